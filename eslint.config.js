@@ -1,0 +1,13 @@
+import tseslint from 'typescript-eslint';
+
+export default tseslint.config({ ignores: ['dist', 'demo', 'node_modules'] }, ...tseslint.configs.strictTypeChecked, {
+  languageOptions: {
+    parserOptions: { projectService: { allowDefaultProject: ['eslint.config.js'] }, tsconfigRootDir: import.meta.dirname },
+  },
+  rules: {
+    '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+    '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+    '@typescript-eslint/require-await': 'off',
+    '@typescript-eslint/switch-exhaustiveness-check': 'error',
+  },
+});

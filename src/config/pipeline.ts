@@ -1,0 +1,24 @@
+import type { GridName } from '../geometry/grid.js';
+import type { CompiledRecipe } from './recipe.js';
+
+/** A checked pipeline. Paths are absolute. */
+export interface Pipeline {
+  /** The file it came from; undefined for `run --recipe`. */
+  readonly file: string | undefined;
+  /** The folder that globs and relative paths start from. */
+  readonly folder: string;
+  /** Media name as written, checked by `parseMedia`. */
+  readonly media: string;
+  readonly grid: GridName;
+  readonly out: string;
+  /** Workers; undefined: as many as the machine can spare. */
+  readonly jobs: number | undefined;
+  readonly channels: readonly Channel[];
+}
+
+export interface Channel {
+  readonly name: string;
+  /** Globs or files, relative to `Pipeline.folder` or absolute. */
+  readonly files: readonly string[];
+  readonly recipe: CompiledRecipe;
+}

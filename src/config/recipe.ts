@@ -1,0 +1,13 @@
+/** A step of a recipe with its checked options. Plain data: a worker finds the step again by its name. */
+export interface CompiledStep {
+  readonly name: string;
+  readonly options: Readonly<Record<string, unknown>>;
+}
+
+/** A checked recipe: its steps stand in an order that makes sense, every option has a value. */
+export interface CompiledRecipe {
+  /** File name without its ending: `any-page`. */
+  readonly name: string;
+  readonly about: string;
+  readonly steps: readonly CompiledStep[];
+}

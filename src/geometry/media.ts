@@ -1,0 +1,59 @@
+import { inToPt, mmToPt, parseLength } from './length.js';
+
+/** A page to print on; `width` × `height` in pt as it leaves the printer, portrait or not. */
+export interface Media {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+interface Row {
+  readonly pwg?: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * Sizes and PWG 5101.1 names: handbook section 1.1 and 1.2 (VERIFIED-S, cups/pwg-media.c). 4x8in has no predefined PWG name.
+ */
+const TABLE: Readonly<Record<string, Row>> = {
+  '4x6in': { pwg: 'na_index-4x6_4x6in', width: inToPt(4), height: inToPt(6) },
+  '4x8in': { width: inToPt(4), height: inToPt(8) },
+  '100x150mm': { pwg: 'om_small-photo_100x150mm', width: mmToPt(100), height: mmToPt(150) },
+  a6: { pwg: 'iso_a6_105x148mm', width: mmToPt(105), height: mmToPt(148) },
+  a5: { pwg: 'iso_a5_148x210mm', width: mmToPt(148), height: mmToPt(210) },
+  a4: { pwg: 'iso_a4_210x297mm', width: mmToPt(210), height: mmToPt(297) },
+  letter: { pwg: 'na_letter_8.5x11in', width: inToPt(8.5), height: inToPt(11) },
+  'half-letter': { pwg: 'na_invoice_5.5x8.5in', width: inToPt(5.5), height: inToPt(8.5) },
+  legal: { pwg: 'na_legal_8.5x14in', width: inToPt(8.5), height: inToPt(14) },
+};
+
+export const MEDIA_NAMES: readonly string[] = Object.keys(TABLE);
+
+/** Page sizes match within this (pt): whole-point PDFs round A4 to 595×842 (handbook section 1.1). */
+export const SIZE_TOLERANCE = 1.5;
+
+/** Reads a name of the table, a PWG media name, or any `WxHin` / `WxHmm`; undefined for anything else. */
+export function parseMedia(text: string): Media | undefined {
+  const row = TABLE[text] ?? Object.values(TABLE).find((each) => each.pwg === text);
+  if (row) return { name: text, width: row.width, height: row.height };
+  const match = /^(?:[a-z]+_[a-z0-9.-]+_)?(\d+(?:\.\d+)?)x(\d+(?:\.\d+)?)(in|mm)$/.exec(text);
+  if (!match) return undefined;
+  const unit = match[3] ?? '';
+  const width = parseLength(`${match[1]}${unit}`);
+  const height = parseLength(`${match[2]}${unit}`);
+  if (!width || !height || width.value <= 0 || height.value <= 0) return undefined;
+  const toPt = unit === 'in' ? inToPt : mmToPt;
+  return { name: text, width: toPt(width.value), height: toPt(height.value) };
+}
+
+/** Whether a `width` × `height` page (pt) is this media, in either direction, within `tolerance` pt. */
+export function isMediaSize(media: Media, width: number, height: number, tolerance = SIZE_TOLERANCE): boolean {
+  const same = (w: number, h: number): boolean => Math.abs(media.width - w) <= tolerance && Math.abs(media.height - h) <= tolerance;
+  return same(width, height) || same(height, width);
+}
+
+/** The factor by which `width` × `height` (pt) fits whole into a `toWidth` × `toHeight` area: min of both ratios. */
+export function fitFactor(width: number, height: number, toWidth: number, toHeight: number): number {
+  return Math.min(toWidth / width, toHeight / height);
+}

@@ -1,0 +1,125 @@
+import type { Box } from '../geometry/box.js';
+import type { Turn } from '../geometry/placement.js';
+
+/** An 8-bit grey picture, row by row from the top; 0 is black, 255 is white paper. */
+export interface GreyRaster {
+  readonly width: number;
+  readonly height: number;
+  readonly data: Uint8Array;
+  /** Pixels per pt of the source page. */
+  readonly pixelsPerPt: number;
+}
+
+/** A word of the text layer. Sources without a text layer have none. */
+export interface Word {
+  readonly text: string;
+  readonly box: Box;
+  /** Clockwise turn of the writing against upright: 90 reads from top to bottom. `undefined` for slanted writing. */
+  readonly turn: Turn | undefined;
+  /** Size of the type in pt, as drawn on the page. */
+  readonly fontSize: number;
+}
+
+/** A closed rectangle that the page draws with lines: a stroked rectangle or four ruled lines. */
+export interface Frame {
+  readonly box: Box;
+  readonly dashed: boolean;
+}
+
+/** A ruled straight line, level or upright; `box` has the line's thickness as its short side. */
+export interface RuledLine {
+  readonly box: Box;
+  readonly dashed: boolean;
+}
+
+/** A placed picture. `box` is where it lies on the page. */
+export interface PlacedImage {
+  readonly box: Box;
+  readonly pixelWidth: number;
+  readonly pixelHeight: number;
+  /** Clockwise turn of the picture against upright; `undefined` for mirrored or slanted placement. */
+  readonly turn: Turn | undefined;
+}
+
+/** The symbologies that are looked for, by their names in the standards. */
+export const SYMBOLOGIES = ['Code 128', 'ITF', 'Code 39', 'PDF417', 'Data Matrix', 'QR', 'Aztec', 'MaxiCode'] as const;
+export type Symbology = (typeof SYMBOLOGIES)[number];
+
+/** A barcode that was read. Corners are pt on the visible source page, in the reading order of the symbol: its own top-left, top-right, bottom-right, bottom-left. */
+export interface Code {
+  readonly symbology: Symbology;
+  /** ISO/IEC 15424 symbology identifier, such as `]C1`. */
+  readonly identifier: string;
+  /** The bytes as transmitted (FNC1 in later places as GS, 29), as a lower-case hex string: data that crosses threads and compares with ===. */
+  readonly bytes: string;
+  readonly corners: readonly [Point, Point, Point, Point];
+  readonly box: Box;
+  /** Clockwise turn of the symbol's own reading direction against upright; `undefined` when slanted by more than 10°. */
+  readonly turn: Turn | undefined;
+}
+
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** An area that looks like a code by its texture, found without decoding. `kind` linear codes also say which way their bars run. */
+export interface CodeLikeArea {
+  readonly box: Box;
+  readonly kind: 'linear' | 'matrix';
+  /** For linear areas: `level` when the row of bars runs along x, `upright` when it runs along y (a ladder). */
+  readonly run: 'level' | 'upright' | undefined;
+}
+
+/**
+ * Facts about one page, each gathered at most once and only when asked. All boxes are pt on the visible page (after
+ * CropBox, /Rotate and UserUnit), true size, origin top-left, y down. Not safe to use after `SourceDocument.close`.
+ */
+export interface SourcePage {
+  /** From 1. */
+  readonly number: number;
+  /** Visible size in pt, true size. */
+  readonly width: number;
+  readonly height: number;
+  /**
+   * When the whole page is one picture: its pixels per pt of the page. A press may then copy it pixel for dot.
+   */
+  readonly pixelsPerPt: number | undefined;
+  words(): readonly Word[];
+  frames(): readonly Frame[];
+  lines(): readonly RuledLine[];
+  images(): readonly PlacedImage[];
+  /** Boxes of everything the page draws, in drawing order; for a picture the whole page. Cheap; not clipped to the page. */
+  objects(): readonly Box[];
+  /** The region drawn in grey, not turned, at `pixelsPerPt` (or at the picture's own pixels when the page is one picture and `pixelsPerPt` is `own`). */
+  render(region: Box, pixelsPerPt: number | 'own'): GreyRaster;
+  /** The whole page in grey at a coarse resolution; drawn once. */
+  ink(): GreyRaster;
+  /** Every code inside `region`, read once per region at the picture's own pixels or at `pixelsPerPt`. */
+  codes(region: Box, pixelsPerPt: number): Promise<readonly Code[]>;
+}
+
+/** What the press needs to draw from a source. */
+export type PressSource = { readonly kind: 'pdf'; readonly bytes: Uint8Array } | { readonly kind: 'picture'; readonly picture: Picture };
+
+/** A decoded picture, upright (EXIF turn done), transparent parts on white. */
+export interface Picture {
+  readonly width: number;
+  readonly height: number;
+  /** 1: grey, 3: RGB; 8 bits a sample, row by row from the top. */
+  readonly channels: 1 | 3;
+  readonly data: Uint8Array;
+  /** Whether every sample is 0 or 255 and grey: the press then stores 1 bit a pixel. */
+  readonly bilevel: boolean;
+}
+
+export interface SourceDocument {
+  readonly pageCount: number;
+  /** What was put right on opening, one sentence each: "re-built a damaged cross-reference table". */
+  readonly notes: readonly string[];
+  /** @param number from 1. Throws RangeError outside 1..pageCount (a bug of the caller). */
+  page(number: number): SourcePage;
+  /** The source as the press draws it: annotations and widgets that a person would see are part of the page. */
+  pressSource(page: number): PressSource;
+  close(): void;
+}

@@ -1,0 +1,75 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import type { Box } from '../geometry/box.js';
+import type { Turn } from '../geometry/placement.js';
+import type { Symbology } from '../reading/source.js';
+import type { Reason, Role } from '../sheet/sheet.js';
+
+/** Where an item ended. Each item is in exactly one of these. */
+export type ItemState =
+  | { readonly kind: 'ready' }
+  | ({ readonly kind: 'held' } & Reason)
+  | ({ readonly kind: 'skipped' } & Reason)
+  | ({ readonly kind: 'failed' } & Reason);
+export type ItemStateKind = ItemState['kind'];
+export const ITEM_STATES: readonly ItemStateKind[] = ['ready', 'held', 'skipped', 'failed'];
+
+/** A code as the account may tell it: never the whole number. */
+export interface CodeSummary {
+  readonly symbology: Symbology;
+  readonly identifier: string;
+  /** SHA-256 of the bytes, hex: the same code twice can be seen without being told. */
+  readonly digest: string;
+  /** The last four printable characters. */
+  readonly tail: string;
+  /** Width of a module on the output page in dots of the grid; undefined where it isn't measured. */
+  readonly moduleDots: number | undefined;
+}
+
+export interface ItemResult {
+  readonly id: string;
+  /** From 1; 0 for a document that can't be opened. */
+  readonly page: number;
+  readonly role: Role;
+  readonly state: ItemState;
+  readonly box: Box | undefined;
+  readonly turn: Turn;
+  readonly scale: number;
+  readonly parcel: number | undefined;
+  readonly evidence: readonly string[];
+  readonly codes: readonly CodeSummary[];
+  /** Page of `DocumentResult.pressed`, from 1, for ready items; else undefined. */
+  readonly pressedPage: number | undefined;
+  /** Where on the output page the item itself lies (pt, y down): a number is stamped only outside it. */
+  readonly drawnBox: Box | undefined;
+  /** A rectangle of the output page known to be free for a number, or undefined when there is none. */
+  readonly numberBox: Box | undefined;
+}
+
+/** The picture of a held item, as PNG. */
+export interface HeldPicture {
+  readonly itemId: string;
+  readonly png: Uint8Array;
+}
+
+/** CPU ms by stage. Goes to a file of its own, never into run.json. */
+export type StageTimes = Readonly<Record<string, number>>;
+
+/** What doesn't depend on the machine. */
+export interface WorkCounts {
+  readonly documentsOpened: number;
+  readonly sourceRasters: number;
+  readonly outputRasters: number;
+  readonly decodes: number;
+}
+
+/** Same shape for success and failure: a document that can't be opened has no pages and one failed item. */
+export interface DocumentResult {
+  readonly pageCount: number;
+  readonly items: readonly ItemResult[];
+  readonly diagnostics: readonly Diagnostic[];
+  /** A PDF with one output page for each ready item, in the order of `items`; undefined when none is ready. */
+  readonly pressed: Uint8Array | undefined;
+  readonly pictures: readonly HeldPicture[];
+  readonly times: StageTimes;
+  readonly counts: WorkCounts;
+}

@@ -1,0 +1,70 @@
+import type { Grid } from '../geometry/grid.js';
+import type { Media } from '../geometry/media.js';
+import type { SourceDocument } from '../reading/source.js';
+import type { Sheet } from '../sheet/sheet.js';
+import type { Options, OptionValues } from './option.js';
+
+/** What a document step may look at. It never draws, writes or prints. */
+export interface StepContext {
+  readonly document: SourceDocument;
+  readonly media: Media;
+  readonly grid: Grid;
+}
+
+interface Declared<O extends Options> {
+  /** The word in the recipe, the file's name, the test's name and the prefix of its messages: one word. */
+  readonly name: string;
+  /** One sentence, in the imperative. */
+  readonly summary: string;
+  readonly options: O;
+  /** The option that `name: value` sets when the value is no map. */
+  readonly short: (keyof O & string) | undefined;
+  /** Steps that may only stand before this one in a recipe, each with a sentence that says why. */
+  readonly notBefore: Readonly<Record<string, string>>;
+}
+
+/** Works on the sheets of one document, on a worker. */
+export interface DocumentStep<O extends Options = Options> extends Declared<O> {
+  readonly scope: 'document';
+  /** Takes all sheets of a document in page order and gives all sheets: none may get lost. Reports by state, never throws for bad input. */
+  apply(sheets: readonly Sheet[], options: OptionValues<O>, context: StepContext): Promise<readonly Sheet[]>;
+}
+
+/** Works on the whole run after proof; it only plans, the press stamps and imposes. */
+export interface RunStep<O extends Options = Options> extends Declared<O> {
+  readonly scope: 'run';
+  /** Adds its part to what is to be done with the proved pages of this recipe. */
+  plan(plan: StackPlan, options: OptionValues<O>): StackPlan;
+}
+
+/** What is done with proved pages: numbers, and how they are laid on sheets. Plain data. */
+export interface StackPlan {
+  readonly number: NumberPlan | undefined;
+  readonly impose: ImposePlan | undefined;
+}
+
+export interface NumberPlan {
+  /** Whether the label's page is numbered too, outside the label's own box. */
+  readonly onLabelPage: boolean;
+  /** Size of the number in pt. */
+  readonly fontSize: number;
+}
+
+export interface ImposePlan {
+  /** Media name of the sheet to print on. */
+  readonly sheet: string;
+  readonly columns: number;
+  readonly rows: number;
+  /** Turn of each page in its cell. */
+  readonly turn: 0 | 90;
+  /** First free position on the first sheet, from 1, counted along rows from the top left. */
+  readonly firstFree: number;
+}
+
+export type Step = DocumentStep<never> | RunStep<never>;
+
+export const documentStep = <const O extends Options>(step: Omit<DocumentStep<O>, 'scope'>): DocumentStep<O> => ({
+  ...step,
+  scope: 'document',
+});
+export const runStep = <const O extends Options>(step: Omit<RunStep<O>, 'scope'>): RunStep<O> => ({ ...step, scope: 'run' });
