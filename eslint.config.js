@@ -1,6 +1,7 @@
+import { defineConfig, globalIgnores } from 'eslint/config';
 import tseslint from 'typescript-eslint';
 
-export default tseslint.config({ ignores: ['dist', 'demo', 'node_modules'] }, ...tseslint.configs.strictTypeChecked, {
+export default defineConfig(globalIgnores(['dist', 'demo', 'node_modules']), tseslint.configs.strictTypeChecked, {
   languageOptions: {
     parserOptions: { projectService: { allowDefaultProject: ['eslint.config.js'] }, tsconfigRootDir: import.meta.dirname },
   },
