@@ -8,6 +8,8 @@ export interface GreyRaster {
   readonly data: Uint8Array;
   /** Pixels per pt of the source page. */
   readonly pixelsPerPt: number;
+  /** Where the top-left pixel's outer corner lies on the source page, pt. */
+  readonly origin: Point;
 }
 
 /** A word of the text layer. Sources without a text layer have none. */

@@ -1,0 +1,113 @@
+import { createRequire } from 'node:module';
+import { readFileSync } from 'node:fs';
+import { prepareZXingModule, readBarcodes, type ReaderOptions, type ReadResult } from 'zxing-wasm/reader';
+import { boxFromCorners } from '../geometry/box.js';
+import type { Turn } from '../geometry/placement.js';
+import { count } from './counters.js';
+import type { Code, GreyRaster, Point, Symbology } from './source.js';
+
+/** How hard to look. All of it narrows or widens the search; none of it changes what a found code says. */
+export interface ReadCodesOptions {
+  /** Only these; default all of `SYMBOLOGIES`. */
+  readonly symbologies?: readonly Symbology[];
+  /** Only codes that read along x (left to right, or upside down); saves about half the time. */
+  readonly levelOnly?: boolean;
+  /** Stop after this many. */
+  readonly most?: number;
+  /** Another way to tell ink from paper, inverted and smaller copies tried too: several times slower. */
+  readonly thorough?: boolean;
+}
+
+const FORMATS = {
+  'Code 128': 'Code128',
+  ITF: 'ITF',
+  'Code 39': 'Code39',
+  PDF417: 'PDF417',
+  'Data Matrix': 'DataMatrix',
+  QR: 'QRCode',
+  Aztec: 'AztecCode',
+  MaxiCode: 'MaxiCode',
+} as const satisfies Record<Symbology, string>;
+
+const SYMBOLOGY_OF = new Map(Object.entries(FORMATS).map(([symbology, format]) => [format as string, symbology as Symbology]));
+
+/** MaxiCode is read only when cropped alone (libraries' own limit), and its finder slows every page: not part of a page read. */
+const ON_A_PAGE: readonly Symbology[] = ['Code 128', 'ITF', 'Code 39', 'PDF417', 'Data Matrix', 'QR', 'Aztec'];
+
+/** Shorter interleaved codes are read out of table rulings and other bars by chance; trade labels use 14 digits. */
+const SHORTEST_ITF = 6;
+
+let prepared: Promise<unknown> | undefined;
+
+function prepare(): Promise<unknown> {
+  prepared ??= (() => {
+    const file = createRequire(import.meta.url).resolve('zxing-wasm/reader/zxing_reader.wasm');
+    const wasmBinary = new Uint8Array(readFileSync(file)).buffer;
+    return prepareZXingModule({ overrides: { wasmBinary }, fireImmediately: true });
+  })();
+  return prepared;
+}
+
+/**
+ * Reads the codes in a raster. Corners come back in pt of the source page through the raster's origin and resolution.
+ * Never throws for what is on the picture: an unreadable one has no codes.
+ */
+export async function readCodes(raster: GreyRaster, options: ReadCodesOptions = {}): Promise<readonly Code[]> {
+  if (raster.width < 8 || raster.height < 8) return [];
+  await prepare();
+  count('decodes');
+  const symbologies = options.symbologies ?? ON_A_PAGE;
+  const reader: ReaderOptions = {
+    formats: symbologies.map((each) => FORMATS[each]),
+    tryHarder: true,
+    tryRotate: options.levelOnly !== true,
+    tryInvert: options.thorough === true,
+    tryDownscale: options.thorough === true,
+    binarizer: options.thorough === true ? 'LocalAverage' : 'FixedThreshold',
+    maxNumberOfSymbols: options.most ?? 32,
+    textMode: 'Plain',
+  };
+  const results = await readBarcodes(toPgm(raster), reader);
+  return results.flatMap((result) => toCode(result, raster)).sort(byPlace);
+}
+
+function toPgm(raster: GreyRaster): Uint8Array {
+  const header = Buffer.from(`P5\n${raster.width} ${raster.height}\n255\n`, 'latin1');
+  const bytes = new Uint8Array(header.length + raster.data.length);
+  bytes.set(header);
+  bytes.set(raster.data, header.length);
+  return bytes;
+}
+
+function toCode(result: ReadResult, raster: GreyRaster): Code[] {
+  const symbology = SYMBOLOGY_OF.get(result.format) ?? SYMBOLOGY_OF.get(result.symbology);
+  if (!result.isValid || symbology === undefined) return [];
+  if (symbology === 'ITF' && result.bytes.length < SHORTEST_ITF) return [];
+  const toPt = (p: Point): Point => ({
+    x: raster.origin.x + p.x / raster.pixelsPerPt,
+    y: raster.origin.y + p.y / raster.pixelsPerPt,
+  });
+  const { topLeft, topRight, bottomRight, bottomLeft } = result.position;
+  const corners = [toPt(topLeft), toPt(topRight), toPt(bottomRight), toPt(bottomLeft)] as const;
+  const xs = corners.map((p) => p.x);
+  const ys = corners.map((p) => p.y);
+  return [
+    {
+      symbology,
+      identifier: result.symbologyIdentifier,
+      bytes: Buffer.from(result.bytes).toString('hex'),
+      corners,
+      box: boxFromCorners(Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)),
+      turn: quarterTurn(Math.atan2(corners[1].y - corners[0].y, corners[1].x - corners[0].x)),
+    },
+  ];
+}
+
+/** The clockwise quarter turn (y down) that an angle in radians is within 10° of. */
+function quarterTurn(angle: number): Turn | undefined {
+  const degrees = ((angle * 180) / Math.PI + 360) % 360;
+  const nearest = Math.round(degrees / 90) * 90;
+  return Math.abs(degrees - nearest) <= 10 ? ((nearest % 360) as Turn) : undefined;
+}
+
+const byPlace = (a: Code, b: Code): number => a.box.y - b.box.y || a.box.x - b.box.x || (a.bytes < b.bytes ? -1 : 1);
