@@ -1,0 +1,35 @@
+import type { CompiledRecipe } from '../config/recipe.js';
+import type { GridName } from '../geometry/grid.js';
+import type { WorkItem } from '../intake/work.js';
+import type { DocumentResult } from '../recipe/outcome.js';
+
+/** One document with all that is needed to process it. */
+export interface DocumentJob {
+  readonly bytes: Uint8Array;
+  /** The name that people see. */
+  readonly shownName: string;
+  readonly recipe: CompiledRecipe;
+  /** Media name, checked by `parseMedia`. */
+  readonly media: string;
+  readonly grid: GridName;
+  /** Called when work on a source page (from 1) begins: a sign of life. A document that gives none for long is ended. */
+  readonly onPage?: (page: number) => void;
+}
+
+/** To a worker: one document at a time. Plain data. */
+export interface WorkOrder {
+  readonly type: 'document';
+  readonly item: WorkItem;
+  readonly recipe: CompiledRecipe;
+  readonly media: string;
+  readonly grid: GridName;
+}
+
+/** From a worker. */
+export type WorkerReport =
+  /** Work on a source page (from 1) begins. */
+  | { readonly type: 'page'; readonly page: number }
+  /**
+   * The document is done. `spoiled`: a bug of ours broke it off, so the engines may be in any state: the worker is replaced.
+   */
+  | { readonly type: 'done'; readonly result: DocumentResult; readonly spoiled: boolean };
