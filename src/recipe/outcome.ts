@@ -35,6 +35,8 @@ export interface ItemResult {
   readonly turn: Turn;
   readonly scale: number;
   readonly parcel: number | undefined;
+  /** From the sheet; left out it means `hold`: the parcel is held when this slip is. */
+  readonly ifSlipHeld?: 'hold' | 'release';
   readonly evidence: readonly string[];
   readonly codes: readonly CodeSummary[];
   /** Page of `DocumentResult.pressed`, from 1, for ready items; else undefined. */
