@@ -2,6 +2,17 @@
  * Every code that a message can carry: the room or step it comes from, a slash, and what is wrong. A closed set, sorted:
  * a message with a code that is not here does not compile.
  */
-export const DIAGNOSTIC_CODES = ['config/bad-value'] as const;
+export const DIAGNOSTIC_CODES = [
+  'batch/account',
+  'batch/changed',
+  'batch/crashed',
+  'batch/internal-error',
+  'batch/no-label',
+  'batch/no-progress',
+  'batch/out-of-memory',
+  'batch/parcel-held',
+  'batch/stopped',
+  'config/bad-value',
+] as const;
 
 export type DiagnosticCode = (typeof DIAGNOSTIC_CODES)[number];
