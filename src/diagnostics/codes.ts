@@ -13,6 +13,23 @@ export const DIAGNOSTIC_CODES = [
   'batch/parcel-held',
   'batch/stopped',
   'config/bad-value',
+  'crop/nothing-left',
+  'locate-label/doubtful',
+  'locate-label/not-found',
+  'locate-label/outside-page',
+  'locate-label/remainder',
+  'packing-slip/empty-region',
+  'packing-slip/no-label',
+  'packing-slip/parcel',
+  'packing-slip/unreadable',
+  'reading/damaged',
+  'reading/huge-page',
+  'reading/needs-password',
+  'reading/no-pages',
+  'rotate/doubtful',
+  'scale/too-large',
+  'split-pages/no-code',
+  'split-pages/skipped',
 ] as const;
 
 export type DiagnosticCode = (typeof DIAGNOSTIC_CODES)[number];

@@ -1,3 +1,4 @@
+import type { PDFDocument } from 'pdf-lib';
 import type { Box } from '../geometry/box.js';
 import type { Turn } from '../geometry/placement.js';
 
@@ -20,18 +21,6 @@ export interface Word {
   readonly turn: Turn | undefined;
   /** Size of the type in pt, as drawn on the page. */
   readonly fontSize: number;
-}
-
-/** A closed rectangle that the page draws with lines: a stroked rectangle or four ruled lines. */
-export interface Frame {
-  readonly box: Box;
-  readonly dashed: boolean;
-}
-
-/** A ruled straight line, level or upright; `box` has the line's thickness as its short side. */
-export interface RuledLine {
-  readonly box: Box;
-  readonly dashed: boolean;
 }
 
 /** A placed picture. `box` is where it lies on the page. */
@@ -65,14 +54,6 @@ export interface Point {
   readonly y: number;
 }
 
-/** An area that looks like a code by its texture, found without decoding. `kind` linear codes also say which way their bars run. */
-export interface CodeLikeArea {
-  readonly box: Box;
-  readonly kind: 'linear' | 'matrix';
-  /** For linear areas: `level` when the row of bars runs along x, `upright` when it runs along y (a ladder). */
-  readonly run: 'level' | 'upright' | undefined;
-}
-
 /**
  * Facts about one page, each gathered at most once and only when asked. All boxes are pt on the visible page (after
  * CropBox, /Rotate and UserUnit), true size, origin top-left, y down. Not safe to use after `SourceDocument.close`.
@@ -88,8 +69,6 @@ export interface SourcePage {
    */
   readonly pixelsPerPt: number | undefined;
   words(): readonly Word[];
-  frames(): readonly Frame[];
-  lines(): readonly RuledLine[];
   images(): readonly PlacedImage[];
   /** Boxes of everything the page draws, in drawing order; for a picture the whole page. Cheap; not clipped to the page. */
   objects(): readonly Box[];
@@ -101,8 +80,8 @@ export interface SourcePage {
   codes(region: Box, pixelsPerPt: number): Promise<readonly Code[]>;
 }
 
-/** What the press needs to draw from a source. */
-export type PressSource = { readonly kind: 'pdf'; readonly bytes: Uint8Array } | { readonly kind: 'picture'; readonly picture: Picture };
+/** What the press needs to draw from a source. A `pdf` is opened once, by reading; the press copies from it and never changes it. */
+export type PressSource = { readonly kind: 'pdf'; readonly pdf: PDFDocument } | { readonly kind: 'picture'; readonly picture: Picture };
 
 /** A decoded picture, upright (EXIF turn done), transparent parts on white. */
 export interface Picture {
