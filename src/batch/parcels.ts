@@ -1,0 +1,78 @@
+import type { ItemResult, ItemState } from '../recipe/outcome.js';
+import type { Reason, Role } from '../sheet/sheet.js';
+
+const isLabelRole = (role: Role): boolean => role === 'label' || role === 'return-label';
+const isBroken = (item: ItemResult): boolean => item.state.kind === 'held' || item.state.kind === 'failed';
+
+/** The pages of a parcel in the order that they are printed: the label, its slip, what else goes with it. */
+const ROLE_ORDER: Readonly<Record<Role, number>> = { label: 0, slip: 1, 'customs-form': 2, 'return-label': 3, page: 4, remainder: 5 };
+
+/** What one parcel of a document holds, in the order of the items. An item without a parcel number is one of its own. */
+function parcelsOf(items: readonly ItemResult[]): (readonly ItemResult[])[] {
+  const numbered = new Map<number, ItemResult[]>();
+  const parcels: ItemResult[][] = [];
+  for (const item of items) {
+    const mates = item.parcel === undefined ? undefined : numbered.get(item.parcel);
+    if (mates) {
+      mates.push(item);
+      continue;
+    }
+    const parcel = [item];
+    parcels.push(parcel);
+    if (item.parcel !== undefined) numbered.set(item.parcel, parcel);
+  }
+  return parcels;
+}
+
+const WORDS: Readonly<Record<Role, string>> = {
+  label: 'label',
+  slip: 'packing slip',
+  'customs-form': 'customs form',
+  'return-label': 'return label',
+  page: 'page',
+  remainder: 'rest of the page',
+};
+
+function withoutLabel(role: Role): Reason {
+  return {
+    code: 'batch/no-label',
+    message: `This ${WORDS[role]} belongs to no label, so it is not printed.`,
+    remedy: 'Look at the pages before and after it: is the label missing, or does the recipe take it for something else?',
+  };
+}
+
+function heldWith(cause: ItemResult): Reason {
+  return {
+    code: 'batch/parcel-held',
+    message: `Held with the ${WORDS[cause.role]} of the same parcel (page ${cause.page}), which is ${cause.state.kind}.`,
+    remedy: `Put right what is wrong with that ${WORDS[cause.role]}, then run again; both come together.`,
+  };
+}
+
+/**
+ * Holds what can't be printed apart: a label with its held slip (unless the slip says `release`), a slip whose label is
+ * held, a slip without a label. `items` are all items of one document; the result has the same items in the same order, and
+ * doing it twice changes nothing more.
+ */
+export function holdParcels(items: readonly ItemResult[]): readonly ItemResult[] {
+  const states = new Map<string, ItemState>();
+  for (const parcel of parcelsOf(items)) {
+    const broken = parcel.filter(isBroken);
+    const cause =
+      broken.find((item) => isLabelRole(item.role)) ?? broken.find((item) => item.role !== 'slip' || item.ifSlipHeld !== 'release');
+    const hasLabel = parcel.some((item) => isLabelRole(item.role) && item.state.kind === 'ready');
+    for (const item of parcel) {
+      if (item.state.kind !== 'ready') continue;
+      if (cause) states.set(item.id, { kind: 'held', ...heldWith(cause) });
+      else if (!hasLabel) states.set(item.id, { kind: 'held', ...withoutLabel(item.role) });
+    }
+  }
+  return items.map((item) => ({ ...item, state: states.get(item.id) ?? item.state }));
+}
+
+/** The ready items of one document, parcel by parcel, each parcel in the order that its pages are printed. */
+export function readyParcels(items: readonly ItemResult[]): (readonly ItemResult[])[] {
+  return parcelsOf(items.filter((item) => item.state.kind === 'ready')).map((parcel) =>
+    parcel.toSorted((a, b) => ROLE_ORDER[a.role] - ROLE_ORDER[b.role] || a.page - b.page),
+  );
+}
