@@ -1,0 +1,66 @@
+import { join } from 'node:path';
+import { disk as realDisk, type Disk } from './disk.js';
+import { errnoOf, fileFailure, type FileResult } from './failure.js';
+import { isTemporaryName } from './temporary-name.js';
+
+/** Makes a folder and those above it; one that exists is fine. */
+export async function ensureFolder(folder: string, disk: Disk = realDisk): Promise<FileResult> {
+  try {
+    await disk.makeFolder(folder);
+    return { ok: true };
+  } catch (error) {
+    if (errnoOf(error) === 'EEXIST')
+      return fileFailure(Object.assign(new Error(), { code: 'ENOTDIR', syscall: 'mkdir' }), notFolder(folder));
+    return fileFailure(error, `cannot make the folder ${folder}`);
+  }
+}
+
+const notFolder = (folder: string): string => `cannot make the folder ${folder}, a file has its name`;
+
+/** Names of the files in a folder, sorted by code unit; hidden ones too, temporary ones not. A missing folder has none. */
+export async function listFiles(folder: string, disk: Disk = realDisk): Promise<FileResult<{ readonly names: readonly string[] }>> {
+  try {
+    const entries = await disk.list(folder);
+    const names = entries.filter((each) => each.isFile && !isTemporaryName(each.name)).map((each) => each.name);
+    return { ok: true, names: names.sort() };
+  } catch (error) {
+    if (errnoOf(error) === 'ENOENT') return { ok: true, names: [] };
+    return fileFailure(error, `cannot list the folder ${folder}`);
+  }
+}
+
+/** Removes a file; one that is already gone is fine. */
+export async function removeFile(path: string, disk: Disk = realDisk): Promise<FileResult> {
+  try {
+    await disk.remove(path);
+    return { ok: true };
+  } catch (error) {
+    if (errnoOf(error) === 'ENOENT') return { ok: true };
+    return fileFailure(error, `cannot remove ${path}`);
+  }
+}
+
+/** Removes a folder of our own with all that is in it; one that is already gone is fine. Never for a folder of the user. */
+export async function removeFolder(folder: string, disk: Disk = realDisk): Promise<FileResult> {
+  try {
+    await disk.removeTree(folder);
+    return { ok: true };
+  } catch (error) {
+    return fileFailure(error, `cannot remove the folder ${folder}`);
+  }
+}
+
+/**
+ * Removes the temporary files that an interrupted run left in `folder` (not in folders below it), and gives their number.
+ * Only for the holder of the folder's lock: a living run's temporary files look the same.
+ */
+export async function removeLeftovers(folder: string, disk: Disk = realDisk): Promise<FileResult<{ readonly removed: number }>> {
+  try {
+    const leftovers = (await disk.list(folder)).filter((each) => each.isFile && isTemporaryName(each.name));
+    for (const { name } of leftovers) await disk.remove(join(folder, name));
+    return { ok: true, removed: leftovers.length };
+  } catch (error) {
+    if (errnoOf(error) === 'ENOENT') return { ok: true, removed: 0 };
+    return fileFailure(error, `cannot clear the folder ${folder}`);
+  }
+}
