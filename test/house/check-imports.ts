@@ -12,6 +12,16 @@ interface Import {
   readonly whole: boolean;
 }
 
+/** The text of a string, written in place or as a constant of the same file. */
+function literalOf(node: ts.Node | undefined, source: ts.SourceFile): string | undefined {
+  if (!node || ts.isStringLiteralLike(node)) return node?.text;
+  const declared = source.statements
+    .filter(ts.isVariableStatement)
+    .flatMap(({ declarationList }) => [...declarationList.declarations])
+    .find(({ name }) => name.getText(source) === node.getText(source));
+  return declared?.initializer && ts.isStringLiteralLike(declared.initializer) ? declared.initializer.text : undefined;
+}
+
 function importsOf(source: ts.SourceFile): readonly Import[] {
   const found: Import[] = [];
   const visit = (node: ts.Node): void => {
@@ -32,10 +42,10 @@ function importsOf(source: ts.SourceFile): readonly Import[] {
     } else if (ts.isCallExpression(node)) {
       const callee = node.expression;
       const isImport = callee.kind === ts.SyntaxKind.ImportKeyword;
-      const isRequire = /^require(?:\.resolve)?$/.test(callee.getText(source)) || callee.getText(source) === 'import.meta.resolve';
+      const isRequire =
+        /^(?:require|createRequire\(.*\))(?:\.resolve)?$/.test(callee.getText(source)) || callee.getText(source) === 'import.meta.resolve';
       if (isImport || isRequire) {
-        const [argument] = node.arguments;
-        const literal = argument && ts.isStringLiteralLike(argument) ? argument.text : undefined;
+        const literal = literalOf(node.arguments[0], source);
         found.push({ from: literal ?? '?', names: [], whole: isImport });
       }
     }
