@@ -1,0 +1,111 @@
+import { applyToBox, applyToPoint, placementMatrix, turnedSize, type Matrix } from '../geometry/placement.js';
+import { bottom, right, type Box } from '../geometry/box.js';
+import { dotsPerPt, type Grid } from '../geometry/grid.js';
+import { SIZE_TOLERANCE, type Media } from '../geometry/media.js';
+import type { PictureUnder } from '../reading/source.js';
+import type { Sheet } from '../sheet/sheet.js';
+
+/** Where a sheet lies on its output page. Plain data. */
+export interface Placement {
+  readonly sheetId: string;
+  /** Page of the pressed document, from 1. */
+  readonly page: number;
+  /** Source page (pt, y down) → output page (pt, y down); undefined for text set anew, which has no place on the source. */
+  readonly matrix: Matrix | undefined;
+  /** What the sheet covers on the output page, pt from its top-left corner, y down. */
+  readonly drawnBox: Box;
+  /** Whether the source's pixels lie whole on the printer's dots. */
+  readonly pixelForDot: boolean;
+}
+
+/** Producers round A4 to 595×842 pt (handbook section 1.1): without a margin, this much may hang over in all, pt. */
+export const FIT_SLACK = SIZE_TOLERANCE;
+
+/** What adding up lengths may leave, and less than a printer's dot, pt. */
+const ROUNDING = 0.1;
+
+/** A pixel counts as whole dots when the ratio is within this of a whole number, or of one over a whole number. */
+const WHOLE = 1e-3;
+/** A wanted scale is moved to whole dots when it is off by no more than this. */
+const NEAR = 0.02;
+
+/** The size of a sheet as drawn (pt): its box, turned and scaled. */
+export function drawnSize(sheet: Pick<Sheet, 'box' | 'turn' | 'scale'>): { width: number; height: number } {
+  return turnedSize(sheet.box.width * sheet.scale, sheet.box.height * sheet.scale, sheet.turn);
+}
+
+/** Whether a sheet's region, as turned and scaled, fits the media inside the sheet's margin. */
+export function fits(sheet: Pick<Sheet, 'box' | 'turn' | 'scale' | 'margin'>, media: Media): boolean {
+  const { width, height } = drawnSize(sheet);
+  return fitsSize(width, height, sheet.margin, media);
+}
+
+/** Whether `width` × `height` (pt) fits the media inside a margin (pt). */
+export function fitsSize(width: number, height: number, margin: number, media: Media): boolean {
+  const slack = margin > 0 ? ROUNDING : FIT_SLACK;
+  return width <= media.width - 2 * margin + slack && height <= media.height - 2 * margin + slack;
+}
+
+/**
+ * The exact scale at which a pixel of a picture becomes k whole dots, or k pixels one dot (k = 1, 2, 3 …), if there is
+ * one within 2 % of `wantedScale`; else undefined. A picture stretched by even 1.5 % loses bars, one copied dot for pixel
+ * loses none.
+ * @param pixelsPerPt pixels per pt of the source page
+ */
+export function pixelForDotScale(pixelsPerPt: number, grid: Grid, wantedScale: number): number | undefined {
+  const dotsPerPixel = (wantedScale * dotsPerPt(grid)) / pixelsPerPt;
+  const whole = nearestWhole(dotsPerPixel);
+  const scale = (whole * pixelsPerPt) / dotsPerPt(grid);
+  return Math.abs(scale / wantedScale - 1) <= NEAR ? scale : undefined;
+}
+
+/** The nearest of …, 1/3, 1/2, 1, 2, 3, … */
+function nearestWhole(ratio: number): number {
+  return ratio >= 1 ? Math.round(ratio) : 1 / Math.round(1 / ratio);
+}
+
+/**
+ * Centres a sheet on the media. When its region shows one picture whose pixels come out as whole dots, the place moves by less
+ * than a dot so that pixel edges lie on dot edges.
+ * @param page output page, from 1
+ * @param picture the picture that draws the sheet's region, if one does
+ */
+export function place(sheet: Sheet, page: number, media: Media, grid: Grid, picture: PictureUnder | undefined): Placement {
+  const { width, height } = drawnSize(sheet);
+  const x = (media.width - width) / 2;
+  const y = (media.height - height) / 2;
+  const centred = placementMatrix(sheet.box, sheet.turn, sheet.scale, x, y);
+  const drawn = applyToBox(centred, sheet.box);
+  const shift = picture && shiftToDots(centred, drawn, sheet, media, grid, picture);
+  if (shift === undefined) return { sheetId: sheet.id, page, matrix: centred, drawnBox: drawn, pixelForDot: false };
+  const [a, b, c, d, e, f] = centred;
+  const matrix: Matrix = [a, b, c, d, e + shift.x, f + shift.y];
+  return { sheetId: sheet.id, page, matrix, drawnBox: applyToBox(matrix, sheet.box), pixelForDot: true };
+}
+
+function shiftToDots(
+  matrix: Matrix,
+  drawn: Box,
+  sheet: Sheet,
+  media: Media,
+  grid: Grid,
+  picture: PictureUnder,
+): { x: number; y: number } | undefined {
+  const perPt = dotsPerPt(grid);
+  const ratio = (sheet.scale * perPt) / picture.pixelsPerPt;
+  if (Math.abs(ratio / nearestWhole(ratio) - 1) > WHOLE) return undefined;
+  // The picture's own corner stands for all its pixel edges: they are whole dots apart.
+  const corner = applyToPoint(matrix, picture.origin.x, picture.origin.y);
+  const room = { x0: sheet.margin, y0: sheet.margin, x1: media.width - sheet.margin, y1: media.height - sheet.margin };
+  return {
+    x: nearestShift(corner.x, perPt, room.x0 - drawn.x, room.x1 - right(drawn)),
+    y: nearestShift(corner.y, perPt, room.y0 - drawn.y, room.y1 - bottom(drawn)),
+  };
+}
+
+/** The smallest shift (pt) that puts `at` on a dot edge, kept between `least` and `most` where one does. */
+function nearestShift(at: number, perPt: number, least: number, most: number): number {
+  const dots = at * perPt;
+  const shifts = [Math.round(dots), Math.floor(dots), Math.ceil(dots)].map((edge) => (edge - dots) / perPt);
+  return shifts.find((shift) => shift >= least - 0.01 && shift <= most + 0.01) ?? shifts[0] ?? 0;
+}

@@ -1,0 +1,67 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { create, type Font } from '@cantoo/fontkit';
+import { PDFDocument, type PDFFont } from 'pdf-lib';
+
+/** How far a line's baseline lies under its top: room for accents on capitals above, for descenders below. */
+export const BASELINE = 0.94;
+
+/** Distance from one line to the next, as a factor of the font size. */
+export const LINE_HEIGHT = 1.2;
+
+const FONT_FILE = '@expo-google-fonts/noto-sans/400Regular/NotoSans_400Regular.ttf';
+
+interface Face {
+  readonly bytes: Uint8Array;
+  readonly font: Font;
+  readonly perEm: number;
+}
+
+let loaded: Face | undefined;
+
+function face(): Face {
+  if (loaded) return loaded;
+  const bytes = new Uint8Array(readFileSync(createRequire(import.meta.url).resolve(FONT_FILE)));
+  const font = create(bytes) as Font;
+  loaded = { bytes, font, perEm: font.unitsPerEm };
+  return loaded;
+}
+
+/** Width of one line as it will be set (no kerning), pt. */
+export function measureLine(text: string, fontSize: number): number {
+  const { font, perEm } = face();
+  let width = 0;
+  for (const glyph of font.layout(settable(text)).glyphs) width += glyph.advanceWidth;
+  return (width / perEm) * fontSize;
+}
+
+/** Size of a block of lines, pt: the widest line × the lines' height. */
+export function measureText(lines: readonly string[], fontSize: number): { width: number; height: number } {
+  const width = lines.reduce((widest, line) => Math.max(widest, measureLine(line, fontSize)), 0);
+  return { width, height: lines.length * fontSize * LINE_HEIGHT };
+}
+
+/** Whether the press's font can set every character of `text`. */
+export function hasGlyphs(text: string): boolean {
+  return missingGlyphs(text).length === 0;
+}
+
+/** The characters of `text` that the press's font lacks, each once; line ends and tabs don't count. */
+export function missingGlyphs(text: string): readonly string[] {
+  const { font } = face();
+  const missing = new Set<string>();
+  for (const char of settable(text)) {
+    if (char !== ' ' && !font.hasGlyphForCodePoint(char.codePointAt(0) ?? 0)) missing.add(char);
+  }
+  return [...missing];
+}
+
+/** What is set: composed characters, as the font places no combining marks here; controls would be drawn as boxes. */
+export const settable = (line: string): string => line.normalize('NFC').replace(/\s/gu, ' ');
+
+/** Embeds the press's font, only the glyphs that will be used. Parses the file once a process. */
+export async function embedFace(document: PDFDocument): Promise<PDFFont> {
+  const { bytes, font } = face();
+  document.registerFontkit({ create: () => font });
+  return document.embedFont(bytes, { subset: true });
+}
