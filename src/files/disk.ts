@@ -14,18 +14,18 @@ export interface OpenFile {
  */
 export interface Disk {
   /** Creates a file that must not exist yet. */
-  create(path: string): Promise<OpenFile>;
-  rename(from: string, to: string): Promise<void>;
+  readonly create: (path: string) => Promise<OpenFile>;
+  readonly rename: (from: string, to: string) => Promise<void>;
   /** Gives a file a second name that must not exist yet. */
-  link(from: string, to: string): Promise<void>;
-  remove(path: string): Promise<void>;
-  removeTree(path: string): Promise<void>;
-  makeFolder(path: string): Promise<void>;
-  readText(path: string): Promise<string>;
-  modified(path: string): Promise<number>;
-  list(folder: string): Promise<readonly { readonly name: string; readonly isFile: boolean }[]>;
+  readonly link: (from: string, to: string) => Promise<void>;
+  readonly remove: (path: string) => Promise<void>;
+  readonly removeTree: (path: string) => Promise<void>;
+  readonly makeFolder: (path: string) => Promise<void>;
+  readonly readText: (path: string) => Promise<string>;
+  readonly modified: (path: string) => Promise<number>;
+  readonly list: (folder: string) => Promise<readonly { readonly name: string; readonly isFile: boolean }[]>;
   /** Flushes a folder's own entries, so that a rename survives a loss of power. */
-  syncFolder(folder: string): Promise<void>;
+  readonly syncFolder: (folder: string) => Promise<void>;
 }
 
 export const disk: Disk = {

@@ -1,0 +1,91 @@
+import { open } from 'node:fs/promises';
+import { join } from 'node:path';
+import { disk as realDisk, type Disk, type OpenFile } from './disk.js';
+import { fileFailure, type FileResult } from './failure.js';
+
+/** Bytes put away for later: in memory, or where they lie in the scratch file. */
+export type Kept = Uint8Array | { readonly at: number; readonly length: number };
+
+/**
+ * Puts bytes away until the run ends: in memory up to a limit, beyond it in one scratch file that nobody but this run reads.
+ * The file is not flushed: after a stop nobody wants it. One `put` at a time is written; callers need not wait for each other.
+ */
+export class Scratch {
+  readonly #folder: string | undefined;
+  readonly #limit: number;
+  readonly #disk: Disk;
+  #inMemory = 0;
+  #end = 0;
+  #file: OpenFile | undefined;
+  #last: Promise<unknown> = Promise.resolve();
+
+  /** @param folder for the scratch file; undefined: everything stays in memory. @param limit bytes kept in memory. */
+  constructor(folder: string | undefined, limit: number, disk: Disk = realDisk) {
+    this.#folder = folder;
+    this.#limit = limit;
+    this.#disk = disk;
+  }
+
+  put(bytes: Uint8Array): Promise<FileResult<{ readonly kept: Kept }>> {
+    if (this.#folder === undefined || this.#inMemory + bytes.byteLength <= this.#limit) {
+      this.#inMemory += bytes.byteLength;
+      return Promise.resolve({ ok: true, kept: bytes });
+    }
+    const written = this.#last.then(() => this.#append(this.#path(), bytes));
+    this.#last = written;
+    return written;
+  }
+
+  async get(kept: Kept): Promise<FileResult<{ readonly bytes: Uint8Array }>> {
+    if (kept instanceof Uint8Array) return { ok: true, bytes: kept };
+    const path = this.#path();
+    try {
+      const file = await open(path, 'r');
+      try {
+        const bytes = new Uint8Array(kept.length);
+        let filled = 0;
+        while (filled < kept.length) {
+          const { bytesRead } = await file.read(bytes, filled, kept.length - filled, kept.at + filled);
+          if (bytesRead === 0) throw Object.assign(new Error('the scratch file is short'), { code: 'EIO', syscall: 'read' });
+          filled += bytesRead;
+        }
+        return { ok: true, bytes };
+      } finally {
+        await file.close();
+      }
+    } catch (error) {
+      return fileFailure(error, `cannot read ${path}`);
+    }
+  }
+
+  /** Closes the scratch file and removes it, as far as there is one. */
+  async remove(): Promise<FileResult> {
+    await this.#last;
+    const file = this.#file;
+    if (!file) return { ok: true };
+    this.#file = undefined;
+    try {
+      await file.close();
+      await this.#disk.remove(this.#path());
+      return { ok: true };
+    } catch (error) {
+      return fileFailure(error, `cannot remove ${this.#path()}`);
+    }
+  }
+
+  #path(): string {
+    return join(this.#folder ?? '', 'scratch');
+  }
+
+  async #append(path: string, bytes: Uint8Array): Promise<FileResult<{ readonly kept: Kept }>> {
+    try {
+      this.#file ??= await this.#disk.create(path);
+      await this.#file.writeFile(bytes);
+      const kept = { at: this.#end, length: bytes.byteLength };
+      this.#end += bytes.byteLength;
+      return { ok: true, kept };
+    } catch (error) {
+      return fileFailure(error, `cannot write ${path}`);
+    }
+  }
+}
