@@ -64,21 +64,35 @@ export interface SourcePage {
   /** Visible size in pt, true size. */
   readonly width: number;
   readonly height: number;
-  /**
-   * When the whole page is one picture: its pixels per pt of the page. A press may then copy it pixel for dot.
-   */
-  readonly pixelsPerPt: number | undefined;
   words(): readonly Word[];
   images(): readonly PlacedImage[];
   /** Boxes of everything the page draws, in drawing order; for a picture the whole page. Cheap; not clipped to the page. */
   objects(): readonly Box[];
-  /** The region drawn in grey, not turned, at `pixelsPerPt` (or at the picture's own pixels when the page is one picture and `pixelsPerPt` is `own`). */
-  render(region: Box, pixelsPerPt: number | 'own'): GreyRaster;
+  /**
+   * The region drawn in grey, not turned, at `pixelsPerPt`; `own` means at the pixels of the picture that draws it, the region
+   * then grows to whole pixels. With `smooth` off (default on) no edge is softened, as printers draw. Throws RangeError over
+   * `MOST_PIXELS`.
+   */
+  render(region: Box, pixelsPerPt: number | 'own', smooth?: boolean): GreyRaster;
   /** The whole page in grey at a coarse resolution; drawn once. */
   ink(): GreyRaster;
+  /** The one picture that draws `region`, when one picture does: the press may then copy it pixel for dot. */
+  pictureUnder(region: Box): PictureUnder | undefined;
   /** Every code inside `region`, read once per region at the picture's own pixels or at `pixelsPerPt`. */
   codes(region: Box, pixelsPerPt: number): Promise<readonly Code[]>;
 }
+
+/** The pixel grid of a picture that draws a region: how fine it is, and where the outer corner of its top-left pixel lies (pt). */
+export interface PictureUnder {
+  readonly pixelsPerPt: number;
+  readonly origin: Point;
+}
+
+/** Resolution of `SourcePage.ink`: 108 dpi, fine enough for a frame to 0.25 mm and for the texture of 13 mil bars. */
+export const INK_PIXELS_PER_PT = 1.5;
+
+/** No raster of a page is ever larger than this. */
+export const MOST_PIXELS = 60_000_000;
 
 /** What the press needs to draw from a source. A `pdf` is opened once, by reading; the press copies from it and never changes it. */
 export type PressSource = { readonly kind: 'pdf'; readonly pdf: PDFDocument } | { readonly kind: 'picture'; readonly picture: Picture };

@@ -1,0 +1,152 @@
+import { PDFDict, PDFDocument, PDFName, PDFNumber } from 'pdf-lib';
+import type { Reason } from '../sheet/sheet.js';
+import { count } from './counters.js';
+import { PdfHandle } from './pdf-handle.js';
+import { PdfPage } from './pdf-page.js';
+import { pdfium } from './pdfium.js';
+import type { PressSource, SourceDocument, SourcePage } from './source.js';
+
+export interface OpenPdfOptions {
+  /** `output`: the press's own pages, opened to be proved; counted apart. */
+  readonly as?: 'source' | 'output';
+}
+
+/** A page larger than this on a side (pt) is nothing that prints: 200 in, the limit of PDF 1.x viewers (ISO 32000 annex C, from memory). */
+const LONGEST_SIDE = 14_400;
+
+/**
+ * Opens a PDF from any producer: encrypted with an empty password, damaged cross-reference table, annotations and form
+ * widgets (made part of the page). Never throws for bad bytes: `refused` says what is wrong and what to do.
+ */
+export async function openPdf(bytes: Uint8Array, options: OpenPdfOptions = {}): Promise<SourceDocument | { readonly refused: Reason }> {
+  const engine = await pdfium();
+  const notes: string[] = [];
+  const isSource = options.as !== 'output';
+  if (isSource) count('documentsOpened');
+
+  let handle = PdfHandle.open(engine, bytes);
+  let pdf: PDFDocument | undefined;
+  if (handle === 'needs-password') return { refused: NEEDS_PASSWORD };
+  if (handle === 'damaged') {
+    const mended = await mend(bytes);
+    if (!mended) return { refused: DAMAGED };
+    handle = PdfHandle.open(engine, mended);
+    if (typeof handle === 'string') return { refused: DAMAGED };
+    notes.push('the cross-reference table was damaged and has been rebuilt');
+    bytes = mended;
+  }
+  if (handle.pageCount === 0) {
+    handle.close();
+    return { refused: NO_PAGES };
+  }
+  if (isSource) {
+    const flattened = handle.flatten();
+    if (flattened > 0)
+      notes.push(`annotations or form fields on ${flattened} page${flattened === 1 ? '' : 's'} were made part of the page`);
+    pdf = flattened > 0 ? undefined : await load(bytes);
+    pdf ??= await load(handle.saveCopy());
+    if (!pdf || pdf.getPageCount() !== handle.pageCount) {
+      handle.close();
+      return { refused: DAMAGED };
+    }
+  }
+  const document = new OpenPdf(handle, pdf, notes, isSource);
+  for (let number = 1; number <= document.pageCount; number++) {
+    const page = document.page(number);
+    if (!(page.width > 0 && page.height > 0) || Math.max(page.width, page.height) > LONGEST_SIDE) {
+      document.close();
+      return { refused: hugePage(number) };
+    }
+  }
+  return document;
+}
+
+class OpenPdf implements SourceDocument {
+  readonly #handle: PdfHandle;
+  readonly #pdf: PDFDocument | undefined;
+  readonly #pages = new Map<number, PdfPage>();
+  readonly #isSource: boolean;
+  readonly notes: readonly string[];
+
+  constructor(handle: PdfHandle, pdf: PDFDocument | undefined, notes: readonly string[], isSource: boolean) {
+    this.#handle = handle;
+    this.#pdf = pdf;
+    this.notes = notes;
+    this.#isSource = isSource;
+  }
+
+  get pageCount(): number {
+    return this.#handle.pageCount;
+  }
+
+  page(number: number): SourcePage {
+    if (number < 1 || number > this.pageCount) throw new RangeError(`no page ${number} of ${this.pageCount}`);
+    let page = this.#pages.get(number);
+    if (!page) {
+      const counted = this.#isSource ? 'sourceRasters' : 'outputRasters';
+      page = new PdfPage(this.#handle.engine, this.#handle.loadPage(number), number, this.#userUnit(number), counted);
+      this.#pages.set(number, page);
+    }
+    return page;
+  }
+
+  pressSource(): PressSource {
+    if (!this.#pdf) throw new Error('an output page is never pressed again');
+    return { kind: 'pdf', pdf: this.#pdf };
+  }
+
+  close(): void {
+    for (const page of this.#pages.values()) page.close();
+    this.#pages.clear();
+    this.#handle.close();
+  }
+
+  /** PDFium does not tell it (libraries differ); it is not inheritable (ISO 32000). */
+  #userUnit(number: number): number {
+    const value = this.#pdf?.getPage(number - 1).node.get(PDFName.of('UserUnit'));
+    const unit = value instanceof PDFNumber ? value.asNumber() : 1;
+    return unit > 0 ? unit : 1;
+  }
+}
+
+async function load(bytes: Uint8Array): Promise<PDFDocument | undefined> {
+  try {
+    const pdf = await PDFDocument.load(bytes, { updateMetadata: false, throwOnInvalidObject: false });
+    return pdf.catalog instanceof PDFDict ? pdf : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+async function mend(bytes: Uint8Array): Promise<Uint8Array | undefined> {
+  const pdf = await load(bytes);
+  try {
+    return pdf && pdf.getPageCount() > 0 ? await pdf.save({ useObjectStreams: false, updateFieldAppearances: false }) : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+const DAMAGED: Reason = {
+  code: 'reading/damaged',
+  message: 'the PDF is cut off or damaged and could not be repaired',
+  remedy: 'Download it again from the sales channel; if it opens in a viewer, print it to a new PDF there.',
+};
+
+const NEEDS_PASSWORD: Reason = {
+  code: 'reading/needs-password',
+  message: 'the PDF needs a password to be opened',
+  remedy: 'Save a copy without password and put that copy into the folder.',
+};
+
+const NO_PAGES: Reason = {
+  code: 'reading/no-pages',
+  message: 'the PDF has no pages',
+  remedy: 'Download it again from the sales channel.',
+};
+
+const hugePage = (page: number): Reason => ({
+  code: 'reading/huge-page',
+  message: `page ${page} is longer than 200 in on a side or has no size`,
+  remedy: 'Download it again; if it still is that large, print the one label from a viewer onto 4×6 paper and use that file.',
+});

@@ -1,0 +1,126 @@
+import { intersection, type Box } from '../geometry/box.js';
+import { CodesMemo } from './codes-memo.js';
+import { readCodes } from './codes.js';
+import { count, type Counted } from './counters.js';
+import { pageGeometry, type PdfPageGeometry } from './pdf-geometry.js';
+import { readObjects, type PdfObjects } from './pdf-objects.js';
+import { readWords } from './pdf-words.js';
+import { allocate, free, withMemory, type Pdfium } from './pdfium.js';
+import { pictureUnder } from './picture-under.js';
+import {
+  INK_PIXELS_PER_PT,
+  MOST_PIXELS,
+  type Code,
+  type GreyRaster,
+  type PictureUnder,
+  type PlacedImage,
+  type SourcePage,
+  type Word,
+} from './source.js';
+
+const GREY = 1;
+const NO_SMOOTHING = 0x1000 | 0x2000 | 0x4000;
+
+/** One page of an open PDF. Its facts are gathered when first asked for. */
+export class PdfPage implements SourcePage {
+  readonly number: number;
+  readonly #engine: Pdfium;
+  readonly #handle: number;
+  readonly #geometry: PdfPageGeometry;
+  readonly #counted: Counted;
+  readonly #codes = new CodesMemo();
+  #words: readonly Word[] | undefined;
+  #objects: PdfObjects | undefined;
+  #ink: GreyRaster | undefined;
+
+  constructor(engine: Pdfium, handle: number, number: number, userUnit: number, counted: Counted) {
+    this.#engine = engine;
+    this.#handle = handle;
+    this.number = number;
+    this.#geometry = pageGeometry(engine, handle, userUnit);
+    this.#counted = counted;
+  }
+
+  get width(): number {
+    return this.#geometry.width;
+  }
+
+  get height(): number {
+    return this.#geometry.height;
+  }
+
+  words(): readonly Word[] {
+    return (this.#words ??= readWords(this.#engine, this.#handle, this.#geometry.toVisible));
+  }
+
+  images(): readonly PlacedImage[] {
+    return this.#facts().images;
+  }
+
+  objects(): readonly Box[] {
+    return this.#facts().boxes;
+  }
+
+  ink(): GreyRaster {
+    return (this.#ink ??= this.render({ x: 0, y: 0, width: this.width, height: this.height }, INK_PIXELS_PER_PT));
+  }
+
+  pictureUnder(region: Box): PictureUnder | undefined {
+    return pictureUnder(this.images(), region);
+  }
+
+  codes(region: Box, pixelsPerPt: number): Promise<readonly Code[]> {
+    return this.#codes.get(region, pixelsPerPt, () => readCodes(this.render(region, this.pictureUnder(region) ? 'own' : pixelsPerPt)));
+  }
+
+  render(region: Box, pixelsPerPt: number | 'own', smooth = true): GreyRaster {
+    const picture = pixelsPerPt === 'own' ? this.pictureUnder(region) : undefined;
+    if (picture) return this.#draw(snapOutward(region, picture, this), picture.pixelsPerPt, false);
+    return this.#draw(region, pixelsPerPt === 'own' ? INK_PIXELS_PER_PT * 2 : pixelsPerPt, smooth);
+  }
+
+  close(): void {
+    this.#engine.FPDF_ClosePage(this.#handle);
+  }
+
+  #facts(): PdfObjects {
+    return (this.#objects ??= readObjects(this.#engine, this.#handle, this.#geometry.toVisible));
+  }
+
+  #draw(region: Box, pixelsPerPt: number, smooth: boolean): GreyRaster {
+    const engine = this.#engine;
+    const width = Math.max(1, Math.floor(region.width * pixelsPerPt + 1e-6));
+    const height = Math.max(1, Math.floor(region.height * pixelsPerPt + 1e-6));
+    if (width * height > MOST_PIXELS) throw new RangeError(`a raster of ${width}×${height} pixels is too large`);
+    count(this.#counted);
+    const stride = (width + 3) & ~3;
+    const pixels = allocate(engine, stride * height);
+    try {
+      const bitmap = engine.FPDFBitmap_CreateEx(width, height, GREY, pixels, stride);
+      engine.FPDFBitmap_FillRect(bitmap, 0, 0, width, height, 0xffffffff);
+      const scale = pixelsPerPt * this.#geometry.userUnit;
+      withMemory(engine, 40, (pointer) => {
+        const memory = engine.pdfium.HEAPF32;
+        memory.set([scale, 0, 0, scale, -region.x * pixelsPerPt, -region.y * pixelsPerPt], pointer >> 2);
+        memory.set([0, 0, width, height], (pointer >> 2) + 6);
+        engine.FPDF_RenderPageBitmapWithMatrix(bitmap, this.#handle, pointer, pointer + 24, smooth ? 0 : NO_SMOOTHING);
+      });
+      engine.FPDFBitmap_Destroy(bitmap);
+      const data = new Uint8Array(width * height);
+      const heap = engine.pdfium.HEAPU8;
+      for (let row = 0; row < height; row++) data.set(heap.subarray(pixels + row * stride, pixels + row * stride + width), row * width);
+      return { width, height, data, pixelsPerPt, origin: { x: region.x, y: region.y } };
+    } finally {
+      free(engine, pixels);
+    }
+  }
+}
+
+function snapOutward(region: Box, { pixelsPerPt: k, origin }: PictureUnder, page: { width: number; height: number }): Box {
+  const inside = intersection(region, { x: 0, y: 0, width: page.width, height: page.height }) ?? region;
+  const x0 = origin.x + Math.floor((inside.x - origin.x) * k + 1e-3) / k;
+  const y0 = origin.y + Math.floor((inside.y - origin.y) * k + 1e-3) / k;
+  const x1 = origin.x + Math.ceil((inside.x + inside.width - origin.x) * k - 1e-3) / k;
+  const y1 = origin.y + Math.ceil((inside.y + inside.height - origin.y) * k - 1e-3) / k;
+  return { x: x0, y: y0, width: x1 - x0, height: y1 - y0 };
+}

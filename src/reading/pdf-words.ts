@@ -1,0 +1,70 @@
+import { union, type Box } from '../geometry/box.js';
+import type { Matrix, Turn } from '../geometry/placement.js';
+import { visibleBox } from './pdf-geometry.js';
+import { allocate, doubles, floats, free, type Pdfium } from './pdfium.js';
+import type { Word } from './source.js';
+
+/** More characters than this on one page is no label or slip; reading stops there. */
+const MOST_CHARACTERS = 20_000;
+
+interface Letters {
+  text: string;
+  readonly boxes: Box[];
+  readonly turn: Turn | undefined;
+  readonly fontSize: number;
+}
+
+/** The words of a page's text layer, in the order of the content; a word ends at white space, at a turn or at a change of size. */
+export function readWords(engine: Pdfium, page: number, toVisible: Matrix): readonly Word[] {
+  const text = engine.FPDFText_LoadPage(page);
+  if (text === 0) return [];
+  const scratch = allocate(engine, 64);
+  try {
+    const words: Word[] = [];
+    let open: Letters | undefined;
+    const close = (): void => {
+      const box = open && union(open.boxes);
+      if (open && box) words.push({ text: open.text, box, turn: open.turn, fontSize: open.fontSize });
+      open = undefined;
+    };
+    const count = Math.min(engine.FPDFText_CountChars(text), MOST_CHARACTERS);
+    for (let index = 0; index < count; index++) {
+      const code = engine.FPDFText_GetUnicode(text, index);
+      if (code <= 32 || code === 160 || !engine.FPDFText_GetCharBox(text, index, scratch, scratch + 8, scratch + 16, scratch + 24)) {
+        close();
+        continue;
+      }
+      const [left = 0, right = 0, bottom = 0, top = 0] = doubles(engine, scratch, 4);
+      const box = visibleBox(toVisible, left, bottom, right, top);
+      const { turn, fontSize } = writing(engine, text, index, toVisible, scratch + 32);
+      if (open && (open.turn !== turn || Math.abs(open.fontSize - fontSize) > 0.1 * fontSize)) close();
+      open ??= { text: '', boxes: [], turn, fontSize };
+      open.text += String.fromCodePoint(code);
+      open.boxes.push(box);
+    }
+    close();
+    return words;
+  } finally {
+    free(engine, scratch);
+    engine.FPDFText_ClosePage(text);
+  }
+}
+
+function writing(
+  engine: Pdfium,
+  text: number,
+  index: number,
+  toVisible: Matrix,
+  scratch: number,
+): { turn: Turn | undefined; fontSize: number } {
+  const size = engine.FPDFText_GetFontSize(text, index);
+  if (!engine.FPDFText_GetMatrix(text, index, scratch)) return { turn: undefined, fontSize: size };
+  const [a = 1, b = 0, c = 0, d = 1] = floats(engine, scratch, 4);
+  const dx = a * toVisible[0] + b * toVisible[2];
+  const dy = a * toVisible[1] + b * toVisible[3];
+  const upX = c * toVisible[0] + d * toVisible[2];
+  const upY = c * toVisible[1] + d * toVisible[3];
+  const degrees = ((Math.atan2(dy, dx) * 180) / Math.PI + 360) % 360;
+  const quarter = Math.round(degrees / 90) * 90;
+  return { turn: Math.abs(degrees - quarter) < 2 ? ((quarter % 360) as Turn) : undefined, fontSize: size * Math.hypot(upX, upY) };
+}
