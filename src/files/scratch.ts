@@ -1,5 +1,4 @@
 import { open } from 'node:fs/promises';
-import { join } from 'node:path';
 import { disk as realDisk, type Disk, type OpenFile } from './disk.js';
 import { fileFailure, type FileResult } from './failure.js';
 
@@ -11,7 +10,7 @@ export type Kept = Uint8Array | { readonly at: number; readonly length: number }
  * The file is not flushed: after a stop nobody wants it. One `put` at a time is written; callers need not wait for each other.
  */
 export class Scratch {
-  readonly #folder: string | undefined;
+  readonly #path: string | undefined;
   readonly #limit: number;
   readonly #disk: Disk;
   #inMemory = 0;
@@ -19,26 +18,30 @@ export class Scratch {
   #file: OpenFile | undefined;
   #last: Promise<unknown> = Promise.resolve();
 
-  /** @param folder for the scratch file; undefined: everything stays in memory. @param limit bytes kept in memory. */
-  constructor(folder: string | undefined, limit: number, disk: Disk = realDisk) {
-    this.#folder = folder;
+  /**
+   * @param path of the scratch file, which must not exist yet; under a `temporaryName` a killed run's is cleared away by the
+   * next. Undefined: everything stays in memory. @param limit bytes kept in memory.
+   */
+  constructor(path: string | undefined, limit: number, disk: Disk = realDisk) {
+    this.#path = path;
     this.#limit = limit;
     this.#disk = disk;
   }
 
   put(bytes: Uint8Array): Promise<FileResult<{ readonly kept: Kept }>> {
-    if (this.#folder === undefined || this.#inMemory + bytes.byteLength <= this.#limit) {
+    if (this.#path === undefined || this.#inMemory + bytes.byteLength <= this.#limit) {
       this.#inMemory += bytes.byteLength;
       return Promise.resolve({ ok: true, kept: bytes });
     }
-    const written = this.#last.then(() => this.#append(this.#path(), bytes));
+    const path = this.#path;
+    const written = this.#last.then(() => this.#append(path, bytes));
     this.#last = written;
     return written;
   }
 
   async get(kept: Kept): Promise<FileResult<{ readonly bytes: Uint8Array }>> {
     if (kept instanceof Uint8Array) return { ok: true, bytes: kept };
-    const path = this.#path();
+    const path = this.#path ?? '';
     try {
       const file = await open(path, 'r');
       try {
@@ -61,20 +64,16 @@ export class Scratch {
   /** Closes the scratch file and removes it, as far as there is one. */
   async remove(): Promise<FileResult> {
     await this.#last;
+    if (!this.#file || this.#path === undefined) return { ok: true };
     const file = this.#file;
-    if (!file) return { ok: true };
     this.#file = undefined;
     try {
       await file.close();
-      await this.#disk.remove(this.#path());
+      await this.#disk.remove(this.#path);
       return { ok: true };
     } catch (error) {
-      return fileFailure(error, `cannot remove ${this.#path()}`);
+      return fileFailure(error, `cannot remove ${this.#path}`);
     }
-  }
-
-  #path(): string {
-    return join(this.#folder ?? '', 'scratch');
   }
 
   async #append(path: string, bytes: Uint8Array): Promise<FileResult<{ readonly kept: Kept }>> {

@@ -1,0 +1,76 @@
+import { type ItemResult, ITEM_STATES, type ItemStateKind } from '../recipe/outcome.js';
+import type { Role } from '../sheet/sheet.js';
+
+export type DocumentState = 'read' | 'failed' | 'skipped';
+
+/** What the account needs of each document that was taken in. */
+export interface AccountDocument {
+  readonly state: DocumentState;
+  readonly pageCount: number;
+  readonly items: readonly ItemResult[];
+}
+
+export type StateCounts = Readonly<Record<ItemStateKind, number>>;
+
+/** The four sums. Each side comes from another hand, so that what gets lost between them shows. */
+export interface Account {
+  /** `taken` as intake found them; the rest by how each ended. */
+  readonly documents: Readonly<Record<DocumentState | 'taken', number>>;
+  /** Pages of the documents that were read, and how many of them yielded an item. */
+  readonly pages: { readonly source: number; readonly withItems: number };
+  /** Items as the workers gave them, and by where they ended. */
+  readonly items: StateCounts & { readonly given: number; readonly byRole: Readonly<Partial<Record<Role, StateCounts>>> };
+  /** Ready items, and the pages that the stacks were made of. */
+  readonly output: { readonly readyItems: number; readonly stackPages: number };
+}
+
+export interface AccountInput {
+  readonly taken: number;
+  /** Items as they came from the workers, before anything was collated. */
+  readonly given: number;
+  readonly documents: readonly AccountDocument[];
+  /** Pages of each stack as the press counted them. */
+  readonly stackPages: readonly number[];
+}
+
+const noItems = (): Record<ItemStateKind, number> => ({ ready: 0, held: 0, skipped: 0, failed: 0 });
+
+export function accountOf({ taken, given, documents, stackPages }: AccountInput): Account {
+  const byState = noItems();
+  const byRole: Partial<Record<Role, Record<ItemStateKind, number>>> = {};
+  const ended: Record<DocumentState, number> = { read: 0, failed: 0, skipped: 0 };
+  let source = 0;
+  let withItems = 0;
+  for (const document of documents) {
+    ended[document.state] += 1;
+    source += document.pageCount;
+    withItems += new Set(document.items.map((item) => item.page).filter((page) => page >= 1 && page <= document.pageCount)).size;
+    for (const { role, state } of document.items) {
+      byState[state.kind] += 1;
+      (byRole[role] ??= noItems())[state.kind] += 1;
+    }
+  }
+  return {
+    documents: { taken, ...ended },
+    pages: { source, withItems },
+    items: { given, ...byState, byRole },
+    output: { readyItems: byState.ready, stackPages: stackPages.reduce((sum, pages) => sum + pages, 0) },
+  };
+}
+
+/** What doesn't add up, one sentence with its numbers each; none when the account is right. */
+export function mismatches({ documents, pages, items, output }: Account): readonly string[] {
+  const wrong: string[] = [];
+  const ended = documents.read + documents.failed + documents.skipped;
+  if (documents.taken !== ended) {
+    wrong.push(
+      `${documents.taken} documents were taken in, but ${documents.read} read + ${documents.failed} failed + ${documents.skipped} skipped are ${ended}`,
+    );
+  }
+  if (pages.source !== pages.withItems) wrong.push(`the documents have ${pages.source} pages, but only ${pages.withItems} became items`);
+  const inStates = ITEM_STATES.reduce((sum, state) => sum + items[state], 0);
+  if (items.given !== inStates) wrong.push(`${items.given} items were found, but ${inStates} are in a state`);
+  if (output.readyItems !== output.stackPages)
+    wrong.push(`${output.readyItems} items are ready, but the stacks have ${output.stackPages} pages`);
+  return wrong;
+}

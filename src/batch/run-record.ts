@@ -1,0 +1,74 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import type { Box } from '../geometry/box.js';
+import type { GridName } from '../geometry/grid.js';
+import type { Turn } from '../geometry/placement.js';
+import type { CodeSummary, ItemStateKind, WorkCounts } from '../recipe/outcome.js';
+import type { Reason, Role } from '../sheet/sheet.js';
+import type { Account, DocumentState } from './account.js';
+
+/**
+ * run.json: what became of every document, page and item. The same inputs give the same bytes, whatever the number of jobs
+ * and the order of arguments: no times, no paths of the machine. Paths are relative to the output folder.
+ */
+export interface RunRecord {
+  /** Rises when the meaning of a field changes. */
+  readonly format: 1;
+  readonly media: string;
+  readonly grid: GridName;
+  readonly account: Account;
+  readonly work: WorkCounts;
+  readonly stacks: readonly StackRecord[];
+  readonly diagnostics: readonly Diagnostic[];
+  /** In the fixed order: channel as listed, file name in natural order, content hash. */
+  readonly documents: readonly DocumentRecord[];
+}
+
+export interface StackRecord {
+  readonly file: string;
+  readonly parcels: number;
+  /** Labels, slips and so on; several may lie on one sheet. */
+  readonly pages: number;
+  /** Pages of the PDF. */
+  readonly sheets: number;
+  readonly sha256: string;
+}
+
+export interface DocumentRecord {
+  readonly name: string;
+  readonly channel: string;
+  readonly recipe: string;
+  readonly sha256: string;
+  /** Bytes. */
+  readonly size: number;
+  readonly state: DocumentState;
+  readonly pages: number;
+  readonly diagnostics: readonly Diagnostic[];
+  readonly items: readonly ItemRecord[];
+}
+
+export interface ItemRecord {
+  readonly id: string;
+  /** From 1; 0 for a document that can't be opened. */
+  readonly page: number;
+  readonly role: Role;
+  readonly state: ItemStateKind;
+  /** Why it is not ready. */
+  readonly reason?: Reason;
+  /** pt on the visible source page, y down. */
+  readonly box?: Box;
+  readonly turn: Turn;
+  readonly scale: number;
+  readonly parcel?: number;
+  readonly evidence: readonly string[];
+  readonly codes: readonly CodeSummary[];
+  /** Where it is printed. */
+  readonly printed?: {
+    readonly stack: string;
+    /** Parcel's number in the run, from 1. */
+    readonly number: number;
+    /** Place among the pages of the stack, from 1. */
+    readonly page: number;
+  };
+  /** The held item's picture and its reason as data. */
+  readonly held?: { readonly picture?: string; readonly reason: string };
+}

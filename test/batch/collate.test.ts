@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { collate, type CollateDocument } from '../../src/batch/collate.js';
+import type { ImposePlan, StackPlan } from '../../src/steps/step.js';
+import { HELD, item } from './fakes.js';
+
+const NUMBERED: StackPlan = { number: { onLabelPage: true, fontSize: 9 }, impose: undefined };
+const TWO_UP: ImposePlan = { sheet: 'letter', columns: 1, rows: 2, turn: 90, firstFree: 1 };
+
+const parcel = (plan: StackPlan, held = false): CollateDocument => ({
+  plan,
+  items: [
+    item('p1', { parcel: 1, ...(held ? { state: HELD } : {}) }),
+    item('p2', { page: 2, role: 'slip', parcel: 1, pressedPage: 2, numberBox: { x: 5, y: 5, width: 30, height: 12 } }),
+  ],
+});
+
+const told = (documents: CollateDocument[]): unknown =>
+  collate(documents, '4x6in').stacks.map(({ name, parcels, pages }) => ({
+    name,
+    parcels,
+    pages: pages.map((page) => `${page.document} ${page.item.id} ${page.stamp?.text ?? '-'}`),
+  }));
+
+describe('collate', () => {
+  it('numbers only the parcels that are printed, without a gap', () => {
+    expect(told([parcel(NUMBERED), parcel(NUMBERED, true), parcel(NUMBERED)])).toEqual([
+      { name: 'stack-4x6in.pdf', parcels: 2, pages: ['0 p1 1/2', '0 p2 1/2', '2 p1 2/2', '2 p2 2/2'] },
+    ]);
+  });
+
+  it('makes one stack for each way of laying pages on sheets, and no number is there twice', () => {
+    const imposed = { ...NUMBERED, impose: TWO_UP };
+    expect(told([parcel(NUMBERED), parcel(imposed), parcel(NUMBERED)])).toEqual([
+      { name: 'stack-4x6in.pdf', parcels: 2, pages: ['0 p1 1/3', '0 p2 1/3', '2 p1 2/3', '2 p2 2/3'] },
+      { name: 'stack-letter-1x2.pdf', parcels: 1, pages: ['1 p1 3/3', '1 p2 3/3'] },
+    ]);
+    const from3: StackPlan = { ...NUMBERED, impose: { ...TWO_UP, firstFree: 2 } };
+    expect(collate([parcel(imposed), parcel(from3)], '4x6in').stacks.map(({ name }) => name)).toEqual([
+      'stack-letter-1x2.pdf',
+      'stack-letter-1x2-2.pdf',
+    ]);
+  });
+
+  it('stamps a label only where the recipe wants it and paper is free', () => {
+    const slipOnly: StackPlan = { number: { onLabelPage: false, fontSize: 9 }, impose: undefined };
+    expect(told([parcel(slipOnly)])).toMatchObject([{ pages: ['0 p1 -', '0 p2 1/1'] }]);
+    expect(told([parcel({ number: undefined, impose: undefined })])).toMatchObject([{ pages: ['0 p1 -', '0 p2 -'] }]);
+    expect(told([{ plan: NUMBERED, items: [item('p1', { numberBox: undefined })] }])).toMatchObject([{ pages: ['0 p1 -'] }]);
+  });
+
+  it('makes no stack of nothing', () => {
+    expect(collate([parcel(NUMBERED, true)], '4x6in')).toMatchObject({ parcels: 0, stacks: [] });
+  });
+
+  it('keeps odd characters of a media name out of the file name', () => {
+    expect(collate([parcel(NUMBERED)], 'om_../x_100x150mm').stacks[0]?.name).toBe('stack-om_..-x_100x150mm.pdf');
+  });
+});
