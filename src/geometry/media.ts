@@ -35,7 +35,7 @@ export const SIZE_TOLERANCE = 1.5;
 
 /** Reads a name of the table, a PWG media name, or any `WxHin` / `WxHmm`; undefined for anything else. */
 export function parseMedia(text: string): Media | undefined {
-  const row = TABLE[text] ?? Object.values(TABLE).find((each) => each.pwg === text);
+  const row = (Object.hasOwn(TABLE, text) ? TABLE[text] : undefined) ?? Object.values(TABLE).find((each) => each.pwg === text);
   if (row) return { name: text, width: row.width, height: row.height };
   const match = /^(?:[a-z]+_[a-z0-9.-]+_)?(\d+(?:\.\d+)?)x(\d+(?:\.\d+)?)(in|mm)$/.exec(text);
   if (!match) return undefined;

@@ -25,7 +25,7 @@ const FORMATS = {
   PDF417: 'PDF417',
   'Data Matrix': 'DataMatrix',
   QR: 'QRCode',
-  Aztec: 'AztecCode',
+  Aztec: 'Aztec',
   MaxiCode: 'MaxiCode',
 } as const satisfies Record<Symbology, string>;
 
