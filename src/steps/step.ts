@@ -21,6 +21,10 @@ interface Declared<O extends Options> {
   readonly short: (keyof O & string) | undefined;
   /** Steps that may only stand before this one in a recipe, each with a sentence that says why. */
   readonly notBefore: Readonly<Record<string, string>>;
+  /** Set when no recipe may do without this step: a sentence that says why. */
+  readonly required?: string;
+  /** Whether a recipe may name this step more than once; left out: it may not. */
+  readonly repeatable?: boolean;
 }
 
 /** Works on the sheets of one document, on a worker. */
