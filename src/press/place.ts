@@ -1,5 +1,5 @@
-import { applyToBox, applyToPoint, placementMatrix, turnedSize, type Matrix } from '../geometry/placement.js';
-import { bottom, right, type Box } from '../geometry/box.js';
+import { applyToBox, applyToPoint, compose, placementMatrix, turnedSize, type Matrix } from '../geometry/placement.js';
+import { bottom, centre, right, type Box } from '../geometry/box.js';
 import { dotsPerPt, type Grid } from '../geometry/grid.js';
 import { SIZE_TOLERANCE, type Media } from '../geometry/media.js';
 import type { PictureUnder } from '../reading/source.js';
@@ -79,8 +79,19 @@ export function place(sheet: Sheet, page: number, media: Media, grid: Grid, pict
   const shift = picture && shiftToDots(centred, drawn, sheet, media, grid, picture);
   if (shift === undefined) return { sheetId: sheet.id, page, matrix: centred, drawnBox: drawn, pixelForDot: false };
   const [a, b, c, d, e, f] = centred;
-  const matrix: Matrix = [a, b, c, d, e + shift.x, f + shift.y];
-  return { sheetId: sheet.id, page, matrix, drawnBox: applyToBox(matrix, sheet.box), pixelForDot: true };
+  const snapped: Matrix = [a, b, c, d, e + shift.x, f + shift.y];
+  const drawnBox = applyToBox(snapped, sheet.box);
+  return { sheetId: sheet.id, page, matrix: drawnIn(snapped, drawnBox, grid), drawnBox, pixelForDot: true };
+}
+
+/**
+ * Rasterisers that paint every dot a picture touches (PDFium's do) round its edges outward, so an edge that arithmetic puts a
+ * hair outside its dot costs a whole dot and stretches the picture. Drawn in by a hundredth of a dot, it never is.
+ */
+function drawnIn(matrix: Matrix, drawn: Box, grid: Grid): Matrix {
+  const { x, y } = centre(drawn);
+  const factor = 1 - 0.02 / (Math.min(drawn.width, drawn.height) * dotsPerPt(grid));
+  return compose(matrix, [factor, 0, 0, factor, x * (1 - factor), y * (1 - factor)]);
 }
 
 function shiftToDots(
