@@ -65,7 +65,7 @@ export interface ImposePlan {
   readonly firstFree: number;
 }
 
-export type Step = DocumentStep<never> | RunStep<never>;
+export type Step = DocumentStep | RunStep;
 
 export const documentStep = <const O extends Options>(step: Omit<DocumentStep<O>, 'scope'>): DocumentStep<O> => ({
   ...step,

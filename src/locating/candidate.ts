@@ -1,0 +1,21 @@
+import type { Box } from '../geometry/box.js';
+import type { CodeLikeArea } from '../reading/code-like.js';
+
+/** What gives a candidate its edge. */
+export const EDGES = ['page', 'frame', 'picture', 'ink'] as const;
+export type Edge = (typeof EDGES)[number];
+
+/** A box that may be a label, before it is judged. Pt on the visible page. */
+export interface Candidate {
+  readonly box: Box;
+  readonly edge: Edge;
+  /** What looks like a code inside it. */
+  readonly codes: readonly CodeLikeArea[];
+}
+
+/** A judged candidate: each part and the score are 0..1. */
+export interface Judged extends Candidate {
+  readonly score: number;
+  /** One short phrase for each part of the score, for people. */
+  readonly evidence: readonly string[];
+}

@@ -1,0 +1,44 @@
+import { area, intersection, type Box } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
+import type { Judged } from './candidate.js';
+
+/** A score below this is no label. */
+const LEAST = 0.62;
+/** The best must beat the best different answer for the same place by this. */
+const MARGIN = 0.04;
+/** Two boxes with every edge this near (pt, 2 mm) are the same answer. */
+const SAME = mmToPt(2);
+
+export interface Choice {
+  /** The labels, in reading order: from the top, then from the left. */
+  readonly labels: readonly Judged[];
+  /** Answers too near to a chosen one to be told apart; when there are any, the page is doubtful. */
+  readonly rivals: readonly Judged[];
+}
+
+/** Chooses the best answers that don't overlap, and names the rivals that come too near. */
+export function choose(judged: readonly Judged[]): Choice {
+  const sorted = [...judged].sort((a, b) => b.score - a.score || area(b.box) - area(a.box) || a.box.y - b.box.y || a.box.x - b.box.x);
+  const labels: Judged[] = [];
+  const rivals: Judged[] = [];
+  for (const each of sorted) {
+    if (each.score < LEAST) break;
+    const over = labels.filter((label) => intersection(label.box, each.box) !== undefined);
+    if (over.length === 0) labels.push(each);
+    else if (over.some((label) => label.score - each.score < MARGIN && !sameBox(label.box, each.box) && label.edge !== 'page'))
+      rivals.push(each);
+  }
+  return { labels: labels.sort(readingOrder), rivals };
+}
+
+const sameBox = (a: Box, b: Box): boolean =>
+  Math.abs(a.x - b.x) < SAME &&
+  Math.abs(a.y - b.y) < SAME &&
+  Math.abs(a.x + a.width - b.x - b.width) < SAME &&
+  Math.abs(a.y + a.height - b.y - b.height) < SAME;
+
+/** Rows first: boxes whose middles lie within each other's height are one row. */
+function readingOrder(a: Judged, b: Judged): number {
+  const sameRow = Math.abs(a.box.y + a.box.height / 2 - b.box.y - b.box.height / 2) < Math.min(a.box.height, b.box.height) / 2;
+  return sameRow ? a.box.x - b.box.x : a.box.y - b.box.y;
+}

@@ -1,0 +1,43 @@
+import { contains, grow, intersection, type Box } from '../geometry/box.js';
+import { isMediaSize, type Media } from '../geometry/media.js';
+import { codeLikeAreas } from '../reading/code-like.js';
+import { framesOf } from '../reading/frames.js';
+import type { SourcePage } from '../reading/source.js';
+import type { Candidate, Edge } from './candidate.js';
+import { inkGroups } from './ink-groups.js';
+
+/** A frame line or the last row of ink is drawn softly on the coarse raster: so much paper is left around a found box, pt (0.25 mm). */
+const HAIR = 0.7;
+
+/** Everything on a region of a page that may be a label by one of `edges`; no judgement yet. */
+export function gatherCandidates(
+  page: SourcePage,
+  region: Box,
+  edges: readonly Edge[],
+  media: Media,
+  blobs: readonly Box[],
+): readonly Candidate[] {
+  const codes = codeLikeAreas(page);
+  const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
+  const candidate = (box: Box, edge: Edge): Candidate => ({ box, edge, codes: codes.filter((code) => contains(box, code.box, 6)) });
+  const inRegion = (box: Box): boolean => contains(region, box, 3);
+  const candidates: Candidate[] = [];
+  if (edges.includes('page') && contains(region, whole, 1) && isMediaSize(media, page.width, page.height))
+    candidates.push(candidate(whole, 'page'));
+  if (edges.includes('frame')) {
+    for (const frame of framesOf(page)) if (inRegion(frame.box)) candidates.push(candidate(clip(grow(frame.box, HAIR), whole), 'frame'));
+  }
+  if (edges.includes('picture')) {
+    for (const image of page.images()) {
+      const shown = intersection(image.box, whole);
+      if (shown && inRegion(shown)) candidates.push(candidate(shown, 'picture'));
+    }
+  }
+  if (edges.includes('ink')) {
+    const inside = blobs.filter(inRegion);
+    for (const box of inkGroups(page, inside)) candidates.push(candidate(clip(grow(box, HAIR), whole), 'ink'));
+  }
+  return candidates;
+}
+
+const clip = (box: Box, page: Box): Box => intersection(box, page) ?? box;

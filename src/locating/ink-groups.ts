@@ -1,0 +1,135 @@
+import { bottom, intersection, right, union, type Box } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
+import { linesOf } from '../reading/frames.js';
+import type { GreyRaster, SourcePage } from '../reading/source.js';
+
+/** Grey below this counts as ink; light-grey watermarks stay above it. */
+const INK = 200;
+/** Side of a cell in pixels of the ink raster (4 px are 2.7 pt or 0.94 mm). */
+const CELL = 4;
+/** White gaps across which ink belongs together, one after the other, pt. */
+const GAPS = [2, 3, 4, 5, 6.5, 8, 10, 13].map(mmToPt);
+/** A rule from edge to edge of a larger page divides it; this near (pt) to both edges. */
+const EDGE_TO_EDGE = mmToPt(12);
+
+/** Connected ink: bounding boxes to about 1 mm, tight to the pixel. */
+export function inkBlobs(raster: GreyRaster): readonly Box[] {
+  const { width, height, data, pixelsPerPt: k, origin } = raster;
+  const columns = Math.ceil(width / CELL);
+  const rows = Math.ceil(height / CELL);
+  const inked = new Uint8Array(columns * rows);
+  const extents = new Map<number, [number, number, number, number]>();
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      if ((data[y * width + x] ?? 255) >= INK) continue;
+      const cell = Math.floor(y / CELL) * columns + Math.floor(x / CELL);
+      inked[cell] = 1;
+      const extent = extents.get(cell);
+      if (!extent) extents.set(cell, [x, y, x, y]);
+      else {
+        extent[0] = Math.min(extent[0], x);
+        extent[2] = Math.max(extent[2], x);
+        extent[3] = y;
+      }
+    }
+  }
+  const blobs: Box[] = [];
+  for (let start = 0; start < inked.length; start++) {
+    if (inked[start] !== 1) continue;
+    let [x0, y0, x1, y1] = [width, height, 0, 0];
+    const stack = [start];
+    inked[start] = 2;
+    for (let cell = stack.pop(); cell !== undefined; cell = stack.pop()) {
+      const [left, top, rightmost, lowest] = extents.get(cell) ?? [0, 0, 0, 0];
+      x0 = Math.min(x0, left);
+      y0 = Math.min(y0, top);
+      x1 = Math.max(x1, rightmost);
+      y1 = Math.max(y1, lowest);
+      const column = cell % columns;
+      const row = Math.floor(cell / columns);
+      for (let r = Math.max(0, row - 1); r <= Math.min(rows - 1, row + 1); r++) {
+        for (let c = Math.max(0, column - 1); c <= Math.min(columns - 1, column + 1); c++) {
+          const next = r * columns + c;
+          if (inked[next] === 1) {
+            inked[next] = 2;
+            stack.push(next);
+          }
+        }
+      }
+    }
+    blobs.push({ x: origin.x + x0 / k, y: origin.y + y0 / k, width: (x1 - x0 + 1) / k, height: (y1 - y0 + 1) / k });
+  }
+  return blobs;
+}
+
+/**
+ * Every group of ink that is one at some width of white gap: from blocks of text up to the whole page. Rules that divide the
+ * page from edge to edge, and borders around the whole page, belong to no group.
+ */
+export function inkGroups(page: SourcePage, blobs: readonly Box[]): readonly Box[] {
+  const dividers = pageDividers(page);
+  const content = blobs.filter((blob) => !dividers.some((line) => covers(line, blob)) && !isPageBorder(blob, page));
+  const groups: Box[] = [];
+  let boxes = [...content];
+  for (const gap of GAPS) {
+    boxes = merge(boxes, gap, dividers);
+    for (const box of boxes) if (!groups.some((known) => same(known, box))) groups.push(box);
+  }
+  return groups;
+}
+
+/** The rules that divide a page larger than any label from edge to edge: cut and fold lines. */
+export function pageDividers(page: SourcePage): readonly Box[] {
+  if (Math.min(page.width, page.height) < mmToPt(140)) return [];
+  return linesOf(page)
+    .filter(({ box, level }) =>
+      level
+        ? box.x <= EDGE_TO_EDGE && right(box) >= page.width - EDGE_TO_EDGE
+        : box.y <= EDGE_TO_EDGE && bottom(box) >= page.height - EDGE_TO_EDGE,
+    )
+    .map((line) => line.box);
+}
+
+const covers = (line: Box, blob: Box): boolean =>
+  intersection({ x: line.x - 3, y: line.y - 3, width: line.width + 6, height: line.height + 6 }, blob) !== undefined &&
+  blob.x >= line.x - 4 &&
+  right(blob) <= right(line) + 4 &&
+  blob.y >= line.y - 4 &&
+  bottom(blob) <= bottom(line) + 4;
+
+const isPageBorder = (blob: Box, page: SourcePage): boolean =>
+  Math.min(page.width, page.height) >= mmToPt(140) && blob.width > 0.85 * page.width && blob.height > 0.85 * page.height;
+
+function merge(start: readonly Box[], gap: number, dividers: readonly Box[]): Box[] {
+  const boxes = [...start];
+  for (let changed = true; changed;) {
+    changed = false;
+    for (let i = 0; i < boxes.length; i++) {
+      for (let j = i + 1; j < boxes.length; j++) {
+        const [a, b] = [boxes[i], boxes[j]];
+        if (!a || !b || !near(a, b, gap) || dividers.some((line) => divides(line, a, b))) continue;
+        const both = union([a, b]);
+        if (both) boxes[i] = both;
+        boxes.splice(j, 1);
+        changed = true;
+        j = i;
+      }
+    }
+  }
+  return boxes;
+}
+
+const near = (a: Box, b: Box, gap: number): boolean =>
+  a.x <= right(b) + gap && b.x <= right(a) + gap && a.y <= bottom(b) + gap && b.y <= bottom(a) + gap;
+
+function divides(line: Box, a: Box, b: Box): boolean {
+  if (line.width > line.height) {
+    const y = line.y + line.height / 2;
+    return (bottom(a) <= y + 2 && b.y >= y - 2) || (bottom(b) <= y + 2 && a.y >= y - 2);
+  }
+  const x = line.x + line.width / 2;
+  return (right(a) <= x + 2 && b.x >= x - 2) || (right(b) <= x + 2 && a.x >= x - 2);
+}
+
+const same = (a: Box, b: Box): boolean =>
+  Math.abs(a.x - b.x) < 1 && Math.abs(a.y - b.y) < 1 && Math.abs(a.width - b.width) < 1 && Math.abs(a.height - b.height) < 1;

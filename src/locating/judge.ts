@@ -1,0 +1,77 @@
+import { bottom, contains, grow, right, type Box } from '../geometry/box.js';
+import { formatSize, mmToPt, ptToMm } from '../geometry/length.js';
+import type { CodeLikeArea } from '../reading/code-like.js';
+import type { Word } from '../reading/source.js';
+import type { Candidate, Judged } from './candidate.js';
+import { LONG_SIDE, nearestSize, nearestSizeOfInk, SHORT_SIDE } from './label-sizes.js';
+
+/** What the parts of the score weigh; together 1. */
+const WEIGHT = { size: 0.35, gutter: 0.25, edge: 0.2, direction: 0.2 };
+/** White around a label beyond this (pt, 8 mm) makes it no surer. */
+const AMPLE = mmToPt(8);
+/** A code outside, this near (pt, 12 mm), is likelier the label's own than another's. */
+const NEAR_CODE = mmToPt(12);
+
+export interface Surroundings {
+  readonly blobs: readonly Box[];
+  readonly codes: readonly CodeLikeArea[];
+  readonly words: readonly Word[];
+}
+
+/** Judges one candidate by its size, the white around it, its kind of edge and the direction of its words; undefined when it can't be a label at all. */
+export function judge(candidate: Candidate, around: Surroundings): Judged | undefined {
+  const { box, edge, codes } = candidate;
+  if (codes.length === 0) return undefined;
+  const short = Math.min(box.width, box.height);
+  const long = Math.max(box.width, box.height);
+  if (short < SHORT_SIDE.least || long < LONG_SIDE.least || short > SHORT_SIDE.most || long > LONG_SIDE.most) return undefined;
+
+  const size = edge === 'ink' ? nearestSizeOfInk(box.width, box.height) : nearestSize(box.width, box.height);
+  const gutter = edge === 'page' ? AMPLE : clearSpace(box, around.blobs);
+  const direction = uniformity(box, around.words);
+  const strays = around.codes.filter((code) => !contains(box, code.box, 6) && distance(box, code.box) < NEAR_CODE);
+  const score =
+    WEIGHT.size * size.likeness +
+    WEIGHT.gutter * Math.min(1, Math.max(0, gutter) / AMPLE) +
+    WEIGHT.edge * (edge === 'ink' ? 0.6 : 1) +
+    WEIGHT.direction * direction -
+    0.25 * Math.min(1, strays.length);
+  const evidence = [
+    `${EDGE_WORDS[edge]} ${formatSize(box.width, box.height)} around ${codes.length} code${codes.length === 1 ? '' : 's'}`,
+    edge === 'page' ? 'the page has the size of the media' : `clear space of ${ptToMm(Math.max(0, gutter)).toFixed(0)} mm around it`,
+    ...(strays.length > 0 ? ['a code just outside it'] : []),
+  ];
+  return { ...candidate, score, evidence };
+}
+
+const EDGE_WORDS = { page: 'page', frame: 'frame', picture: 'picture', ink: 'ink' } as const;
+
+/** Distance from a box to the nearest ink outside it, pt; negative when ink crosses its edge. */
+function clearSpace(box: Box, blobs: readonly Box[]): number {
+  let nearest = Infinity;
+  for (const blob of blobs) {
+    if (contains(grow(box, 1.5), blob)) continue;
+    if (contains(blob, box)) continue;
+    nearest = Math.min(nearest, distance(box, blob));
+  }
+  return nearest === Infinity ? AMPLE : nearest;
+}
+
+/** Gap between two boxes, pt; negative when they overlap. */
+export function distance(a: Box, b: Box): number {
+  const dx = Math.max(a.x - right(b), b.x - right(a));
+  const dy = Math.max(a.y - bottom(b), b.y - bottom(a));
+  return Math.max(dx, dy);
+}
+
+/** Share of the writing in a box that runs the same way; 0.8 where there is no text layer to tell. */
+function uniformity(box: Box, words: readonly Word[]): number {
+  const byTurn = new Map<number | undefined, number>();
+  let all = 0;
+  for (const word of words) {
+    if (!contains(box, word.box, 2)) continue;
+    byTurn.set(word.turn, (byTurn.get(word.turn) ?? 0) + word.text.length);
+    all += word.text.length;
+  }
+  return all < 10 ? 0.8 : Math.max(...byTurn.values()) / all;
+}

@@ -1,0 +1,44 @@
+import { mmToPt } from '../geometry/length.js';
+import { parseMedia } from '../geometry/media.js';
+
+/**
+ * Sizes that labels come in, short side first, pt. The named ones: geometry/media.ts; 4×6.75 in is a 4×6 label with a
+ * tear-off strip (common practice, no source).
+ */
+const SIZES: readonly { readonly name: string; readonly short: number; readonly long: number }[] = [
+  ...['4x6in', '100x150mm', 'a6', '4x8in', '4x6.75in'].flatMap((name) => {
+    const media = parseMedia(name);
+    return media ? [{ name, short: media.width, long: media.height }] : [];
+  }),
+];
+
+/** Outside these (pt) nothing is taken for a label: half a label's height, and more than its double width (common practice). */
+export const SHORT_SIDE = { least: mmToPt(55), most: mmToPt(122) };
+export const LONG_SIDE = { least: mmToPt(80), most: mmToPt(215) };
+
+export interface SizeMatch {
+  readonly name: string;
+  /** 1: exactly this size; 0: nothing like it. */
+  readonly likeness: number;
+}
+
+/** The known size nearest to a box with real edges (a frame, a picture), in either direction. */
+export function nearestSize(width: number, height: number): SizeMatch {
+  const short = Math.min(width, height);
+  const long = Math.max(width, height);
+  const ratio = (a: number, b: number): number => Math.min(a, b) / Math.max(a, b);
+  return SIZES.map((size) => ({ name: size.name, likeness: ratio(short, size.short) * ratio(long, size.long) })).reduce((best, each) =>
+    each.likeness > best.likeness ? each : best,
+  );
+}
+
+/** The same for the bounds of ink, which end somewhere inside the label's own edge: as good as it fills the size. */
+export function nearestSizeOfInk(width: number, height: number): SizeMatch {
+  const short = Math.min(width, height);
+  const long = Math.max(width, height);
+  const fill = (inner: number, outer: number): number =>
+    inner <= outer * 1.02 ? 0.55 + 0.45 * (inner / outer) : Math.max(0, 1 - 4 * (inner / outer - 1));
+  return SIZES.map((size) => ({ name: size.name, likeness: fill(short, size.short) * fill(long, size.long) })).reduce((best, each) =>
+    each.likeness > best.likeness ? each : best,
+  );
+}

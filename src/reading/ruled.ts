@@ -1,0 +1,123 @@
+import type { Box } from '../geometry/box.js';
+import type { GreyRaster } from './source.js';
+
+/** A straight ruled line, level or upright. `box` has its thickness as the short side; pt. */
+export interface RuledLine {
+  readonly box: Box;
+  readonly level: boolean;
+  readonly dashed: boolean;
+}
+
+/** Grey below this is ink: a hairline at this resolution is light grey, not black. */
+const INK = 200;
+/** Shortest line, pt (12 mm). */
+const SHORTEST = 34;
+/** Thicker than this (pt, 2 mm) it is a bar or a filled area. */
+const THICKEST = 6;
+/** Longest gap inside a dashed line, pt. */
+const GAP = 7;
+/** A line with less ink than this share of its length is dashed; with less than the second it is no line. */
+const SOLID = 0.93;
+const SPARSE = 0.4;
+
+/** Finds ruled lines on a coarse raster (about 108 dpi): long thin runs of ink with white on both sides. */
+export function ruledLines(raster: GreyRaster): readonly RuledLine[] {
+  return [...linesAlong(raster, true), ...linesAlong(raster, false)];
+}
+
+interface Run {
+  readonly at: number;
+  readonly from: number;
+  readonly to: number;
+  readonly ink: number;
+}
+
+function linesAlong(raster: GreyRaster, level: boolean): RuledLine[] {
+  const { width, height, data, pixelsPerPt: k, origin } = raster;
+  const [length, count, step, stride] = level ? [width, height, 1, width] : [height, width, width, 1];
+  const runs: Run[] = [];
+  for (let at = 0; at < count; at++) {
+    let from = -1;
+    let last = -1;
+    let ink = 0;
+    const end = (): void => {
+      if (from >= 0 && last - from + 1 >= SHORTEST * k && ink >= SPARSE * (last - from + 1)) runs.push({ at, from, to: last, ink });
+      from = -1;
+      ink = 0;
+    };
+    let pixel = at * stride;
+    for (let i = 0; i < length; i++, pixel += step) {
+      if ((data[pixel] ?? 255) >= INK) {
+        if (from >= 0 && i - last > GAP * k) end();
+        continue;
+      }
+      if (from < 0) from = i;
+      last = i;
+      ink += 1;
+    }
+    end();
+  }
+  return joinRuns(runs, THICKEST * k)
+    .filter((band) => isLine(band, raster, step, stride, count))
+    .map((band) => {
+      const alongFrom = band.from / k;
+      const alongSize = (band.to - band.from + 1) / k;
+      const acrossFrom = band.first / k;
+      const acrossSize = (band.last - band.first + 1) / k;
+      const box = level
+        ? { x: origin.x + alongFrom, y: origin.y + acrossFrom, width: alongSize, height: acrossSize }
+        : { x: origin.x + acrossFrom, y: origin.y + alongFrom, width: acrossSize, height: alongSize };
+      return { box, level, dashed: band.ink < SOLID * (band.to - band.from + 1) };
+    });
+}
+
+interface Band {
+  first: number;
+  last: number;
+  from: number;
+  to: number;
+  ink: number;
+}
+
+/** Neighbouring runs that cover the same stretch are one line with thickness. */
+function joinRuns(runs: readonly Run[], thickest: number): Band[] {
+  const open: Band[] = [];
+  const done: Band[] = [];
+  for (const run of runs) {
+    const same = open.find(
+      (band) => band.last >= run.at - 1 && overlap(band, run) >= 0.8 * Math.min(band.to - band.from, run.to - run.from),
+    );
+    if (same) {
+      same.last = run.at;
+      same.from = Math.min(same.from, run.from);
+      same.to = Math.max(same.to, run.to);
+      same.ink = Math.max(same.ink, run.ink);
+    } else {
+      open.push({ first: run.at, last: run.at, from: run.from, to: run.to, ink: run.ink });
+    }
+    for (let index = open.length - 1; index >= 0; index--) {
+      const band = open[index];
+      if (band && band.last < run.at - 1) done.push(...open.splice(index, 1));
+    }
+  }
+  return [...done, ...open].filter((band) => band.last - band.first + 1 <= thickest);
+}
+
+const overlap = (band: Band, run: Run): number => Math.min(band.to, run.to) - Math.max(band.from, run.from);
+
+/**
+ * Lines of text also give long sparse runs: beside a ruled line there is white, or at least far less ink, just above or
+ * just below along most of its length.
+ */
+function isLine(band: Band, { data }: GreyRaster, step: number, stride: number, count: number): boolean {
+  const length = band.to - band.from + 1;
+  if (band.ink >= SOLID * length) return true;
+  const inkAt = (at: number): number => {
+    if (at < 0 || at >= count) return 0;
+    let ink = 0;
+    for (let i = band.from; i <= band.to; i++) if ((data[at * stride + i * step] ?? 255) < INK) ink += 1;
+    return ink;
+  };
+  const quiet = 0.1 * length;
+  return inkAt(band.first - 2) <= quiet && inkAt(band.last + 2) <= quiet && inkAt(band.first - 3) <= quiet && inkAt(band.last + 3) <= quiet;
+}

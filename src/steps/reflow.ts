@@ -1,0 +1,88 @@
+import { measureText, missingGlyphs } from '../press/text-face.js';
+import type { Turn } from '../geometry/placement.js';
+import type { Word } from '../reading/source.js';
+
+/** A gap between words wider than this many times the type's size is a new column. */
+const COLUMN_GAP = 1.2;
+
+/**
+ * Sets the words of a slip anew: line by line as they stand, wrapped to the room, on as many pages as it takes; a line is
+ * never cut in two by a page. Returns a sentence when it can't be done without losing something.
+ * @param room width and height in pt
+ */
+export function reflow(
+  words: readonly Word[],
+  fontSize: number,
+  room: { width: number; height: number },
+): readonly (readonly string[])[] | string {
+  if (words.length === 0) return 'the slip has no text layer';
+  const turn = words[0]?.turn;
+  if (turn === undefined || words.some((word) => word.turn !== turn)) return 'its words run in more than one direction';
+  const lines = linesOf(words, turn).flatMap((line) => wrap(line, fontSize, room.width));
+  if (missingGlyphs(lines.join('')).length > 0) return 'it has characters that the font at hand lacks';
+  const pages: string[][] = [];
+  let page: string[] = [];
+  for (const line of lines) {
+    if (page.length > 0 && measureText([...page, line], fontSize).height > room.height) {
+      pages.push(page);
+      page = [];
+    }
+    page.push(line);
+  }
+  if (page.length > 0) pages.push(page);
+  return pages;
+}
+
+/** Words in lines as a reader sees them, from the top. */
+function linesOf(words: readonly Word[], turn: Turn): string[] {
+  const along = (word: Word): number => {
+    const { x, y, width, height } = word.box;
+    return turn === 0 ? x : turn === 90 ? y : turn === 180 ? -(x + width) : -(y + height);
+  };
+  const length = (word: Word): number => (turn % 180 === 0 ? word.box.width : word.box.height);
+  const across = (word: Word): number => {
+    const { x, y, width, height } = word.box;
+    return turn === 0 ? y + height : turn === 90 ? -x : turn === 180 ? -y : x + width;
+  };
+  const lines: Word[][] = [];
+  for (const word of [...words].sort((a, b) => across(a) - across(b) || along(a) - along(b))) {
+    const line = lines.find((each) =>
+      each.some((other) => Math.abs(across(other) - across(word)) < 0.45 * Math.max(other.fontSize, word.fontSize)),
+    );
+    if (line) line.push(word);
+    else lines.push([word]);
+  }
+  return lines.map((line) => {
+    const sorted = line.sort((a, b) => along(a) - along(b));
+    return sorted
+      .map((word, index) => {
+        const before = sorted[index - 1];
+        if (!before) return word.text;
+        const gap = along(word) - along(before) - length(before);
+        return `${gap > COLUMN_GAP * word.fontSize ? '   ' : ' '}${word.text}`;
+      })
+      .join('');
+  });
+}
+
+function wrap(line: string, fontSize: number, width: number): string[] {
+  const fits = (text: string): boolean => measureText([text], fontSize).width <= width;
+  if (fits(line)) return [line];
+  const lines: string[] = [];
+  let open = '';
+  for (const part of line.split(/(?<=\s)(?=\S)/)) {
+    if (open !== '' && !fits((open + part).trimEnd())) {
+      lines.push(open.trimEnd());
+      open = '   ';
+    }
+    open += part;
+    while (!fits(open.trimEnd())) {
+      let cut = open.length - 1;
+      while (cut > 1 && !fits(open.slice(0, cut))) cut -= 1;
+      lines.push(open.slice(0, cut));
+      open = `   ${open.slice(cut)}`;
+    }
+  }
+  if (open.trim() !== '') lines.push(open.trimEnd());
+  return lines;
+}

@@ -1,0 +1,65 @@
+import { wholeDots } from '../geometry/grid.js';
+import { formatSize, lengthToPt } from '../geometry/length.js';
+import { fitFactor } from '../geometry/media.js';
+import { turnedSize } from '../geometry/placement.js';
+import { FIT_SLACK, pixelForDotScale } from '../press/place.js';
+import { held, isLabel, isPlanned, type Sheet } from '../sheet/sheet.js';
+import { option, type OptionValues } from './option.js';
+import { documentStep, type StepContext } from './step.js';
+
+const OPTIONS = {
+  to: option(
+    { kind: 'choice', values: ['true-size', 'fill'] },
+    'Leave labels at true size, or also enlarge smaller ones to fill the page.',
+    'true-size',
+  ),
+  floor: option(
+    { kind: 'percent', min: 0.5, max: 1 },
+    'How far a label that is too large may be shrunk to fit; a label that would need less is held.',
+    0.95,
+  ),
+  margin: option({ kind: 'length' }, "Clear border that the printer can't print on.", { value: 0, unit: 'mm' }),
+} as const;
+
+/** Sets the one uniform factor of each label: true size where it fits, down to the floor where it doesn't. */
+export const scale = documentStep({
+  name: 'scale',
+  summary: 'Bring each label to the page at true size, shrinking only within the floor and never unevenly.',
+  options: OPTIONS,
+  short: 'to',
+  notBefore: {
+    'locate-label': "the label's size is known only after it is located",
+    crop: "the label's size is settled only after crop",
+    rotate: 'whether a label fits depends on how it lies',
+  },
+  async apply(sheets, options, context) {
+    return sheets.map((sheet) => (isPlanned(sheet) && isLabel(sheet) ? scaled(sheet, options, context) : sheet));
+  },
+});
+
+function scaled(sheet: Sheet, options: OptionValues<typeof OPTIONS>, { document, media, grid }: StepContext): Sheet {
+  const margin = lengthToPt(options.margin, grid);
+  const room = { width: media.width - 2 * margin, height: media.height - 2 * margin };
+  const lies = turnedSize(sheet.box.width, sheet.box.height, sheet.turn);
+  const fit = fitFactor(lies.width, lies.height, room.width, room.height);
+  const overhang = Math.max(lies.width - room.width, lies.height - room.height);
+
+  const trueSize = overhang <= (margin > 0 ? 1e-6 : FIT_SLACK);
+  const wanted = options.to === 'fill' ? fit : trueSize ? 1 : fit;
+  if (wanted < options.floor - 1e-9) {
+    return held(sheet, {
+      code: 'scale/too-large',
+      message: `the label is ${formatSize(lies.width, lies.height)} and would have to be shrunk to ${percent(fit)} to fit ${formatSize(room.width, room.height)}; the floor is ${percent(options.floor)}`,
+      remedy: `Check the box that was located; if the label really is that large, print it on larger media or lower the floor (bars shrink with it).`,
+    });
+  }
+  const picture = document.page(sheet.page).pictureUnder(sheet.box);
+  const exact = picture && pixelForDotScale(picture.pixelsPerPt, grid, wanted);
+  const dots = (pt: number): number => wholeDots(pt, grid);
+  const exactFits =
+    exact !== undefined && dots(lies.width * exact) <= dots(room.width) + 1 && dots(lies.height * exact) <= dots(room.height) + 1;
+  const evidence = wanted === 1 ? [] : [`${wanted < 1 ? 'shrunk' : 'enlarged'} to ${percent(wanted)}`];
+  return { ...sheet, scale: exactFits ? exact : wanted, margin, evidence: [...sheet.evidence, ...evidence] };
+}
+
+const percent = (factor: number): string => `${(factor * 100).toFixed(1)} %`;
