@@ -9,5 +9,7 @@ export interface CompiledRecipe {
   /** File name without its ending: `any-page`. */
   readonly name: string;
   readonly about: string;
+  /** The file it was read from, absolute; not for outputs, which must not depend on where the program is installed. */
+  readonly file?: string;
   readonly steps: readonly CompiledStep[];
 }

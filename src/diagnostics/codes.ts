@@ -53,6 +53,7 @@ export const DIAGNOSTIC_CODES = [
   'files/no-space',
   'files/read-only',
   'files/too-many-open',
+  'impose/no-such-position',
   'impose/too-large',
   'intake/archive-kind',
   'intake/changed',

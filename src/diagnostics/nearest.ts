@@ -25,6 +25,13 @@ export function editDistance(a: string, b: string): number {
 /** Longer words than this are no slips of the pen, and comparing them would cost time. */
 const LONGEST = 60;
 
+/** A word that is merely cut short, or that says more than is needed, is as near as one slip of the pen. */
+function distanceTo(candidate: string, wanted: string): number {
+  const shorter = Math.min(candidate.length, wanted.length);
+  const begins = shorter >= 4 && candidate !== wanted && (candidate.startsWith(wanted) || wanted.startsWith(candidate));
+  return begins ? 1 : editDistance(wanted, candidate);
+}
+
 /**
  * The allowed word that somebody most likely meant by `word`, or undefined when none is near: at most one edit for each
  * three letters. The first of several equally near ones.
@@ -35,7 +42,7 @@ export function nearest(word: string, allowed: Iterable<string>): string | undef
   let best: string | undefined;
   let bestDistance = Math.max(1, Math.floor(wanted.length / 3)) + 1;
   for (const candidate of allowed) {
-    const distance = editDistance(wanted, bare(candidate));
+    const distance = distanceTo(bare(candidate), wanted);
     if (distance < bestDistance && distance < wanted.length) {
       best = candidate;
       bestDistance = distance;

@@ -36,6 +36,8 @@ describe('nearest', () => {
     ['split_pages', 'split-pages'],
     ['split-page', 'split-pages'],
     ['rotat', 'rotate'],
+    ['locate', 'locate-label'],
+    ['scale-down', 'scale'],
     ['SCALE', 'scale'],
   ])('takes %j for %j', (word, meant) => {
     expect(nearest(word, steps)).toBe(meant);

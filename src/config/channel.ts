@@ -1,0 +1,130 @@
+/* eslint-disable @typescript-eslint/no-confusing-void-expression -- a reader hands on the undefined that says "wrong, and reported" */
+import type { Node } from 'yaml';
+import { nearest } from '../diagnostics/nearest.js';
+import type { Step } from '../steps/step.js';
+import { compileRecipe, type Overrides } from './compile-recipe.js';
+import type { ConfigFile, Span } from './config-file.js';
+import { spanOf } from './parse-yaml.js';
+import type { Channel } from './pipeline.js';
+import { readMap, type Entry } from './read-map.js';
+import { readOneOrMore, readText, slotOf, wrongValue, type Slot } from './read-value.js';
+import { stepNames, type WrittenRecipe } from './recipe-file.js';
+import type { RecipeShelf } from './recipe-shelf.js';
+import { ownersRemedy, readStepOptions, type WrittenOptions } from './step-options.js';
+import { quote } from './words.js';
+
+export const CHANNEL_KEYS = ['name', 'files', 'recipe', 'options'] as const;
+
+export interface ChannelReading {
+  readonly file: ConfigFile;
+  readonly folder: string;
+  readonly steps: readonly Step[];
+  readonly shelf: RecipeShelf;
+  /** Names of the channels so far, in small letters, with their lines. */
+  readonly names: Map<string, number>;
+}
+
+/** Reads one channel; undefined when anything is wrong with it or its recipe. */
+export function readChannel(reading: ChannelReading, node: Node | undefined, at: Span): Channel | undefined {
+  const { file, folder, steps, shelf } = reading;
+  const entries = readMap(file, node, at, {
+    what: 'a channel',
+    keys: CHANNEL_KEYS,
+    required: ['name', 'files', 'recipe'],
+    elsewhere: (key) => channelKeyElsewhere(steps, key),
+  });
+  if (!entries) return undefined;
+  const read = <T>(key: string, reader: (slot: Slot) => T | undefined): T | undefined => {
+    const entry = entries.get(key);
+    return entry && reader(slotOf(file, entry));
+  };
+  const name = read('name', (slot) => readName(reading, slot));
+  const files = read('files', (slot) => readOneOrMore(slot, 'names the files of the channel', `files: inbox/*.pdf`, readPattern));
+  const reference = read('recipe', (slot) => readText(slot, "is a recipe's name or file", 'recipe: any-page'));
+  const recipeEntry = entries.get('recipe');
+  const recipe =
+    reference === undefined || !recipeEntry?.value ? undefined : shelf.get(reference, folder, file.place(spanOf(recipeEntry.value)));
+  const overrides = readOverrides(file, steps, recipe, entries.get('options'));
+  if (name === undefined || !files || !recipe || !overrides) return undefined;
+  return { name, files, recipe: compileRecipe(recipe, overrides) };
+}
+
+function channelKeyElsewhere(steps: readonly Step[], key: string): string | undefined {
+  if (['media', 'grid', 'out', 'jobs'].includes(key))
+    return `It holds for all channels: write it one level up, with no blanks before it, above \`channels:\`.`;
+  if (key === 'steps' || key === 'about') return 'It belongs in a recipe file; the channel names that file with `recipe:`.';
+  if (steps.some((step) => step.name === key)) return `Put it one level down: below \`options:\` of this channel.`;
+  if (nearest(key, CHANNEL_KEYS) !== undefined) return undefined;
+  const owners = ownersRemedy(steps, key);
+  return owners === undefined ? undefined : `${owners.slice(0, -1)}, below \`options:\` of this channel.`;
+}
+
+/** What file systems and reports take without ado. */
+const BAD_IN_NAME = /[/\\:*?"<>|\p{C}]/u;
+const LONGEST_NAME = 60;
+
+function readName({ file, names }: ChannelReading, slot: Slot): string | undefined {
+  const name = readText(slot, 'is a text', 'name: my-shop');
+  if (name === undefined) return undefined;
+  if (BAD_IN_NAME.test(name) || name.startsWith('.')) {
+    return wrongValue(
+      slot,
+      'is used for file names and holds none of / \\ : * ? " < > | and no dot in front',
+      'Use letters, digits and `-`.',
+    );
+  }
+  if (name.length > LONGEST_NAME) return wrongValue(slot, `has at most ${LONGEST_NAME} characters`, 'Write a shorter name.');
+  const first = names.get(name.toLowerCase());
+  const line = file.lineOf(slot.node ? spanOf(slot.node).start : slot.at.start);
+  if (first === undefined) names.set(name.toLowerCase(), line);
+  else return duplicateName(slot, name, first);
+  return name;
+}
+
+function duplicateName({ file, node, at }: Slot, name: string, firstLine: number): undefined {
+  const message = `two channels are named ${quote(name)}; the first is in line ${firstLine}`;
+  file.error('config/duplicate-name', node ? spanOf(node) : at, message, 'Give each channel a name of its own.');
+  return undefined;
+}
+
+function readPattern(slot: Slot): string | undefined {
+  const pattern = readText(slot, 'names the files of the channel', 'files: inbox/*.pdf');
+  if (pattern?.includes('\\') === true)
+    return wrongValue(slot, 'has `/` between folders', `Write ${quote(pattern.replaceAll('\\', '/'))}.`);
+  return pattern;
+}
+
+/** A channel's own options by step; undefined when any is wrong. Without a recipe only what doesn't depend on it is checked. */
+function readOverrides(
+  file: ConfigFile,
+  steps: readonly Step[],
+  recipe: WrittenRecipe | undefined,
+  entry: Entry | undefined,
+): Overrides | undefined {
+  if (!entry?.value) return new Map();
+  const before = file.diagnostics.length;
+  const entries = readMap(file, entry.value, entry.keySpan, {
+    what: '`options` of a channel',
+    keys: steps.map((step) => step.name),
+    elsewhere: (key) =>
+      nearest(
+        key,
+        steps.map((step) => step.name),
+      ) === undefined
+        ? ownersRemedy(steps, key)
+        : undefined,
+  });
+  const overrides = new Map<string, WrittenOptions>();
+  for (const own of entries?.values() ?? []) {
+    const step = steps.find((each) => each.name === own.key);
+    if (!step) continue;
+    if (recipe && !recipe.steps.some((written) => written.step === step)) {
+      const message = `the recipe ${quote(recipe.name)} has no step ${quote(step.name)}, so its options have no effect`;
+      file.error('config/step-not-in-recipe', own.keySpan, message, `Its steps are ${stepNames(recipe)}.`);
+      continue;
+    }
+    const values = readStepOptions(file, steps, step, own.value, own.keySpan);
+    if (values) overrides.set(step.name, values);
+  }
+  return file.diagnostics.length > before ? undefined : overrides;
+}
