@@ -1,0 +1,181 @@
+import {
+  PDFArray,
+  PDFDict,
+  PDFDocument,
+  PDFName,
+  PDFObjectCopier,
+  PDFPageLeaf,
+  ParseSpeeds,
+  type PDFFont,
+  type PDFObject,
+  type PDFRef,
+} from 'pdf-lib';
+import type { Media } from '../geometry/media.js';
+import type { Cell } from './impose.js';
+import { joinLayers } from './layers.js';
+import { cm, flip, num } from './operators.js';
+import { addPage } from './output.js';
+import { formOfPage } from './page-form.js';
+import { compose } from '../geometry/placement.js';
+import { askForTrueSize, PdfStreamWriter } from './pdf-stream-writer.js';
+import { stampOperators, type Stamp } from './stamp.js';
+import { embedFace } from './text-face.js';
+
+/** One page of a stack. */
+export interface StackPage {
+  /** Which pressed document it comes from: what `load` is asked for. */
+  readonly part: number;
+  /** Page of that document, from 1. */
+  readonly page: number;
+  readonly stamp: Stamp | undefined;
+}
+
+export interface Stack {
+  /** In the order of the stack. */
+  readonly pages: readonly StackPage[];
+  /** The media that the parts were pressed for. */
+  readonly media: Media;
+  /** For imposed stacks: the sheet, and one cell for each page. */
+  readonly imposed: { readonly sheet: Media; readonly cells: readonly Cell[] } | undefined;
+}
+
+/** Gives the bytes of a pressed document; each is asked for once and forgotten after. */
+export type LoadPart = (part: number) => Uint8Array | Promise<Uint8Array>;
+
+/**
+ * Joins pressed pages into one PDF, in order, stamps their numbers and lays them on sheets. Pages are copied, never drawn
+ * again. The bytes come in chunks, so that memory does not grow with the stack; the same stack gives the same bytes.
+ * @throws when a part is not what the press wrote (a bug: parts are the press's own)
+ */
+export async function* stackChunks(load: LoadPart, stack: Stack): AsyncGenerator<Uint8Array> {
+  const document = await PDFDocument.create({ updateMetadata: false });
+  const { context, catalog } = document;
+  const face = stack.pages.some((page) => page.stamp) ? await embedFace(document) : undefined;
+  const writer = new PdfStreamWriter(context);
+  const layers: PDFDict[] = [];
+  const refs: PDFRef[] = [];
+  const root = context.trailerInfo.Root as PDFRef;
+  const treeRef = catalog.get(PDFName.of('Pages')) as PDFRef;
+  const tree = catalog.Pages();
+  // Both are written last: they list what the parts bring.
+  context.delete(root);
+  context.delete(treeRef);
+  for (const [part, indexes] of pagesByPart(stack.pages)) {
+    const source = await openPart(await load(part));
+    const copier = PDFObjectCopier.for(source.context, context);
+    const properties: unknown = source.catalog.lookup(PDFName.of('OCProperties'));
+    if (properties instanceof PDFDict) layers.push(copier.copy(properties));
+    const forms = new Map<number, PDFRef>();
+    for (const index of indexes) {
+      const page = at(stack.pages, index);
+      const leaf = source.getPage(page.page - 1).node;
+      if (stack.imposed) {
+        const form = forms.get(page.page) ?? formOfPage(leaf, [0, 0, stack.media.width, stack.media.height], context, copier);
+        forms.set(page.page, form);
+        refs[index] = form;
+      } else {
+        refs[index] = context.register(copiedPage(leaf, copier, treeRef, document, stampOf(page, stack.media, face), face));
+      }
+    }
+    yield* writer.flushObjects();
+  }
+  context.assign(root, catalog);
+  context.assign(treeRef, tree);
+  if (stack.imposed) addSheets(document, stack, stack.imposed, refs, face);
+  else for (const ref of refs) tree.pushLeafNode(ref);
+  const joined = joinLayers(layers, context);
+  if (joined) catalog.set(PDFName.of('OCProperties'), joined);
+  askForTrueSize(catalog, context);
+  await face?.embed();
+  yield* writer.end(root);
+}
+
+/** `stackChunks` in one piece. */
+export async function joinStack(load: LoadPart, stack: Stack): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  for await (const chunk of stackChunks(load, stack)) chunks.push(chunk);
+  return Buffer.concat(chunks);
+}
+
+/** Indexes of the pages of each part, parts in the order in which the stack first needs them. */
+function pagesByPart(pages: readonly StackPage[]): Map<number, number[]> {
+  const parts = new Map<number, number[]>();
+  pages.forEach((page, index) => {
+    const known = parts.get(page.part);
+    if (known) known.push(index);
+    else parts.set(page.part, [index]);
+  });
+  return parts;
+}
+
+const openPart = (bytes: Uint8Array): Promise<PDFDocument> =>
+  PDFDocument.load(bytes, { parseSpeed: ParseSpeeds.Fastest, updateMetadata: false });
+
+function stampOf(page: StackPage, media: Media, face: PDFFont | undefined): string | undefined {
+  return page.stamp && face ? stampOperators(page.stamp, media.height, face, STAMP_FONT) : undefined;
+}
+
+const STAMP_FONT = 'N';
+
+function copiedPage(
+  leaf: PDFPageLeaf,
+  copier: PDFObjectCopier,
+  parent: PDFRef,
+  document: PDFDocument,
+  stamp: string | undefined,
+  face: PDFFont | undefined,
+): PDFPageLeaf {
+  const { context } = document;
+  const page = PDFPageLeaf.fromMapWithContext(new Map<PDFName, PDFObject>(), context);
+  page.set(PDFName.of('Type'), PDFName.of('Page'));
+  page.set(PDFName.of('Parent'), parent);
+  for (const key of ['MediaBox', 'CropBox', 'Contents']) {
+    const value = leaf.get(PDFName.of(key));
+    if (value) page.set(PDFName.of(key), copier.copy(value));
+  }
+  // A page that is used twice gets its own resources each time: only one of them may have the number's font.
+  const resources = context.obj({});
+  for (const [key, value] of leaf.Resources()?.entries() ?? []) resources.set(key, copier.copy(value));
+  page.set(PDFName.of('Resources'), resources);
+  if (stamp !== undefined && face) {
+    const fonts = context.obj({ [STAMP_FONT]: face.ref });
+    const own: unknown = resources.lookup(PDFName.of('Font'));
+    if (own instanceof PDFDict) for (const [key, value] of own.entries()) fonts.set(key, value);
+    resources.set(PDFName.of('Font'), fonts);
+    const contents = PDFArray.withContext(context);
+    const drawn = page.get(PDFName.of('Contents'));
+    if (drawn) contents.push(drawn);
+    contents.push(context.register(context.flateStream(stamp)));
+    page.set(PDFName.of('Contents'), contents);
+  }
+  return page;
+}
+
+function addSheets(
+  document: PDFDocument,
+  stack: Stack,
+  { sheet, cells }: NonNullable<Stack['imposed']>,
+  forms: readonly PDFRef[],
+  face: PDFFont | undefined,
+): void {
+  const pagesOf = new Map<number, number[]>();
+  cells.forEach((cell, index) => {
+    pagesOf.set(cell.sheet, [...(pagesOf.get(cell.sheet) ?? []), index]);
+  });
+  for (const indexes of pagesOf.values()) {
+    const drawn = indexes.map((index, position) => {
+      const map = compose(compose(flip(stack.media.height), at(cells, index).matrix), flip(sheet.height));
+      const stamp = stampOf(at(stack.pages, index), stack.media, face);
+      const { width, height } = stack.media;
+      return `q\n${cm(map)}\n0 0 ${num(width)} ${num(height)} re W n\n/P${position} Do\n${stamp ?? ''}\nQ`;
+    });
+    const names = Object.fromEntries(indexes.map((index, position) => [`P${position}`, at(forms, index)]));
+    addPage(document, sheet, drawn.join('\n'), { XObject: names, ...(face && { Font: { [STAMP_FONT]: face.ref } }) });
+  }
+}
+
+function at<T>(list: readonly T[], index: number): T {
+  const value = list[index];
+  if (value === undefined) throw new Error(`stack: nothing at ${index}`);
+  return value;
+}
