@@ -30,7 +30,8 @@ export async function readHeader(bytes: Uint8Array, page: number): Promise<Pictu
  * on white. Throws the decoder's errors. The caller has checked the size in the header; `limit` (pixels) is the second lock.
  */
 export async function decodePicture(bytes: Uint8Array, page: number, header: PictureHeader, limit: number): Promise<Picture> {
-  const grey = header.space === 'b-w' || header.space === 'grey16';
+  // Asked for grey, the decoder drops the transparency of a grey picture with one, and what is under it shows.
+  const grey = (header.space === 'b-w' || header.space === 'grey16') && !header.hasAlpha;
   const pipeline = (await sharp())(bytes, { ...OPTIONS, page, limitInputPixels: limit }).autoOrient();
   const { data, info } = await pipeline
     .toColourspace(grey ? 'b-w' : 'srgb')

@@ -14,6 +14,7 @@ const PACKAGES = {
   pdfinfo: 'poppler-utils',
   gs: 'ghostscript',
   qpdf: 'qpdf',
+  convert: 'imagemagick',
 } as const;
 export type OutsideTool = keyof typeof PACKAGES;
 
