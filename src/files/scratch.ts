@@ -39,25 +39,21 @@ export class Scratch {
     return written;
   }
 
-  async get(kept: Kept): Promise<FileResult<{ readonly bytes: Uint8Array }>> {
-    if (kept instanceof Uint8Array) return { ok: true, bytes: kept };
-    const path = this.#path ?? '';
+  /** Gives back what was put. Throws the errors of the disk: it is read while something else is being written. */
+  async get(kept: Kept): Promise<Uint8Array> {
+    if (kept instanceof Uint8Array) return kept;
+    const file = await open(this.#path ?? '', 'r');
     try {
-      const file = await open(path, 'r');
-      try {
-        const bytes = new Uint8Array(kept.length);
-        let filled = 0;
-        while (filled < kept.length) {
-          const { bytesRead } = await file.read(bytes, filled, kept.length - filled, kept.at + filled);
-          if (bytesRead === 0) throw Object.assign(new Error('the scratch file is short'), { code: 'EIO', syscall: 'read' });
-          filled += bytesRead;
-        }
-        return { ok: true, bytes };
-      } finally {
-        await file.close();
+      const bytes = new Uint8Array(kept.length);
+      let filled = 0;
+      while (filled < kept.length) {
+        const { bytesRead } = await file.read(bytes, filled, kept.length - filled, kept.at + filled);
+        if (bytesRead === 0) throw Object.assign(new Error('the scratch file is short'), { code: 'EIO', syscall: 'read' });
+        filled += bytesRead;
       }
-    } catch (error) {
-      return fileFailure(error, `cannot read ${path}`);
+      return bytes;
+    } finally {
+      await file.close();
     }
   }
 

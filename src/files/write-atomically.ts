@@ -23,8 +23,13 @@ export async function writeAtomically(path: string, data: Uint8Array | string, d
     await removeQuietly(temporary, disk);
     return fileFailure(error, `cannot write ${path}`);
   }
+  return flushFolder(path, disk);
+}
+
+/** Flushes the folder of a file that has just got its name. */
+export async function flushFolder(path: string, disk: Disk): Promise<FileResult> {
   try {
-    await disk.syncFolder(folder);
+    await disk.syncFolder(dirname(path));
   } catch (error) {
     if (!NO_FOLDER_SYNC.has(errnoOf(error))) return fileFailure(error, `cannot flush the folder of ${path}`);
   }
@@ -45,8 +50,8 @@ export async function writeNew(path: string, data: Uint8Array | string, disk: Di
   await file.close();
 }
 
-/** Some network disks report a full disk only by a short file. */
-async function checkLength(file: OpenFile, path: string, expected: number): Promise<void> {
+/** Throws when not all has arrived: some network disks report a full disk only by a short file. */
+export async function checkLength(file: OpenFile, path: string, expected: number): Promise<void> {
   const { size } = await file.stat();
   if (size === expected) return;
   throw Object.assign(new Error(`${size} of ${expected} bytes arrived`), { code: 'ENOSPC', syscall: 'write', path });
@@ -61,7 +66,7 @@ export async function removeQuietly(path: string, disk: Disk): Promise<void> {
   }
 }
 
-async function closeQuietly(file: OpenFile): Promise<void> {
+export async function closeQuietly(file: OpenFile): Promise<void> {
   try {
     await file.close();
   } catch (error) {

@@ -1,0 +1,14 @@
+import type { CompiledRecipe } from '../config/recipe.js';
+import { STEPS } from '../steps/index.js';
+import type { StackPlan } from '../steps/step.js';
+
+/** What a recipe's run steps plan to do with its proved pages. Throws for a step that isn't there (check has refused it). */
+export function stackPlanOf(recipe: CompiledRecipe): StackPlan {
+  let plan: StackPlan = { number: undefined, impose: undefined };
+  for (const { name, options } of recipe.steps) {
+    const step = STEPS.find((each) => each.name === name);
+    if (!step) throw new Error(`stack-plan: no step is named ${name}`);
+    if (step.scope === 'run') plan = step.plan(plan, options as never);
+  }
+  return plan;
+}

@@ -1,0 +1,133 @@
+import { compare } from 'natural-orderby';
+import type { Pipeline } from '../config/pipeline.js';
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import type { Kept, Scratch } from '../files/scratch.js';
+import type { Intake, RefusedItem, WorkItem } from '../intake/work.js';
+import {
+  type DocumentResult,
+  ITEM_STATES,
+  type ItemResult,
+  type ItemStateKind,
+  type StageTimes,
+  type WorkCounts,
+} from '../recipe/outcome.js';
+import type { Reason } from '../sheet/sheet.js';
+import type { DocumentState } from './account.js';
+import type { RunEvent } from './events.js';
+import { refusedDocument } from './failed-document.js';
+import type { Pool } from './pool.js';
+
+/** A document that has ended. Its bytes are put away. */
+export interface EndedDocument {
+  readonly work: WorkItem;
+  readonly state: DocumentState;
+  readonly pageCount: number;
+  readonly items: readonly ItemResult[];
+  readonly diagnostics: readonly Diagnostic[];
+  readonly pressed: Kept | undefined;
+  /** By item id. */
+  readonly pictures: ReadonlyMap<string, Kept>;
+  readonly times: StageTimes;
+  readonly counts: WorkCounts;
+}
+
+export type WorkedThrough =
+  | { readonly kind: 'all'; readonly documents: readonly EndedDocument[] }
+  | { readonly kind: 'stopped'; readonly done: number; readonly of: number }
+  | { readonly kind: 'cannot-go-on'; readonly reason: Reason };
+
+export interface WorkTools {
+  readonly pool: Pool;
+  readonly scratch: Scratch;
+  readonly stop: AbortSignal;
+  readonly emit: (event: RunEvent) => void;
+  /** Called when the first worker has ended a document. */
+  readonly onFirstEnd: () => void;
+}
+
+/** Sends every document through a worker and gives all that ended, refused ones among them, in the fixed order. */
+export async function workThrough(
+  pipeline: Pipeline,
+  intake: Intake,
+  { pool, scratch, stop, emit, onFirstEnd }: WorkTools,
+): Promise<WorkedThrough> {
+  const inOrder = merge(intake);
+  const failures: Reason[] = [];
+  const giveUp = new AbortController();
+  const halt = AbortSignal.any([stop, giveUp.signal]);
+  let done = 0;
+
+  const one = async (task: WorkItem | RefusedItem): Promise<EndedDocument | undefined> => {
+    const work = 'item' in task ? task.item : task;
+    const channel = pipeline.channels[work.channel];
+    if (!channel) throw new Error(`work-through: no channel ${work.channel}`);
+    const result =
+      'item' in task
+        ? refusedDocument(task.state, task.reason)
+        : await pool.process({ type: 'document', item: work, recipe: channel.recipe, media: pipeline.media, grid: pipeline.grid }, halt);
+    if (!result) return undefined;
+    if (!('item' in task)) onFirstEnd();
+    const state = 'item' in task ? task.state : result.pageCount > 0 ? 'read' : 'failed';
+    const put = await putAway(result, scratch);
+    if ('reason' in put) {
+      failures.push(put.reason);
+      giveUp.abort();
+      return undefined;
+    }
+    done += 1;
+    const { pageCount, items, diagnostics, times, counts } = result;
+    emit({
+      type: 'document',
+      name: work.shownName,
+      channel: channel.name,
+      state,
+      pages: pageCount,
+      items: countStates(items),
+      done,
+      of: inOrder.length,
+    });
+    return { work, state, pageCount, items, diagnostics, times, counts, ...put };
+  };
+
+  const documents = (await Promise.all(inOrder.map(one))).filter((each) => each !== undefined);
+  if (failures[0]) return { kind: 'cannot-go-on', reason: failures[0] };
+  if (documents.length < inOrder.length) return { kind: 'stopped', done: documents.length, of: inOrder.length };
+  return { kind: 'all', documents };
+}
+
+/** Both lists stand in the fixed order; one list in the same order. */
+function merge({ work, refused }: Intake): (WorkItem | RefusedItem)[] {
+  const natural = compare();
+  const before = (a: WorkItem, b: WorkItem): boolean =>
+    (a.channel - b.channel || natural(a.shownName, b.shownName) || (a.sha256 < b.sha256 ? -1 : 1)) < 0;
+  const merged: (WorkItem | RefusedItem)[] = [];
+  let next = 0;
+  for (const item of work) {
+    for (let other = refused[next]; other && before(other.item, item); other = refused[next]) {
+      merged.push(other);
+      next += 1;
+    }
+    merged.push(item);
+  }
+  return [...merged, ...refused.slice(next)];
+}
+
+export function countStates(items: readonly ItemResult[]): Record<ItemStateKind, number> {
+  const counts: Record<ItemStateKind, number> = { ready: 0, held: 0, skipped: 0, failed: 0 };
+  for (const state of ITEM_STATES) counts[state] = items.filter((item) => item.state.kind === state).length;
+  return counts;
+}
+
+type PutAway = { readonly pressed: Kept | undefined; readonly pictures: ReadonlyMap<string, Kept> } | { readonly reason: Reason };
+
+async function putAway(result: DocumentResult, scratch: Scratch): Promise<PutAway> {
+  const pictures = new Map<string, Kept>();
+  for (const { itemId, png } of result.pictures) {
+    const put = await scratch.put(png);
+    if (!put.ok) return { reason: put.reason };
+    pictures.set(itemId, put.kept);
+  }
+  if (!result.pressed) return { pressed: undefined, pictures };
+  const put = await scratch.put(result.pressed);
+  return put.ok ? { pressed: put.kept, pictures } : { reason: put.reason };
+}
