@@ -1,0 +1,141 @@
+import { dotsPerPt, type Grid } from '../geometry/grid.js';
+import type { Box } from '../geometry/box.js';
+import type { Media } from '../geometry/media.js';
+import type { Matrix } from '../geometry/placement.js';
+import { freeNumberBox } from '../press/free-number-box.js';
+import type { Placement } from '../press/place.js';
+import { readCodes } from '../reading/codes.js';
+import { openPdf } from '../reading/open-pdf.js';
+import type { Code, GreyRaster, SourceDocument, SourcePage } from '../reading/source.js';
+import { isLabel, type Reason, type Sheet } from '../sheet/sheet.js';
+import { compareCodes, isEqual, type CodesCompared } from './compare-codes.js';
+import { compareInk, hasInk } from './compare-ink.js';
+import { cutCodes } from './cut-codes.js';
+import { leastModuleDots } from './limits.js';
+import { moduleWidth } from './module-width.js';
+import * as reasons from './reasons.js';
+
+/** A code read back from the output. */
+export interface ProvedCode {
+  /** As read on the output page, pt, y down. */
+  readonly code: Code;
+  /** Width of a module in dots of the grid; undefined for matrix codes. */
+  readonly moduleDots: number | undefined;
+}
+
+export interface Proof {
+  readonly sheetId: string;
+  /** `proved`, or why the sheet is held. */
+  readonly verdict: 'proved' | Reason;
+  /** The codes that came back equal, with their modules. */
+  readonly codes: readonly ProvedCode[];
+  /** A rectangle of the output page known to be free for a number of `numberSize`; undefined when there is none or none was asked for. */
+  readonly numberBox: Box | undefined;
+}
+
+export interface ProofOptions {
+  /** The largest number that may be stamped, pt: a free rectangle of this size is looked for. */
+  readonly numberSize?: { readonly width: number; readonly height: number };
+}
+
+/**
+ * Looks at what the press drew: each output page is rasterised once, in 1 bit on the printer's grid, and every code read back
+ * from those dots is compared with the source's in identifier, bytes, place and turn. Anything that does not come back is a
+ * reason to hold. One proof for each placement, in their order.
+ * @param pressed the bytes that the press gave for these placements
+ */
+export async function proveDocument(
+  source: SourceDocument,
+  pressed: Uint8Array,
+  sheets: readonly Sheet[],
+  placements: readonly Placement[],
+  media: Media,
+  grid: Grid,
+  options: ProofOptions = {},
+): Promise<readonly Proof[]> {
+  const output = await openPdf(pressed, { as: 'output' });
+  if ('refused' in output) throw new Error(`proof: the press's own document does not open (${output.refused.code})`);
+  const byId = new Map(sheets.map((sheet) => [sheet.id, sheet]));
+  try {
+    const proofs: Proof[] = [];
+    for (const placement of placements) {
+      const sheet = byId.get(placement.sheetId);
+      if (!sheet) throw new Error(`proof: no sheet ${placement.sheetId}`);
+      const grey = output.page(placement.page).render({ x: 0, y: 0, width: media.width, height: media.height }, dotsPerPt(grid));
+      const found = await judge(source.page(sheet.page), sheet, placement, grey, grid);
+      const keepOut = isLabel(sheet) ? placement.drawnBox : undefined;
+      const numberBox = options.numberSize && freeNumberBox(grey, media, options.numberSize, keepOut);
+      proofs.push({ sheetId: sheet.id, ...found, numberBox });
+    }
+    return proofs;
+  } finally {
+    output.close();
+  }
+}
+
+type Judged = Pick<Proof, 'verdict' | 'codes'>;
+const hold = (verdict: Reason, codes: readonly ProvedCode[] = []): Judged => ({ verdict, codes });
+
+async function judge(page: SourcePage, sheet: Sheet, placement: Placement, grey: GreyRaster, grid: Grid): Promise<Judged> {
+  const { matrix } = placement;
+  // Text set anew has no place on the source: what it says is the step's, that it is there is all that can be seen here.
+  if (matrix === undefined) return hasInk(grey) ? { verdict: 'proved', codes: [] } : hold(reasons.blank);
+  const ink = compareInk(page.ink(), grey, matrix, placement.drawnBox);
+  if (ink.kind === 'blank') return hold(reasons.blank);
+  const codes =
+    sheet.proof?.codes === 'none' ? { verdict: 'proved' as const, codes: [] } : await judgeCodes(page, sheet, matrix, grey, grid);
+  if (codes.verdict === 'proved' && ink.kind === 'differs') return hold(reasons.inkDiffers(ink.squares), codes.codes);
+  return codes;
+}
+
+async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix, grey: GreyRaster, grid: Grid): Promise<Judged> {
+  const pixelsPerPt = Math.max(2 * dotsPerPt(grid), 2 * sheet.scale * dotsPerPt(grid));
+  const cut = await cutCodes(page, sheet.box, pixelsPerPt);
+  if (cut.length > 0) return hold(reasons.cut(cut));
+  const bits = inOneBit(grey);
+  const compared = await readAndCompare(page, sheet, matrix, bits, pixelsPerPt);
+  const required = isLabel(sheet);
+  if (required && compared.same.length === 0 && isEqual(compared)) return hold(reasons.nothingToProve);
+  const proved = compared.same.map(({ output }): ProvedCode => ({ code: output, moduleDots: moduleWidth(grey, output) }));
+  const difference = reasons.codesDiffer(compared);
+  if (difference) return hold(difference, proved);
+  const fine = required ? proved.find(({ moduleDots }) => moduleDots !== undefined && moduleDots < leastModuleDots(grid)) : undefined;
+  if (fine?.moduleDots !== undefined) return hold(reasons.tooFine(fine.code, fine.moduleDots, grid, sheet.scale), proved);
+  return { verdict: 'proved', codes: proved };
+}
+
+/** Reads both sides quickly, and once more thoroughly when they disagree or show nothing: a reader's miss is not a printer's. */
+async function readAndCompare(
+  page: SourcePage,
+  sheet: Sheet,
+  matrix: Matrix,
+  bits: GreyRaster,
+  pixelsPerPt: number,
+): Promise<CodesCompared> {
+  const expected = await page.codes(sheet.box, pixelsPerPt);
+  if (expected.length > 0) {
+    const quick = compareCodes(expected, await readOutput(bits, expected, sheet), matrix, sheet.turn);
+    if (isEqual(quick)) return quick;
+  }
+  const own = page.pictureUnder(sheet.box) ? 'own' : pixelsPerPt;
+  const again = await readCodes(page.render(sheet.box, own), { thorough: true });
+  const wanted = again.length >= expected.length ? again : expected;
+  if (wanted.length === 0 && !isLabel(sheet)) return compareCodes([], [], matrix, sheet.turn);
+  return compareCodes(wanted, await readCodes(bits, { thorough: true }), matrix, sheet.turn);
+}
+
+/** Only what the source has is looked for, in the direction that it must lie, plus one that should not be there. */
+function readOutput(bits: GreyRaster, expected: readonly Code[], sheet: Sheet): Promise<readonly Code[]> {
+  return readCodes(bits, {
+    symbologies: [...new Set(expected.map((code) => code.symbology))],
+    levelOnly: expected.every((code) => code.turn !== undefined && (code.turn + sheet.turn) % 180 === 0),
+    most: expected.length + 1,
+  });
+}
+
+/** Every dot black or white, as the printer's head burns it or not. */
+function inOneBit(grey: GreyRaster): GreyRaster {
+  const data = new Uint8Array(grey.data.length);
+  for (let index = 0; index < data.length; index++) data[index] = (grey.data[index] ?? 255) < 128 ? 0 : 255;
+  return { ...grey, data };
+}

@@ -1,0 +1,87 @@
+import type { Grid } from '../geometry/grid.js';
+import { MM_PER_IN } from '../geometry/length.js';
+import type { Code } from '../reading/source.js';
+import type { Reason } from '../sheet/sheet.js';
+import type { CodesCompared } from './compare-codes.js';
+import { LEAST_DOTS, LEAST_MODULE } from './limits.js';
+
+const CHECK_BOX = 'Look at the picture: is the whole label on it? If not, give the recipe the right box.';
+
+export const nothingToProve: Reason = {
+  code: 'verify/nothing-to-prove',
+  message: 'no code can be read on the label, so nothing shows that it will scan',
+  remedy: "If this channel's labels carry no code, say `verify: none` in its recipe; otherwise look at the picture and the label's box.",
+};
+
+export const blank: Reason = {
+  code: 'verify/blank',
+  message: 'the source shows ink here and the drawn page is blank',
+  remedy: 'Open the document in a viewer, print it to a new PDF there, and use that one.',
+};
+
+export function inkDiffers(squares: number): Reason {
+  return {
+    code: 'verify/ink-differs',
+    message: `${squares} half-inch ${squares === 1 ? 'square' : 'squares'} of the drawn page ${squares === 1 ? 'has' : 'have'} much more or less ink than the source`,
+    remedy: 'Compare the picture with the document in a viewer; if something is missing, print the document to a new PDF and use that one.',
+  };
+}
+
+export function cut(codes: readonly Code[]): Reason {
+  return {
+    code: 'verify/cut',
+    message: `the edge of the box cuts through ${list(codes)}`,
+    remedy: CHECK_BOX,
+  };
+}
+
+export function tooFine(code: Code, dots: number, grid: Grid, scale: number): Reason {
+  const mm = (dots / grid.dpi) * MM_PER_IN;
+  const shrunk = scale < 0.995;
+  return {
+    code: 'verify/too-fine',
+    message: `the narrowest bars of ${list([code])} come out ${dots.toFixed(1)} dots wide (${mm.toFixed(2)} mm)${shrunk ? ` at ${(scale * 100).toFixed(0)} % of its size` : ''}; ${LEAST_DOTS.value} dots and ${LEAST_MODULE.value} mm are the least`,
+    remedy: shrunk
+      ? 'Let the recipe take only the label and leave it at true size.'
+      : 'The source draws it that fine: print it on a finer printer, or ask the channel for a larger label.',
+  };
+}
+
+/** The gravest difference, as the reason for holding; undefined when there is none. */
+export function codesDiffer({ lost, changed, moved, extra }: CodesCompared): Reason | undefined {
+  if (changed.length > 0) {
+    return {
+      code: 'verify/code-changed',
+      message: `${list(changed.map((each) => each.source))} reads differently on the drawn page`,
+      remedy: 'Do not print it. Report it with the document: drawing must never change a code.',
+    };
+  }
+  if (lost.length > 0) {
+    return {
+      code: 'verify/code-lost',
+      message: `${list(lost)} of the source can't be read from the printer's dots`,
+      remedy: 'Leave the label at true size (scale), or use a finer grid; a faint or low-resolution source may be the cause.',
+    };
+  }
+  if (moved.length > 0) {
+    return {
+      code: 'verify/code-moved',
+      message: `${list(moved.map((each) => each.source))} is not where the source has it`,
+      remedy: CHECK_BOX,
+    };
+  }
+  if (extra.length > 0) {
+    return {
+      code: 'verify/code-extra',
+      message: `${list(extra)} can be read on the drawn page but not in the source`,
+      remedy: 'Look at the picture: a second label on the page, or ruled lines that read as a code? Give the recipe a tighter box.',
+    };
+  }
+  return undefined;
+}
+
+/** "a Code 128", "a Code 128 and a QR": kinds only, never what they say. */
+function list(codes: readonly Code[]): string {
+  const names = codes.map((code) => `${/^[AI]/.test(code.symbology) ? 'an' : 'a'} ${code.symbology} code`);
+  return names.length < 2 ? (names[0] ?? 'no code') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
+}
