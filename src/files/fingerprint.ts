@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
+import { readFile, stat } from 'node:fs/promises';
 import { fileFailure, type FileResult } from './failure.js';
 
 export interface Fingerprint {
@@ -27,9 +28,16 @@ export async function fingerprintStream(stream: AsyncIterable<unknown>, headByte
   return { sha256: hash.digest('hex'), size, head: Buffer.concat(head) };
 }
 
+/** Up to here (bytes) a file is read in one go, which is several times faster for the small files that labels are. */
+const IN_ONE_GO = 4_000_000;
+
 /** The fingerprint of a file. A file that can't be read comes back as a reason. */
 export async function fingerprintFile(path: string, headBytes = 0): Promise<FileResult<Fingerprint>> {
   try {
+    if ((await stat(path)).size <= IN_ONE_GO) {
+      const bytes = await readFile(path);
+      return { ok: true, sha256: sha256(bytes), size: bytes.length, head: bytes.subarray(0, headBytes) };
+    }
     return { ok: true, ...(await fingerprintStream(createReadStream(path, { highWaterMark: 1 << 18 }), headBytes)) };
   } catch (error) {
     return fileFailure(error, `cannot read ${path}`);

@@ -1,0 +1,52 @@
+import type { DiagnosticCode } from '../diagnostics/codes.js';
+import type { Diagnostic, Severity } from '../diagnostics/diagnostic.js';
+
+const ofRun = (code: DiagnosticCode, severity: Severity, message: string, remedy: string): Diagnostic => ({
+  code,
+  severity,
+  message,
+  place: { kind: 'run' },
+  remedy,
+});
+
+export const nothingMatches = (channel: string, pattern: string): Diagnostic =>
+  ofRun(
+    'intake/no-match',
+    'warning',
+    `channel ${channel}: nothing matches ${pattern}`,
+    'If there should be documents, check the folder and the spelling of the pattern.',
+  );
+
+export const noSuchFile = (channel: string, name: string): Diagnostic =>
+  ofRun(
+    'intake/no-file',
+    'error',
+    `channel ${channel}: there is no file or folder ${name}`,
+    'Check the spelling and the folder that you are in.',
+  );
+
+export const onlyOutput = (channel: string, pattern: string, count: number): Diagnostic =>
+  ofRun(
+    'intake/only-output',
+    'error',
+    `channel ${channel}: all ${count} files of ${pattern} lie in the output folder, which is never read`,
+    'Name an output folder that holds no documents to read.',
+  );
+
+export const unreadableFolder = (channel: string, path: string, errno: string): Diagnostic =>
+  errno === 'ENOENT' || errno === 'ELOOP'
+    ? ofRun('intake/unreadable', 'warning', `channel ${channel}: the link ${path} leads nowhere`, 'Remove the link or mend it.')
+    : ofRun(
+        'intake/unreadable-folder',
+        'error',
+        `channel ${channel}: the folder ${path} can not be read (the system reports ${errno}); documents in it are missing`,
+        'Give your user the right to read it, or check the disk, then run again.',
+      );
+
+export const twoChannels = (first: string, second: string, example: string, count: number): Diagnostic =>
+  ofRun(
+    'intake/two-channels',
+    'error',
+    `channels ${first} and ${second} both name ${example}${count > 1 ? ` and ${count - 1} more` : ''}; taken for ${first} only`,
+    'Narrow the `files` of one of the two, so that each document belongs to one channel.',
+  );

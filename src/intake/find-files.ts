@@ -1,0 +1,133 @@
+import fs from 'node:fs';
+import { realpath, stat } from 'node:fs/promises';
+import { isAbsolute, join, resolve, sep } from 'node:path';
+import { escapePath, glob, isDynamicPattern } from 'tinyglobby';
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import { noSuchFile, nothingMatches, onlyOutput, unreadableFolder } from './find-diagnostics.js';
+
+/** What a channel names: globs, files and folders; one that begins with `!` takes files away from the globs and folders. */
+export interface Wanted {
+  readonly channel: string;
+  readonly patterns: readonly string[];
+  /** The folder that they start from, absolute. */
+  readonly folder: string;
+  /** The output folder, absolute: nothing in it is ever taken. */
+  readonly out: string;
+}
+
+export interface Found {
+  /** Absolute, each once, in no order that matters. */
+  readonly paths: readonly string[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** A folder that begins with a dot belongs to a program; one that ends in `.download` is a browser's unfinished download. */
+const NEVER_ENTERED = ['**/.*/**', '**/*.download/**'];
+
+/**
+ * The files that a channel names. A name that exists is taken as it stands, so that `order (2).pdf` is a file and no pattern;
+ * a folder gives all files in it and below. Upper and lower case of letters are the same. Hidden files are found too: it is
+ * for the caller to say that they were passed over.
+ */
+export async function findFiles({ channel, patterns, folder, out }: Wanted): Promise<Found> {
+  const paths = new Set<string>();
+  const diagnostics: Diagnostic[] = [];
+  const ignore = patterns.filter((pattern) => pattern.startsWith('!')).map((pattern) => underFolder(folder, pattern.slice(1)));
+  for (const pattern of patterns) {
+    if (pattern.startsWith('!')) continue;
+    const { found, problems } = await matchesOf(pattern, folder, ignore);
+    diagnostics.push(...problems.map((each) => unreadableFolder(channel, each.path, each.errno)));
+    const kept = await outside(found, out);
+    if (found.length > 0 && kept.length === 0) diagnostics.push(onlyOutput(channel, pattern, found.length));
+    if (found.length === 0 && problems.length === 0)
+      diagnostics.push(
+        isDynamicPattern(pattern) || pattern.endsWith('/') ? nothingMatches(channel, pattern) : noSuchFile(channel, pattern),
+      );
+    for (const path of kept) paths.add(path);
+  }
+  return { paths: [...paths], diagnostics };
+}
+
+interface Problem {
+  readonly path: string;
+  readonly errno: string;
+}
+
+async function matchesOf(pattern: string, folder: string, ignore: readonly string[]): Promise<{ found: string[]; problems: Problem[] }> {
+  const path = resolve(folder, pattern);
+  const kind = await kindOf(path);
+  if (kind === 'file') return { found: [path], problems: [] };
+  if (kind === 'folder') return search(path, '**/*', ignore);
+  if (!isDynamicPattern(pattern)) return { found: [], problems: [] };
+  const { base, rest } = splitPattern(pattern);
+  return search(resolve(folder, base), rest, ignore);
+}
+
+async function kindOf(path: string): Promise<'file' | 'folder' | undefined> {
+  try {
+    return (await stat(path)).isDirectory() ? 'folder' : 'file';
+  } catch {
+    // Whatever is wrong with it, the search says so: here it only is no name of something that is there.
+    return undefined;
+  }
+}
+
+/** The folders before the first part with a wildcard, and the rest. */
+function splitPattern(pattern: string): { base: string; rest: string } {
+  const parts = pattern.split('/');
+  const first = parts.findIndex((part) => isDynamicPattern(part));
+  const base = parts.slice(0, first).join('/');
+  return { base: base === '' && isAbsolute(pattern) ? '/' : base, rest: parts.slice(first).join('/') };
+}
+
+const underFolder = (folder: string, pattern: string): string => (isAbsolute(pattern) ? pattern : `${escapePath(folder)}/${pattern}`);
+
+type ReadFolder = (path: string, options: { withFileTypes: true }, done: (error: Error | null, entries: fs.Dirent[]) => void) => void;
+type RealPath = (path: string, done: (error: Error | null, real: string) => void) => void;
+
+/** The library passes over in silence what it can't read; here it is noted on the way. */
+async function search(base: string, pattern: string, ignore: readonly string[]): Promise<{ found: string[]; problems: Problem[] }> {
+  const problems: Problem[] = [];
+  const note = (path: string, error: Error | null): void => {
+    const errno = error && 'code' in error ? String(error.code) : undefined;
+    if (errno !== undefined && !(errno === 'ENOENT' && resolve(path) === base)) problems.push({ path: resolve(path), errno });
+  };
+  const readdir: ReadFolder = (path, options, done) =>
+    fs.readdir(path, options, (error, entries) => {
+      note(path, error);
+      done(error, entries);
+    });
+  const real: RealPath = (path, done) =>
+    fs.realpath(path, (error, resolved) => {
+      note(path, error);
+      done(error, resolved);
+    });
+  const found = await glob(pattern, {
+    cwd: base,
+    dot: true,
+    caseSensitiveMatch: false,
+    expandDirectories: false,
+    ignore: [...NEVER_ENTERED, ...ignore],
+    fs: { readdir: readdir as typeof fs.readdir, realpath: real as typeof fs.realpath },
+  });
+  return { found: found.map((each) => join(base, each)), problems };
+}
+
+/** Those of `paths` that do not lie in `out`, whichever way links lead there. */
+async function outside(paths: readonly string[], out: string): Promise<string[]> {
+  const outs = [out, await realOf(out)].map((each) => each + sep);
+  const kept: string[] = [];
+  for (const path of paths) {
+    const ways = [path, await realOf(path)];
+    if (!ways.some((way) => outs.some((each) => way.startsWith(each)))) kept.push(path);
+  }
+  return kept;
+}
+
+async function realOf(path: string): Promise<string> {
+  try {
+    return await realpath(path);
+  } catch {
+    return path;
+  }
+}
