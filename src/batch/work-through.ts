@@ -1,7 +1,7 @@
-import { compare } from 'natural-orderby';
 import type { Pipeline } from '../config/pipeline.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Kept, Scratch } from '../files/scratch.js';
+import { compareWork } from '../intake/order.js';
 import type { Intake, RefusedItem, WorkItem } from '../intake/work.js';
 import {
   type DocumentResult,
@@ -51,7 +51,7 @@ export async function workThrough(
   intake: Intake,
   { pool, scratch, stop, emit, onFirstEnd }: WorkTools,
 ): Promise<WorkedThrough> {
-  const inOrder = merge(intake);
+  const inOrder = inFixedOrder(intake);
   const failures: Reason[] = [];
   const giveUp = new AbortController();
   const halt = AbortSignal.any([stop, giveUp.signal]);
@@ -95,21 +95,10 @@ export async function workThrough(
   return { kind: 'all', documents };
 }
 
-/** Both lists stand in the fixed order; one list in the same order. */
-function merge({ work, refused }: Intake): (WorkItem | RefusedItem)[] {
-  const natural = compare();
-  const before = (a: WorkItem, b: WorkItem): boolean =>
-    (a.channel - b.channel || natural(a.shownName, b.shownName) || (a.sha256 < b.sha256 ? -1 : 1)) < 0;
-  const merged: (WorkItem | RefusedItem)[] = [];
-  let next = 0;
-  for (const item of work) {
-    for (let other = refused[next]; other && before(other.item, item); other = refused[next]) {
-      merged.push(other);
-      next += 1;
-    }
-    merged.push(item);
-  }
-  return [...merged, ...refused.slice(next)];
+/** What is worked on and what was refused, in one list in the fixed order. */
+function inFixedOrder({ work, refused }: Intake): (WorkItem | RefusedItem)[] {
+  const itemOf = (task: WorkItem | RefusedItem): WorkItem => ('item' in task ? task.item : task);
+  return [...work, ...refused].sort((a, b) => compareWork(itemOf(a), itemOf(b)));
 }
 
 export function countStates(items: readonly ItemResult[]): Record<ItemStateKind, number> {

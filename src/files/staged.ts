@@ -61,7 +61,10 @@ async function writePieces(path: string, data: FileData, disk: Disk): Promise<vo
 /** Goes through the pieces and drops them: what a dry run does instead of `stage`. */
 export async function dropPieces(path: string, data: FileData): Promise<FileResult<{ readonly staged: Staged }>> {
   try {
-    if (typeof data !== 'string' && !(data instanceof Uint8Array)) for await (const piece of data) void piece;
+    if (typeof data !== 'string' && !(data instanceof Uint8Array)) {
+      const pieces = data[Symbol.asyncIterator]();
+      while (!(await pieces.next()).done);
+    }
   } catch (error) {
     if (errnoOf(error) === undefined) throw error;
     return fileFailure(error, `cannot write ${path}`);

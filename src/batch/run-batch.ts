@@ -1,0 +1,135 @@
+import { join } from 'node:path';
+import { performance } from 'node:perf_hooks';
+import type { Pipeline } from '../config/pipeline.js';
+import type { FileFailure } from '../files/failure.js';
+import { ensureFolder } from '../files/folder.js';
+import { acquireLock, type Lock } from '../files/lock.js';
+import { Scratch } from '../files/scratch.js';
+import { temporaryName } from '../files/temporary-name.js';
+import { writeAtomically } from '../files/write-atomically.js';
+import { diskWriter, dryWriter } from '../files/writer.js';
+import { findWork } from '../intake/find-work.js';
+import type { Reason } from '../sheet/sheet.js';
+import { accountOf, mismatches } from './account.js';
+import { buildRecord } from './build-record.js';
+import { buildStack } from './build-stacks.js';
+import { collate } from './collate.js';
+import type { RunEvent } from './events.js';
+import { defaultJobs, Pool, POOL_DEFAULTS, workerScript } from './pool.js';
+import { clearLeftovers, publish } from './publish.js';
+import type { RunRecord, StackRecord } from './run-record.js';
+import { stackPlanOf } from './stack-plan.js';
+import { Stopwatch } from './times.js';
+import { workThrough } from './work-through.js';
+
+export interface RunRequest {
+  readonly pipeline: Pipeline;
+  /** Takes the same path with a writer that drops everything; touches nothing, not even a lock. */
+  readonly dryRun: boolean;
+  readonly stop: AbortSignal;
+  readonly emit: (event: RunEvent) => void;
+  /** The text of log.jsonl, asked for when the run has ended in whatever way. */
+  readonly log: () => string;
+  /** For tests: another worker script, a shorter patience, less memory. */
+  readonly worker?: { readonly script?: URL; readonly stallSeconds?: number; readonly memoryMb?: number };
+}
+
+/** How a run ended. Unless it `finished`, the outputs of the run before are still there, or run.json is missing. */
+export type RunEnd =
+  | { readonly kind: 'finished'; readonly record: RunRecord }
+  | { readonly kind: 'stopped'; readonly done: number; readonly of: number }
+  | { readonly kind: 'cannot-go-on'; readonly reason: Reason };
+
+/** Pressed pages and pictures that are kept in memory, bytes; what is more goes to a scratch file. */
+const MEMORY_FOR_PAGES = 96 * 1024 * 1024;
+
+/** The whole story: from the channels' files to the stacks, the held pages and the account. Never throws for bad input. */
+export async function runBatch(request: RunRequest): Promise<RunEnd> {
+  const { out } = request.pipeline;
+  if (request.dryRun) return runInFolder(request, new Scratch(undefined, 0));
+  const opened = await openFolder(out);
+  if ('reason' in opened) return { kind: 'cannot-go-on', reason: opened.reason };
+  const scratch = new Scratch(join(out, temporaryName()), MEMORY_FOR_PAGES);
+  try {
+    return await runInFolder(request, scratch);
+  } finally {
+    await scratch.remove();
+    await writeAtomically(join(out, 'log.jsonl'), request.log());
+    await opened.lock.release();
+  }
+}
+
+async function runInFolder({ pipeline, dryRun, stop, emit, worker }: RunRequest, scratch: Scratch): Promise<RunEnd> {
+  const watch = new Stopwatch(performance);
+  const jobs = pipeline.jobs ?? defaultJobs();
+  const plans = pipeline.channels.map(({ recipe }) => stackPlanOf(recipe));
+  const onTalk = (text: string): void => emit({ type: 'talk', text });
+  const pool = new Pool(jobs, { script: workerScript(), ...POOL_DEFAULTS, ...worker, onTalk });
+  try {
+    pool.warm();
+    const { intake, diagnostics } = await findWork(pipeline);
+    const taken = intake.work.length + intake.refused.length;
+    emit({ type: 'started', config: pipeline.file, out: pipeline.out, documents: taken, jobs, dryRun });
+    for (const diagnostic of diagnostics) emit({ type: 'diagnostic', diagnostic });
+    watch.lap('intake');
+
+    const worked = await workThrough(pipeline, intake, { pool, scratch, stop, emit, onFirstEnd: () => watch.mark('first document') });
+    if (worked.kind !== 'all') return worked;
+    pool.close();
+    watch.lap('documents');
+
+    const { documents } = worked;
+    const collated = collate(
+      documents.map(({ work, items }) => ({ plan: plans[work.channel] ?? { number: undefined, impose: undefined }, items })),
+      pipeline.media,
+    );
+    const stacks = collated.stacks.map((stack) =>
+      buildStack(
+        stack,
+        pipeline.media,
+        documents.map(({ pressed }) => pressed),
+        scratch,
+      ),
+    );
+    const account = accountOf({
+      taken,
+      given: documents.reduce((sum, { items }) => sum + items.length, 0),
+      documents: documents.map((document, index) => ({ ...document, items: collated.items[index] ?? [] })),
+      stackPages: stacks.map(({ pages }) => pages),
+    });
+    const wrong = mismatches(account);
+    if (wrong.length > 0) return { kind: 'cannot-go-on', reason: doesNotAddUp(wrong) };
+
+    emit({ type: 'stacking', pages: account.output.stackPages });
+    const writer = dryRun ? dryWriter : diskWriter;
+    const record = (built: readonly StackRecord[]): RunRecord =>
+      buildRecord({ pipeline, documents, collated, account, stacks: built, diagnostics });
+    const published = await publish({ out: pipeline.out, documents, stacks, record }, scratch, writer);
+    if (!published.ok) return { kind: 'cannot-go-on', reason: published.reason };
+    watch.lap('stacks');
+    await writer.write(join(pipeline.out, 'times.json'), watch.toJson(jobs, documents));
+    return { kind: 'finished', record: published.record };
+  } finally {
+    pool.close();
+  }
+}
+
+/** Makes the output folder, takes its lock and clears away what a killed run left. */
+async function openFolder(out: string): Promise<{ readonly lock: Lock } | { readonly reason: FileFailure }> {
+  const made = await ensureFolder(out);
+  if (!made.ok) return made;
+  const locked = await acquireLock(out);
+  if (!locked.ok) return locked;
+  const cleared = await clearLeftovers(out);
+  if (cleared.ok) return locked;
+  await locked.lock.release();
+  return cleared;
+}
+
+function doesNotAddUp(wrong: readonly string[]): Reason {
+  return {
+    code: 'batch/account',
+    message: `The account does not add up, so nothing was written: ${wrong.join('; ')}.`,
+    remedy: 'This is an error in this program: please report it with this line.',
+  };
+}

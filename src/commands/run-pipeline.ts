@@ -1,0 +1,135 @@
+import { existsSync } from 'node:fs';
+import { relative, resolve } from 'node:path';
+import { imposeRefusal } from '../batch/build-stacks.js';
+import { stackPlanOf } from '../batch/stack-plan.js';
+import { loadPipeline } from '../config/load-pipeline.js';
+import { loadRecipe } from '../config/load-recipe.js';
+import type { Loaded } from '../config/loaded.js';
+import type { Pipeline } from '../config/pipeline.js';
+import type { DiagnosticCode } from '../diagnostics/codes.js';
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import { nearest } from '../diagnostics/nearest.js';
+import { GRID_NAMES, type GridName } from '../geometry/grid.js';
+import { MEDIA_NAMES, parseMedia } from '../geometry/media.js';
+
+/** What was typed behind `slipyard run`. */
+export interface PipelineArgs {
+  readonly config: string | undefined;
+  readonly recipe: string | undefined;
+  readonly out: string | undefined;
+  readonly files: readonly string[];
+  readonly jobs: string | undefined;
+  readonly media: string | undefined;
+  readonly grid: string | undefined;
+}
+
+export const PIPELINE_FILE = 'pipeline.yaml';
+const MOST_JOBS = 64;
+
+const usage = (message: string, remedy: string, code: DiagnosticCode = 'commands/bad-usage'): Diagnostic => ({
+  code,
+  severity: 'error',
+  message,
+  place: { kind: 'run' },
+  remedy,
+});
+
+const failed = (...diagnostics: readonly Diagnostic[]): Loaded<Pipeline> => ({ value: undefined, diagnostics, sources: new Map() });
+
+/**
+ * The pipeline that the arguments mean: a file, or one recipe over named files. What was typed counts more than the file.
+ * Every problem is a diagnostic; nothing is touched.
+ * @param folder the current folder, absolute
+ */
+export function pipelineFrom(args: PipelineArgs, folder: string): Loaded<Pipeline> {
+  const problems = [...combinationProblems(args), ...valueProblems(args)];
+  if (problems.length > 0) return failed(...problems);
+  const base = args.recipe === undefined ? fromFile(args, folder) : fromRecipe(args, args.recipe, folder);
+  if (!base.value) return base;
+  const pipeline: Pipeline = {
+    ...base.value,
+    ...(args.media === undefined ? {} : { media: args.media }),
+    ...(args.grid === undefined ? {} : { grid: args.grid as GridName }),
+    ...(args.out === undefined ? {} : { out: resolve(folder, args.out) }),
+    ...(args.jobs === undefined ? {} : { jobs: Number(args.jobs) }),
+  };
+  const impossible = imposeProblems(pipeline);
+  return impossible.length > 0
+    ? { ...base, value: undefined, diagnostics: [...base.diagnostics, ...impossible] }
+    : { ...base, value: pipeline };
+}
+
+/** Channels whose pages can't be laid on sheets as their recipe says, given the pipeline's media. */
+export function imposeProblems({ channels, media, file }: Pipeline): readonly Diagnostic[] {
+  return channels.flatMap(({ name, recipe }): Diagnostic[] => {
+    const plan = stackPlanOf(recipe).impose;
+    const refused = plan && imposeRefusal(plan, media);
+    if (!refused) return [];
+    const where = file === undefined ? `recipe ${recipe.name}` : `channel ${name}, recipe ${recipe.name}`;
+    return [{ ...refused, severity: 'error', message: `${where}: ${refused.message}`, place: { kind: 'run' } }];
+  });
+}
+
+function combinationProblems({ config, recipe, out, files }: PipelineArgs): Diagnostic[] {
+  if (recipe === undefined) {
+    if (files.length === 0) return [];
+    return [usage('files are named, but no recipe', 'Add --recipe any-page --out DIR, or put the files into a channel of pipeline.yaml.')];
+  }
+  const problems: Diagnostic[] = [];
+  if (config !== undefined) problems.push(usage('--recipe and --config exclude each other', 'Leave one of them away.'));
+  if (out === undefined) problems.push(usage('--recipe needs an output folder', 'Add --out DIR.'));
+  if (files.length === 0) problems.push(usage('--recipe needs files', 'Name files or folders behind the options.'));
+  return problems;
+}
+
+function valueProblems({ jobs, media, grid }: PipelineArgs): Diagnostic[] {
+  const problems: Diagnostic[] = [];
+  if (jobs !== undefined && !(/^\d+$/.test(jobs) && Number(jobs) >= 1 && Number(jobs) <= MOST_JOBS)) {
+    problems.push(usage(`--jobs is “${jobs}”`, `Write a whole number from 1 to ${MOST_JOBS}.`));
+  }
+  if (media !== undefined && !parseMedia(media)) {
+    problems.push(usage(`--media is “${media}”`, meant(media, MEDIA_NAMES, 'a size such as 4x6in or 100x150mm')));
+  }
+  if (grid !== undefined && !(GRID_NAMES as readonly string[]).includes(grid)) {
+    problems.push(usage(`--grid is “${grid}”`, meant(grid, GRID_NAMES, `one of ${GRID_NAMES.join(', ')}`)));
+  }
+  return problems;
+}
+
+function meant(word: string, allowed: readonly string[], otherwise: string): string {
+  const near = nearest(word, allowed);
+  return near === undefined ? `Write ${otherwise}.` : `Did you mean ${near}?`;
+}
+
+function fromFile({ config }: PipelineArgs, folder: string): Loaded<Pipeline> {
+  const path = resolve(folder, config ?? PIPELINE_FILE);
+  if (config !== undefined || existsSync(path)) return loadPipeline(path);
+  return failed(
+    usage(
+      `there is no ${PIPELINE_FILE} in this folder`,
+      'Go to the folder that has one, name it with --config FILE, or do one recipe without it: slipyard run --recipe any-page --out out FILE…',
+      'commands/no-pipeline',
+    ),
+  );
+}
+
+function fromRecipe(args: PipelineArgs, reference: string, folder: string): Loaded<Pipeline> {
+  const { value: recipe, diagnostics, sources } = loadRecipe(reference, folder);
+  if (!recipe) return { value: undefined, diagnostics, sources };
+  const pipeline: Pipeline = {
+    file: undefined,
+    folder,
+    media: '4x6in',
+    grid: '203dpi',
+    out: resolve(folder, args.out ?? 'out'),
+    jobs: undefined,
+    channels: [{ name: recipe.name, files: args.files, recipe }],
+  };
+  return { value: pipeline, diagnostics, sources };
+}
+
+/** A path as people in `folder` would write it: relative when it is below, with `/`. */
+export function shownPath(path: string, folder: string): string {
+  const below = relative(folder, path);
+  return below === '' ? '.' : below.startsWith('..') ? path : below.replaceAll('\\', '/');
+}

@@ -1,0 +1,104 @@
+import { runBatch, type RunEnd } from '../batch/run-batch.js';
+import type { RunEvent } from '../batch/events.js';
+import { type SignalSource, type StopSignal, watchStop } from '../batch/stop.js';
+import type { Loaded } from '../config/loaded.js';
+import type { Pipeline } from '../config/pipeline.js';
+import { formatDiagnostic, formatDiagnostics } from '../diagnostics/format.js';
+import { endLines, eventLine, jsonLine } from '../report/json-lines.js';
+import { runLog } from '../report/log.js';
+import { plainProgress, type Progress, silentProgress, terminalProgress } from '../report/progress.js';
+import { summary } from '../report/summary.js';
+import { count } from '../report/words.js';
+import { type CommandIo, EXIT, type ExitCode } from './exit-codes.js';
+import { type PipelineArgs, pipelineFrom, shownPath } from './run-pipeline.js';
+
+export interface RunArgs extends PipelineArgs {
+  readonly dryRun: boolean;
+  readonly json: boolean;
+  readonly quiet: boolean;
+}
+
+export interface RunIo extends CommandIo {
+  /** The current folder, absolute. */
+  readonly folder: string;
+  /** Where an updating line may be shown; undefined when talk doesn't go to a terminal. */
+  readonly terminal: NodeJS.WriteStream | undefined;
+  readonly signals: SignalSource;
+  /** Ends the process at once: the second request to end. */
+  readonly leave: (exitCode: ExitCode) => void;
+}
+
+/** `slipyard run`: the channels' documents to print-ready stacks. */
+export async function runRun(args: RunArgs, io: RunIo): Promise<ExitCode> {
+  const loaded = pipelineFrom(args, io.folder);
+  showDiagnostics(loaded, args, io);
+  if (!loaded.value) return EXIT.usage;
+  const pipeline = loaded.value;
+  const out = shownPath(pipeline.out, io.folder);
+  const talk = (text: string): void => {
+    if (!args.quiet) io.err(text);
+  };
+
+  const log = runLog();
+  const progress = progressFor(args, io);
+  const stop = watchStop(
+    io.signals,
+    () => {
+      progress.end();
+      io.err('Stopping: what is in work is finished, nothing more is begun. Once more leaves at once.\n');
+    },
+    (by) => io.leave(exitOf(by)),
+  );
+  const emit = (event: RunEvent): void => {
+    log.write(event);
+    progress.show(event);
+    if (args.json) io.out(eventLine(event) ?? '');
+    else if (event.type === 'diagnostic') io.err(formatDiagnostics([event.diagnostic], { colour: io.colour, sources: loaded.sources }));
+    if (event.type === 'started') talk(startLine(event, pipeline, io.folder));
+  };
+  const end = await runBatch({ pipeline, dryRun: args.dryRun, stop: stop.signal, emit, log: () => log.text() }).finally(() => {
+    progress.end();
+    stop.release();
+  });
+
+  if (args.json) io.out(endLines(end));
+  switch (end.kind) {
+    case 'finished':
+      if (!args.json) io.out(summary(end.record, { colour: io.colour, out, dryRun: args.dryRun }));
+      if (args.dryRun) talk('A dry run: nothing was written.\n');
+      return isClean(end) ? EXIT.done : EXIT.unfinished;
+    case 'stopped':
+      io.err(
+        `Stopped: ${end.done} of ${count(end.of, 'document')} done, and nothing was written. Run the same command again: it loses nothing.\n`,
+      );
+      return exitOf(stop.by() ?? 'SIGINT');
+    case 'cannot-go-on': {
+      const { code, message, remedy } = end.reason;
+      io.err(`${formatDiagnostic({ code, severity: 'error', message, remedy, place: { kind: 'run' } }, { colour: io.colour })}\n`);
+      return EXIT.cannotGoOn;
+    }
+  }
+}
+
+const exitOf = (by: StopSignal): ExitCode => (by === 'SIGINT' ? EXIT.interrupted : EXIT.terminated);
+
+/** Whether nothing failed, nothing is held, and nothing was found wrong on the way. */
+function isClean({ record }: RunEnd & { kind: 'finished' }): boolean {
+  const { held, failed } = record.account.items;
+  return held === 0 && failed === 0 && record.diagnostics.every(({ severity }) => severity !== 'error');
+}
+
+function showDiagnostics({ diagnostics, sources }: Loaded<Pipeline>, { json }: RunArgs, io: RunIo): void {
+  if (json) for (const diagnostic of diagnostics) io.out(jsonLine({ type: 'diagnostic', diagnostic }));
+  else io.err(formatDiagnostics(diagnostics, { colour: io.colour, sources }));
+}
+
+function progressFor({ quiet }: RunArgs, io: RunIo): Progress {
+  if (quiet) return silentProgress;
+  return io.terminal ? terminalProgress(io.terminal) : plainProgress((text) => io.err(text));
+}
+
+function startLine({ documents }: RunEvent & { type: 'started' }, pipeline: Pipeline, folder: string): string {
+  const what = pipeline.file === undefined ? `recipe ${pipeline.channels[0]?.recipe.name ?? ''}` : shownPath(pipeline.file, folder);
+  return `${what}: ${count(documents, 'document')} found.\n`;
+}

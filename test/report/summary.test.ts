@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { summary } from '../../src/report/summary.js';
+import { DOCUMENTS, record, STACK } from './fakes.js';
+
+const PLAIN = { colour: false, out: 'out', dryRun: false };
+
+describe('summary', () => {
+  it('says what was made, what is held and why, what to do, and where to look', () => {
+    expect(summary(record(DOCUMENTS, [STACK]), PLAIN)).toBe(`1 label and 1 packing slip are ready to print, in one stack:
+  out/print/stack-4x6in.pdf  2 pages, 1 parcel
+
+Held, not printed: 2
+  A code of the label can not be read back. [verify/code-lost]
+    in/b.pdf, page 1 (label)  → out/held/001-b.pdf-p1.png
+    in/b.pdf, page 2 (label)  → out/held/002-b.pdf-p2.png
+    do: Download it again.
+
+Failed: 1
+  The file was changed. [batch/changed]
+    in/c.pdf
+    do: Run again.
+
+Skipped: 1
+  No label on it. [batch/no-label]
+    in/b.pdf, page 3
+    do: Nothing, if that is so.
+
+The account adds up: 3 documents (2 read, 1 failed, 0 skipped), 5 pages, 6 items (2 ready, 2 held, 1 skipped, 1 failed).
+Look at: out/held and out/run.json
+`);
+  });
+
+  it('names no file that a dry run did not write', () => {
+    const text = summary(record(DOCUMENTS, [STACK]), { ...PLAIN, dryRun: true });
+    expect(text).toContain('1 label and 1 packing slip would be ready to print');
+    expect(text).not.toMatch(/held\/|run\.json/);
+  });
+
+  it('tells of sheets where several pages lie on one', () => {
+    const text = summary(record(DOCUMENTS.slice(0, 1), [{ ...STACK, file: 'print/stack-letter-1x2.pdf', sheets: 1 }]), PLAIN);
+    expect(text).toContain('out/print/stack-letter-1x2.pdf  2 pages on 1 sheet, 1 parcel');
+  });
+
+  it('says when there was nothing to do, and when nothing came of it', () => {
+    expect(summary(record([], []), PLAIN)).toBe('Nothing to do: no documents were found.\n');
+    expect(summary(record(DOCUMENTS.slice(2), []), PLAIN)).toMatch(/^Nothing is ready to print\.\n/);
+  });
+
+  it('names a few of many and counts the rest', () => {
+    const [, , failed] = DOCUMENTS;
+    if (!failed) throw new Error('no failed document');
+    const many = Array.from({ length: 30 }, (_, index) => ({ ...failed, name: `in/${index}.pdf` }));
+    const text = summary(record(many, []), PLAIN);
+    expect(text).toContain('in/11.pdf');
+    expect(text).not.toContain('in/12.pdf');
+    expect(text).toContain('and 18 more, see out/run.json');
+  });
+
+  it('is the same text with and without colour', () => {
+    const coloured = summary(record(DOCUMENTS, [STACK]), { ...PLAIN, colour: true });
+    const bare = coloured.replaceAll(/\u001b\[\d+m/g, '');
+    expect(coloured).not.toBe(bare);
+    expect(bare).toBe(summary(record(DOCUMENTS, [STACK]), PLAIN));
+  });
+});
