@@ -9,6 +9,7 @@ import type { Channel } from './pipeline.js';
 import { readMap, type Entry } from './read-map.js';
 import { readOneOrMore, readText, slotOf, wrongValue, type Slot } from './read-value.js';
 import { stepNames, type WrittenRecipe } from './recipe-file.js';
+import { checkTogether } from './option-conflicts.js';
 import type { RecipeShelf } from './recipe-shelf.js';
 import { ownersRemedy, readStepOptions, type WrittenOptions } from './step-options.js';
 import { quote } from './words.js';
@@ -45,13 +46,14 @@ export function readChannel(reading: ChannelReading, node: Node | undefined, at:
   const recipe =
     reference === undefined || !recipeEntry?.value ? undefined : shelf.get(reference, folder, file.place(spanOf(recipeEntry.value)));
   const overrides = readOverrides(file, steps, recipe, entries.get('options'));
+  if (recipe && overrides) checkTogether(recipe, overrides.values, { file, spans: overrides.spans });
   if (name === undefined || !files || !recipe || !overrides) return undefined;
-  return { name, files, recipe: compileRecipe(recipe, overrides) };
+  return { name, files, recipe: compileRecipe(recipe, overrides.values) };
 }
 
 function channelKeyElsewhere(steps: readonly Step[], key: string): string | undefined {
   if (['media', 'grid', 'out', 'jobs'].includes(key))
-    return `It holds for all channels: write it one level up, with no blanks before it, above \`channels:\`.`;
+    return `It holds for all channels: write it one level up, with no spaces before it, above \`channels:\`.`;
   if (key === 'steps' || key === 'about') return 'It belongs in a recipe file; the channel names that file with `recipe:`.';
   if (steps.some((step) => step.name === key)) return `Put it one level down: below \`options:\` of this channel.`;
   if (nearest(key, CHANNEL_KEYS) !== undefined) return undefined;
@@ -91,6 +93,13 @@ function readPattern(slot: Slot): string | undefined {
   const pattern = readText(slot, 'names the files of the channel', 'files: inbox/*.pdf');
   if (pattern?.includes('\\') === true)
     return wrongValue(slot, 'has `/` between folders', `Write ${quote(pattern.replaceAll('\\', '/'))}.`);
+  if (pattern !== undefined && /\p{C}/u.test(pattern)) {
+    return wrongValue(
+      slot,
+      'holds a special character that no file name has',
+      'Write `/` instead of `\\`; between double quotes `\\` makes special characters.',
+    );
+  }
   return pattern;
 }
 
@@ -100,8 +109,8 @@ function readOverrides(
   steps: readonly Step[],
   recipe: WrittenRecipe | undefined,
   entry: Entry | undefined,
-): Overrides | undefined {
-  if (!entry?.value) return new Map();
+): { readonly values: Overrides; readonly spans: ReadonlyMap<string, Span> } | undefined {
+  if (!entry?.value) return { values: new Map(), spans: new Map() };
   const before = file.diagnostics.length;
   const entries = readMap(file, entry.value, entry.keySpan, {
     what: '`options` of a channel',
@@ -115,6 +124,7 @@ function readOverrides(
         : undefined,
   });
   const overrides = new Map<string, WrittenOptions>();
+  const spans = new Map<string, Span>();
   for (const own of entries?.values() ?? []) {
     const step = steps.find((each) => each.name === own.key);
     if (!step) continue;
@@ -125,6 +135,7 @@ function readOverrides(
     }
     const values = readStepOptions(file, steps, step, own.value, own.keySpan);
     if (values) overrides.set(step.name, values);
+    spans.set(step.name, own.keySpan);
   }
-  return file.diagnostics.length > before ? undefined : overrides;
+  return file.diagnostics.length > before ? undefined : { values: overrides, spans };
 }

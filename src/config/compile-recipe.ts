@@ -18,7 +18,7 @@ export function compileRecipe(recipe: WrittenRecipe, overrides: Overrides = new 
   };
 }
 
-function compileStep({ step, options }: WrittenStep, own: WrittenOptions | undefined): CompiledStep {
+export function compileStep({ step, options }: WrittenStep, own: WrittenOptions | undefined): CompiledStep {
   const values = Object.entries(optionsOf(step)).map(
     ([name, option]) => [name, own?.get(name) ?? options.get(name) ?? option.default] as const,
   );

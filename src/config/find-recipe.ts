@@ -55,12 +55,9 @@ export function findRecipe(reference: string, folder: string, shipped = SHIPPED_
 
   const all = [...new Set([...recipesIn(join(folder, 'recipes')), ...names])].sort();
   const near = nearest(name, all);
-  const list = `There are ${listWords(all, 'and')}; a recipe of your own is named by its path, such as \`my-recipe.yaml\`.`;
-  return {
-    path: undefined,
-    message: `there is no recipe ${quote(name)}`,
-    remedy: near === undefined ? list : `Write ${quote(near)}. ${list}`,
-  };
+  const own = 'or name a file of your own by its path: `./my-recipe.yaml`';
+  const remedy = near === undefined ? `Write ${listWords(all)}, ${own}.` : `Write ${quote(near)}, ${own}.`;
+  return { path: undefined, message: `there is no recipe ${quote(name)}`, remedy };
 }
 
 /** A path that the system refuses outright (too long, a file for a folder) leads nowhere. */

@@ -1,6 +1,7 @@
 /* eslint-disable @typescript-eslint/no-confusing-void-expression -- a reader hands on the undefined that says "wrong, and reported" */
 import { isSeq } from 'yaml';
-import { parseLength, type Length } from '../geometry/length.js';
+import { gridOf } from '../geometry/grid.js';
+import { lengthToPt, parseLength, type Length } from '../geometry/length.js';
 import { MEDIA_NAMES, parseMedia } from '../geometry/media.js';
 import type { BoxLengths, OptionKind } from '../steps/option.js';
 import { isPagesPattern } from '../steps/pages.js';
@@ -18,7 +19,7 @@ export function readOptionValue(slot: Slot, kind: OptionKind): unknown {
     case 'choices':
       return readChoices(slot, kind.values);
     case 'length':
-      return readLength(slot);
+      return readLength(slot, kind.min);
     case 'box':
       return readBox(slot);
     case 'percent':
@@ -30,14 +31,19 @@ export function readOptionValue(slot: Slot, kind: OptionKind): unknown {
     case 'text':
       return readText(slot, 'is a text', `${slot.name}: some words`);
     case 'phrases':
-      return readOneOrMore(slot, 'is a list of phrases', `${slot.name}: ['packing slip', 'return to']`, (item) =>
-        readText(item, 'is a list of phrases', `'packing slip'`),
-      );
+      return readPhrases(slot);
     case 'pages':
       return readPages(slot);
     case 'media':
       return readMedia(slot);
   }
+}
+
+/** An empty list takes back what a recipe says. */
+function readPhrases(slot: Slot): readonly string[] | undefined {
+  if (slot.node && isSeq(slot.node) && slot.node.items.length === 0) return [];
+  const wants = 'is a list of phrases';
+  return readOneOrMore(slot, wants, `${slot.name}: ['packing slip', 'return to']`, (item) => readText(item, wants, `'packing slip'`));
 }
 
 function readChoices(slot: Slot, values: readonly string[]): readonly string[] | undefined {
@@ -52,10 +58,14 @@ const wrongList = ({ file, node, at, name }: Slot, what: string, remedy: string)
   return undefined;
 };
 
-function readLength(slot: Slot): Length | undefined {
+function readLength(slot: Slot, min?: Length): Length | undefined {
   const word = wordOf(slot);
   const length = word === undefined ? undefined : parseLength(word);
-  return length ?? wrongValue(slot, 'is a length with its unit', lengthRemedy(word ?? ''), 'config/bad-unit');
+  if (!length) return wrongValue(slot, 'is a length with its unit', lengthRemedy(word ?? ''), 'config/bad-unit');
+  // Dots are those of the coarsest grid: a limit is a matter of sense, not of a dot.
+  const pt = (each: Length): number => lengthToPt(each, gridOf('203dpi'));
+  if (min === undefined || pt(length) >= pt(min) - 1e-9) return length;
+  return wrongValue(slot, `is at least ${min.value}${min.unit}`, `Write ${quote(`${min.value}${min.unit}`)} or more.`);
 }
 
 function readBox(slot: Slot): BoxLengths | undefined {

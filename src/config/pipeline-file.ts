@@ -1,5 +1,5 @@
 /* eslint-disable @typescript-eslint/no-confusing-void-expression -- a reader hands on the undefined that says "wrong, and reported" */
-import { isMap, isSeq, type Node } from 'yaml';
+import { isMap, isNode, isSeq } from 'yaml';
 import { dirname, isAbsolute, relative, resolve } from 'node:path';
 import { GRID_NAMES, type GridName } from '../geometry/grid.js';
 import type { Step } from '../steps/step.js';
@@ -109,6 +109,8 @@ function readChannels(
     return undefined;
   }
   const names = new Map<string, number>();
-  const channels = node.items.map((item) => readChannel({ file, folder, steps, shelf, names }, presence(item), spanOf(node as Node)));
+  const channels = node.items.map((item) =>
+    readChannel({ file, folder, steps, shelf, names }, presence(item), isNode(item) ? spanOf(item) : spanOf(node)),
+  );
   return channels.every((channel) => channel !== undefined) ? channels : undefined;
 }

@@ -36,7 +36,7 @@ export const presence = (node: unknown): Node | undefined => (isNode(node) && !(
 /** A value of the wrong kind. An alias is reported already. */
 export function wrongKind(file: ConfigFile, node: Node | undefined, at: Span, what: string, remedy: string): void {
   if (node && isAlias(node)) return;
-  file.error('config/wrong-type', node ? spanOf(node) : at, `${what}, not ${kindOf(node)}`, remedy);
+  file.error('config/wrong-type', node ? spanOf(node) : at, node ? `${what}, not ${kindOf(node)}` : `${what}; nothing stands here`, remedy);
 }
 
 /**

@@ -105,5 +105,6 @@ function missingRemedy(path: string, what: string): string {
   const folder = dirname(path);
   const near = nearest(basename(path), yamlFilesIn(folder));
   if (near !== undefined) return `Did you mean ${quote(shownName(join(folder, near)))}?`;
+  if (what === 'pipeline') return 'Copy `pipeline.example.yaml` to `pipeline.yaml` and adapt it, or name your file with `--config`.';
   return `Check the name and the folder of the ${what} file.`;
 }

@@ -77,7 +77,8 @@ export function readInteger(slot: Slot, min: number, max: number): number | unde
 export function readChoice(slot: Slot, values: readonly string[]): string | undefined {
   const word = wordOf(slot);
   if (word !== undefined && values.includes(word)) return word;
-  return wrongValue(slot, `is ${listWords(values)}`, word === undefined ? `Write ${listWords(values)}.` : useOneOf(word, values));
+  const wants = values.length > 5 ? `is one of ${values.length} words` : `is ${listWords(values)}`;
+  return wrongValue(slot, wants, word === undefined ? `Write ${listWords(values)}.` : useOneOf(word, values));
 }
 
 /** A list; one value alone counts as a list of one. Undefined when it is neither or empty, or when one of its values is wrong. */

@@ -1,5 +1,5 @@
 import { basename, extname } from 'node:path';
-import { isMap, isScalar, isSeq, type Node } from 'yaml';
+import { isMap, isNode, isScalar, isSeq, type Node } from 'yaml';
 import { nearest } from '../diagnostics/nearest.js';
 import type { Step } from '../steps/step.js';
 import type { ConfigFile, Span } from './config-file.js';
@@ -84,7 +84,7 @@ function readSteps(
     file.error('config/bad-value', spanOf(node), '`steps` is an empty list', remedy);
     return undefined;
   }
-  return node.items.map((item) => readStep(file, steps, presence(item), spanOf(node)));
+  return node.items.map((item) => readStep(file, steps, presence(item), isNode(item) ? spanOf(item) : spanOf(node)));
 }
 
 function readStep(file: ConfigFile, steps: readonly Step[], node: Node | undefined, at: Span): WrittenStep | undefined {
@@ -123,7 +123,7 @@ function tooManyKeys(file: ConfigFile, steps: readonly Step[], name: string, ste
   const remedy =
     isStep && !isOption
       ? `Give it a line of its own with a dash: ${quote(`- ${key}`)}.`
-      : `Options go below their step, two blanks further in than ${quote(name)}.`;
+      : `Options go below their step, two spaces further in than ${quote(name)}.`;
   file.error('config/misplaced-key', span, `${quote(key)} stands beside the step ${quote(name)}, not below it`, remedy);
 }
 
@@ -131,6 +131,12 @@ function findStep(file: ConfigFile, steps: readonly Step[], name: string, span: 
   const found = steps.find((step) => step.name === name);
   if (found) return found;
   const names = steps.map((step) => step.name);
+  const glued = /^([^:\s]+):(\S.*)$/.exec(name);
+  if (glued && names.includes(glued[1] ?? '')) {
+    const remedy = `Put a space behind the colon: ${quote(`- ${glued[1] ?? ''}: ${glued[2] ?? ''}`)}.`;
+    file.error('config/syntax', span, `there is no space behind the colon in ${quote(name)}`, remedy);
+    return undefined;
+  }
   const owners = ownersRemedy(steps, name);
   if (owners !== undefined && nearest(name, names) === undefined) {
     file.error('config/misplaced-key', span, `${quote(name)} is an option, not a step`, owners);

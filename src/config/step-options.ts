@@ -90,7 +90,7 @@ function optionElsewhere(steps: readonly Step[], step: Step, key: string): strin
     key,
   );
   if (owners.length > 0) return `It is an option of ${listWords(owners)}: write it there.`;
-  if (steps.some((each) => each.name === key)) return `${quote(key)} is a step: give it an entry of its own in \`steps\`, with a dash.`;
+  if (steps.some((each) => each.name === key)) return `It is a step: give it an entry of its own in \`steps\`, with a dash.`;
   return undefined;
 }
 

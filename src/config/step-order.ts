@@ -9,8 +9,8 @@ interface Standing {
 
 /**
  * Reports steps that stand in an order that can't work, twice where once makes sense, or not at all where no recipe may do
- * without them. The rules come from the steps' declarations, besides one: what works on the whole run comes after what works
- * on a document.
+ * without them. The rules come from the steps' declarations and hold across steps that are left out; one is added:
+ * what works on the whole run comes after what works on a document.
  * @param at where missing steps are reported; undefined when some entry could not be read, so that any may be the missing one
  */
 export function checkStepOrder(file: ConfigFile, steps: readonly Step[], standing: readonly Standing[], at: Span | undefined): void {
@@ -23,7 +23,7 @@ export function checkStepOrder(file: ConfigFile, steps: readonly Step[], standin
       return;
     }
     const blocked = before.flatMap((other) => {
-      const why = reason(other.step, here.step);
+      const why = reason(steps, other.step, here.step);
       return why === undefined ? [] : [{ other, why }];
     })[0];
     if (!blocked) return;
@@ -35,22 +35,28 @@ export function checkStepOrder(file: ConfigFile, steps: readonly Step[], standin
   if (!at) return;
   for (const step of steps) {
     if (step.required === undefined || standing.some((each) => each.step === step)) continue;
-    file.error('config/missing-step', at, `the recipe has no step ${quote(step.name)}: ${step.required}`, whereToAdd(step, standing));
+    file.error(
+      'config/missing-step',
+      at,
+      `the recipe has no step ${quote(step.name)}: ${step.required}`,
+      whereToAdd(steps, step, standing),
+    );
   }
 }
 
 /** Why `earlier` may not stand before `later`; undefined when it may. */
-function reason(earlier: Step, later: Step): string | undefined {
+function reason(steps: readonly Step[], earlier: Step, later: Step): string | undefined {
   const declared = earlier.notBefore[later.name];
   if (declared !== undefined) return declared;
   if (earlier.scope === 'run' && later.scope === 'document') return `${quote(earlier.name)} works on the finished stack`;
-  return undefined;
+  const between = steps.find((step) => earlier.notBefore[step.name] !== undefined && reason(steps, step, later) !== undefined);
+  return between && `${quote(earlier.name)} belongs after ${quote(between.name)}, and that after ${quote(later.name)}`;
 }
 
 /** Behind the last step that has to stand before the missing one, else at the very top. */
-function whereToAdd(missing: Step, standing: readonly Standing[]): string {
+function whereToAdd(steps: readonly Step[], missing: Step, standing: readonly Standing[]): string {
   const line = quote(`- ${missing.name}`);
-  const previous = standing.findLast((each) => reason(missing, each.step) !== undefined);
+  const previous = standing.findLast((each) => reason(steps, missing, each.step) !== undefined);
   if (previous) return `Add ${line} below ${quote(`- ${previous.step.name}`)}.`;
   const first = standing[0];
   return first ? `Add ${line} above ${quote(`- ${first.step.name}`)}.` : `Add ${line}.`;

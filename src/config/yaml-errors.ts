@@ -10,16 +10,16 @@ interface Words {
 const INDENT: Words = {
   code: 'config/syntax',
   message: 'this line is indented in a way that does not fit the lines above it',
-  remedy: 'Put keys of one map, and dashes of one list, exactly below each other; what belongs to a key goes two blanks further in.',
+  remedy: 'Put keys of one map, and dashes of one list, exactly below each other; what belongs to a key goes two spaces further in.',
 };
 const NO_COLON: Words = {
   code: 'config/syntax',
-  message: 'a line with a key needs a colon and a blank: `key: value`',
+  message: 'a line with a key needs a colon and a space: `key: value`',
   remedy: 'Write `key: value`, or put a dash before an entry of a list: `- value`.',
 };
 const ENDS_MISSING: Words = {
   code: 'config/syntax',
-  message: 'something that was opened before is not closed by here',
+  message: 'what is opened here is not closed',
   remedy: 'Close every `"`, `\'`, `[` and `{`.',
 };
 
@@ -27,8 +27,8 @@ const ENDS_MISSING: Words = {
 const WORDS: Readonly<Partial<Record<ErrorCode, Words>>> = {
   TAB_AS_INDENT: {
     code: 'config/tab',
-    message: 'a tab indents this line; YAML allows only blanks',
-    remedy: 'Replace the tab by blanks, two for each level.',
+    message: 'a tab indents this line; YAML allows only spaces',
+    remedy: 'Replace the tab by spaces, two for each level.',
   },
   BAD_INDENT: INDENT,
   BLOCK_IN_FLOW: INDENT,
@@ -78,6 +78,7 @@ const WORDS: Readonly<Partial<Record<ErrorCode, Words>>> = {
 
 export function yamlErrorInWords(error: YAMLError): Words {
   if (error.code === 'BAD_INDENT' && /^Flow (sequence|map)/.test(error.message)) return ENDS_MISSING;
+  if (error.message.startsWith('A block sequence may not')) return INDENT;
   if (error.code === 'MISSING_CHAR' && error.message.startsWith('Implicit map keys')) return NO_COLON;
   if (error.code === 'MISSING_CHAR' && error.message.startsWith('Missing , ')) {
     return { code: 'config/syntax', message: 'two entries stand side by side with no comma', remedy: 'Put a comma between the entries.' };

@@ -24,6 +24,10 @@ export const locateLabel = documentStep({
   options: OPTIONS,
   short: 'by',
   notBefore: { 'split-pages': 'only label pages are searched' },
+  together({ place, box }) {
+    if (!place || !box) return undefined;
+    return { message: '`place` and `box` both say where the label is', remedy: 'Keep one of them.' };
+  },
   async apply(sheets, options, context) {
     return sheets.flatMap((sheet) =>
       isPlanned(sheet) && (sheet.role === 'page' || sheet.role === 'label') ? located(sheet, options, context) : [sheet],

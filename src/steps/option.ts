@@ -8,8 +8,8 @@ export type OptionKind =
   | { readonly kind: 'choice'; readonly values: readonly string[] }
   /** One word, or a list of words to try in order. */
   | { readonly kind: 'choices'; readonly values: readonly string[] }
-  /** `4in`, `10mm`, `12pt`, `24dots`. */
-  | { readonly kind: 'length' }
+  /** `4in`, `10mm`, `12pt`, `24dots`; where it may not be any, not below `min`. */
+  | { readonly kind: 'length'; readonly min?: Length }
   /** `[x, y, width, height]` as lengths, from the top-left corner of the page. */
   | { readonly kind: 'box' }
   /** `94%`, as a factor (0.94). */

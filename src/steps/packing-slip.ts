@@ -23,8 +23,11 @@ const OPTIONS = {
     'Shrink the slip onto the page, set its words anew, or (auto) whichever keeps it readable.',
     'auto',
   ),
-  readable: option({ kind: 'length' }, 'Smallest size of type that people can read at the packing table.', { value: 6, unit: 'pt' }),
-  margin: option({ kind: 'length' }, 'Clear border around the slip.', { value: 3, unit: 'mm' }),
+  readable: option({ kind: 'length', min: { value: 3, unit: 'pt' } }, 'Smallest size of type that people can read at the packing table.', {
+    value: 6,
+    unit: 'pt',
+  }),
+  margin: option({ kind: 'length', min: { value: 0, unit: 'mm' } }, 'Clear border around the slip.', { value: 3, unit: 'mm' }),
   'if-held': option({ kind: 'choice', values: ['hold-label', 'print-label'] }, 'What becomes of a label whose slip is held.', 'hold-label'),
 } as const;
 
@@ -39,6 +42,22 @@ export const packingSlip = documentStep({
   summary: 'Bring the packing slip of each label to the same media, readable, as the page right behind its label.',
   options: OPTIONS,
   short: 'from',
+  together({ from, place, box }) {
+    if (place && box) return { message: '`place` and `box` both say where the slip is', remedy: 'Keep one of them.' };
+    if (from === 'same-page' && !place && !box) {
+      return {
+        message: '`from: same-page` does not say which part of the page is the slip',
+        remedy: 'Add `place: lower-half` or the like, or a `box`.',
+      };
+    }
+    if (from === 'next-page' && (place || box)) {
+      return {
+        message: '`place` and `box` say where a slip lies on the page of its label',
+        remedy: 'Add `from: same-page`, or take them out.',
+      };
+    }
+    return undefined;
+  },
   notBefore: {
     'split-pages': 'split-pages says which pages are slips',
     'locate-label': 'a slip belongs to a label, which must be located first',

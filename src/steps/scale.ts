@@ -18,7 +18,10 @@ const OPTIONS = {
     'How far a label that is too large may be shrunk to fit; a label that would need less is held.',
     0.95,
   ),
-  margin: option({ kind: 'length' }, "Clear border that the printer can't print on.", { value: 0, unit: 'mm' }),
+  margin: option({ kind: 'length', min: { value: 0, unit: 'mm' } }, "Clear border that the printer can't print on.", {
+    value: 0,
+    unit: 'mm',
+  }),
 } as const;
 
 /** Sets the one uniform factor of each label: true size where it fits, down to the floor where it doesn't. */

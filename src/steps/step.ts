@@ -21,10 +21,18 @@ interface Declared<O extends Options> {
   readonly short: (keyof O & string) | undefined;
   /** Steps that may only stand before this one in a recipe, each with a sentence that says why. */
   readonly notBefore: Readonly<Record<string, string>>;
+  /** What is wrong with options that are each fine by themselves; left out, or undefined, when nothing is. */
+  together?(options: OptionValues<O>): OptionConflict | undefined;
   /** Set when no recipe may do without this step: a sentence that says why. */
   readonly required?: string;
   /** Whether a recipe may name this step more than once; left out: it may not. */
   readonly repeatable?: boolean;
+}
+
+/** Options that contradict or lack each other: one sentence, and what to do. */
+export interface OptionConflict {
+  readonly message: string;
+  readonly remedy: string;
 }
 
 /** Works on the sheets of one document, on a worker. */

@@ -1,0 +1,118 @@
+import { GRID_NAMES } from '../geometry/grid.js';
+import type { Step } from '../steps/step.js';
+import { CHANNEL_KEYS } from './channel.js';
+import { DRAFT_7, type JsonSchema } from './json-schema.js';
+import { kindSchema, MEDIA, optionSchema, wordsSchema } from './option-schema.js';
+import { MOST_JOBS, PIPELINE_DEFAULTS, PIPELINE_KEYS } from './pipeline-file.js';
+import { RECIPE_KEYS } from './recipe-file.js';
+import { optionsOf } from './step-options.js';
+
+const definitionName = (step: Step): string => `step-${step.name}`;
+
+/** The options of each step, as a map or in their short form. */
+const stepDefinitions = (steps: readonly Step[]): Readonly<Record<string, JsonSchema>> =>
+  Object.fromEntries(steps.map((step) => [definitionName(step), stepSchema(step)]));
+
+function stepSchema(step: Step): JsonSchema {
+  const options = optionsOf(step);
+  const map: JsonSchema = {
+    type: 'object',
+    additionalProperties: false,
+    properties: Object.fromEntries(Object.entries(options).map(([name, option]) => [name, optionSchema(option)])),
+  };
+  const short = step.short === undefined ? undefined : options[step.short];
+  const forms: readonly JsonSchema[] = [
+    map,
+    { type: 'null' },
+    ...(short ? [{ description: short.description, ...kindSchema(short.kind) }] : []),
+  ];
+  return { description: step.summary, anyOf: forms };
+}
+
+const stepMap = (steps: readonly Step[]): JsonSchema => ({
+  type: 'object',
+  additionalProperties: false,
+  properties: Object.fromEntries(steps.map((step) => [step.name, { $ref: `#/definitions/${definitionName(step)}` }])),
+});
+
+/** The editor schema of a recipe file, from the steps' declarations. */
+export function recipeSchema(steps: readonly Step[]): JsonSchema {
+  const names: readonly JsonSchema[] = steps.map((step) => ({ const: step.name, description: step.summary }));
+  const properties: Record<(typeof RECIPE_KEYS)[number], JsonSchema> = {
+    about: { description: 'One sentence that says what the recipe is for.', type: 'string', pattern: '\\S' },
+    steps: {
+      description: 'The steps in order, one entry each: a name, or a name with options.',
+      type: 'array',
+      minItems: 1,
+      items: { anyOf: [...names, { ...stepMap(steps), minProperties: 1, maxProperties: 1 }] },
+    },
+  };
+  return {
+    $schema: DRAFT_7,
+    title: 'Slipyard recipe',
+    description: 'How the documents of one layout become print-ready labels.',
+    type: 'object',
+    additionalProperties: false,
+    required: RECIPE_KEYS,
+    properties,
+    definitions: stepDefinitions(steps),
+  };
+}
+
+/** The editor schema of a pipeline file, from the steps' declarations. */
+export function pipelineSchema(steps: readonly Step[]): JsonSchema {
+  const { media, grid, out } = PIPELINE_DEFAULTS;
+  const properties: Record<(typeof PIPELINE_KEYS)[number], JsonSchema> = {
+    media: { description: `The label that the printer takes. Default: ${media}.`, ...MEDIA },
+    grid: { description: `The dots of the printer, as its driver draws them. Default: ${grid}.`, ...wordsSchema(GRID_NAMES) },
+    out: {
+      description: `The folder for the results, from the pipeline file's own folder. Default: ${out}.`,
+      type: 'string',
+      pattern: '\\S',
+    },
+    jobs: {
+      description: 'How many documents are worked on at a time. Default: what the machine can spare.',
+      type: 'integer',
+      minimum: 1,
+      maximum: MOST_JOBS,
+    },
+    channels: {
+      description: 'One entry for each sales channel, in the order in which they are printed.',
+      type: 'array',
+      minItems: 1,
+      items: channelSchema(steps),
+    },
+  };
+  return {
+    $schema: DRAFT_7,
+    title: 'Slipyard pipeline',
+    description: "Which documents of which sales channel are turned into the day's stack, and how.",
+    type: 'object',
+    additionalProperties: false,
+    required: ['channels'],
+    properties,
+    definitions: stepDefinitions(steps),
+  };
+}
+
+function channelSchema(steps: readonly Step[]): JsonSchema {
+  const text: JsonSchema = { type: 'string', pattern: '\\S' };
+  const properties: Record<(typeof CHANNEL_KEYS)[number], JsonSchema> = {
+    name: { description: 'A name of your own for the channel; each name once.', ...text, maxLength: 60 },
+    files: {
+      description: "The channel's documents: a file name or pattern, or a list of them, from the pipeline file's own folder.",
+      anyOf: [text, { type: 'array', items: text, minItems: 1 }],
+      examples: ['inbox/my-shop/*.pdf'],
+    },
+    recipe: {
+      description: 'The name of a recipe that comes with the program, or the path of a recipe file.',
+      ...text,
+      examples: ['any-page'],
+    },
+    options: {
+      description: "Options for this channel alone, by the step's name; they take the place of the recipe's own.",
+      anyOf: [stepMap(steps), { type: 'null' }],
+    },
+  };
+  return { type: 'object', additionalProperties: false, required: ['name', 'files', 'recipe'], properties };
+}
