@@ -106,6 +106,7 @@ export const DIAGNOSTIC_CODES = [
   'reading/picture-kind',
   'reading/picture-too-large',
   'reading/picture-too-many-pages',
+  'reading/put-right',
   'rotate/doubtful',
   'scale/too-large',
   'split-pages/no-code',

@@ -28,7 +28,10 @@ export function choose(judged: readonly Judged[]): Choice {
     else if (over.some((label) => label.score - each.score < MARGIN && !sameBox(label.box, each.box) && label.edge !== 'page'))
       rivals.push(each);
   }
-  return { labels: labels.sort(readingOrder), rivals };
+  // An advert or a coupon carries a matrix code at most; beside a label with bars it is none.
+  const hasBars = (each: Judged): boolean => each.codes.some((code) => code.kind === 'linear');
+  const kept = labels.some(hasBars) ? labels.filter(hasBars) : labels;
+  return { labels: kept.sort(readingOrder), rivals };
 }
 
 const sameBox = (a: Box, b: Box): boolean =>

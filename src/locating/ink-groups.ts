@@ -1,10 +1,9 @@
 import { bottom, intersection, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { linesOf } from '../reading/frames.js';
+import { inkPixels } from '../reading/ink.js';
 import type { GreyRaster, SourcePage } from '../reading/source.js';
 
-/** Grey below this counts as ink; light-grey watermarks stay above it. */
-const INK = 200;
 /** Side of a cell in pixels of the ink raster (4 px are 2.7 pt or 0.94 mm). */
 const CELL = 4;
 /** White gaps across which ink belongs together, one after the other, pt. */
@@ -14,24 +13,25 @@ const EDGE_TO_EDGE = mmToPt(12);
 
 /** Connected ink: bounding boxes to about 1 mm, tight to the pixel. */
 export function inkBlobs(raster: GreyRaster): readonly Box[] {
-  const { width, height, data, pixelsPerPt: k, origin } = raster;
+  const { width, height, pixelsPerPt: k, origin } = raster;
   const columns = Math.ceil(width / CELL);
   const rows = Math.ceil(height / CELL);
   const inked = new Uint8Array(columns * rows);
-  const extents = new Map<number, [number, number, number, number]>();
-  for (let y = 0; y < height; y++) {
-    for (let x = 0; x < width; x++) {
-      if ((data[y * width + x] ?? 255) >= INK) continue;
-      const cell = Math.floor(y / CELL) * columns + Math.floor(x / CELL);
+  const extents = new Int32Array(columns * rows * 4);
+  for (const pixel of inkPixels(raster)) {
+    const y = Math.floor(pixel / width);
+    const x = pixel - y * width;
+    const cell = Math.floor(y / CELL) * columns + Math.floor(x / CELL);
+    const at = cell * 4;
+    if (inked[cell] === 0) {
       inked[cell] = 1;
-      const extent = extents.get(cell);
-      if (!extent) extents.set(cell, [x, y, x, y]);
-      else {
-        extent[0] = Math.min(extent[0], x);
-        extent[2] = Math.max(extent[2], x);
-        extent[3] = y;
-      }
+      extents[at] = extents[at + 2] = x;
+      extents[at + 1] = y;
+    } else {
+      if (x < (extents[at] as number)) extents[at] = x;
+      if (x > (extents[at + 2] as number)) extents[at + 2] = x;
     }
+    extents[at + 3] = y;
   }
   const blobs: Box[] = [];
   for (let start = 0; start < inked.length; start++) {
@@ -40,11 +40,10 @@ export function inkBlobs(raster: GreyRaster): readonly Box[] {
     const stack = [start];
     inked[start] = 2;
     for (let cell = stack.pop(); cell !== undefined; cell = stack.pop()) {
-      const [left, top, rightmost, lowest] = extents.get(cell) ?? [0, 0, 0, 0];
-      x0 = Math.min(x0, left);
-      y0 = Math.min(y0, top);
-      x1 = Math.max(x1, rightmost);
-      y1 = Math.max(y1, lowest);
+      x0 = Math.min(x0, extents[cell * 4] as number);
+      y0 = Math.min(y0, extents[cell * 4 + 1] as number);
+      x1 = Math.max(x1, extents[cell * 4 + 2] as number);
+      y1 = Math.max(y1, extents[cell * 4 + 3] as number);
       const column = cell % columns;
       const row = Math.floor(cell / columns);
       for (let r = Math.max(0, row - 1); r <= Math.min(rows - 1, row + 1); r++) {

@@ -1,4 +1,5 @@
 import type { Box } from '../geometry/box.js';
+import { inkPixels } from './ink.js';
 import type { GreyRaster, SourcePage } from './source.js';
 
 /** An area that looks like a code by its texture, found on the coarse ink raster without decoding. */
@@ -14,29 +15,60 @@ export interface CodeLikeArea {
 const CELL = 8;
 /** Mean step of grey between neighbouring pixels from which a cell counts as busy: text stays below in one direction or is patchy. */
 const BUSY = 26;
+/** The same in both directions for matrix codes, whose modules may be several pixels wide … */
+const MATRIX_BUSY = 15;
+/** … and which are about half dark everywhere (grey steps from white), where text is a quarter. */
+const HALF_DARK = { least: 75, most: 195 };
 /** In a linear code the steps along the bars are this much weaker than across. */
 const ALONG = 0.34;
-/** Smallest linear area: 20 mm long, 5 mm high (a trade label's shortest code is longer). */
-const LINEAR_CELLS = { long: 8, high: 2 };
+/** Smallest linear area: 15 mm long, 5.6 mm high; two cells high would take in large type. */
+const LINEAR_CELLS = { long: 8, high: 3 };
 /** Smallest matrix area: 3 × 3 cells, about 6 mm. */
 const MATRIX_CELLS = 3;
 /** Share of a matrix area's cells that must be busy: lines of text leave white rows between them. */
 const MATRIX_FILL = 0.8;
 
+/** A dense area is at least this many cells either way (5.6 mm counts in part of the outer cells), and so full. */
+const DENSE_CELLS = 3;
+const DENSE_FILL = 0.5;
+/** A cell is dense when its mean darkness (grey steps) lies between these: finest codes are an even grey here, solid areas are not. */
+const DENSE = { least: 45, most: 235 };
+
 type Kind = 'level' | 'upright' | 'matrix';
 
-const cache = new WeakMap<SourcePage, readonly CodeLikeArea[]>();
+const textures = new WeakMap<SourcePage, Texture>();
+const areasOf = new WeakMap<SourcePage, readonly CodeLikeArea[]>();
+const denseOf = new WeakMap<SourcePage, readonly Box[]>();
+
+function memo<T>(cache: WeakMap<SourcePage, T>, page: SourcePage, find: () => T): T {
+  let known = cache.get(page);
+  if (known === undefined) cache.set(page, (known = find()));
+  return known;
+}
+
+const pageTexture = (page: SourcePage): Texture => memo(textures, page, () => textureOf(page.ink()));
 
 /** The code-like areas of a page, from the top; each page is looked at once. */
 export function codeLikeAreas(page: SourcePage): readonly CodeLikeArea[] {
-  let areas = cache.get(page);
-  if (!areas) cache.set(page, (areas = findCodeLike(page.ink())));
-  return areas;
+  return memo(areasOf, page, () => findCodeLike(page.ink(), pageTexture(page)));
 }
 
-/** The same for any coarse raster (about 108 dpi). */
-export function findCodeLike(raster: GreyRaster): readonly CodeLikeArea[] {
-  const grid = textureOf(raster);
+/**
+ * Everything on a page dense enough to hold a matrix or stacked code: all of those, and some heavy type and art besides.
+ * Where to read such codes, not a sign that there are any.
+ */
+export function denseAreas(page: SourcePage): readonly Box[] {
+  return memo(denseOf, page, () =>
+    components(pageTexture(page), 'dense')
+      .filter(
+        ({ x0, y0, x1, y1, cells }) => Math.min(x1 - x0, y1 - y0) + 1 >= DENSE_CELLS && cells >= DENSE_FILL * (x1 - x0 + 1) * (y1 - y0 + 1),
+      )
+      .map(({ x0, y0, x1, y1 }) => toPt(page.ink(), x0, y0, x1 + 1, y1 + 1)),
+  );
+}
+
+/** The code-like areas of any coarse raster (about 108 dpi). */
+export function findCodeLike(raster: GreyRaster, grid: Texture = textureOf(raster)): readonly CodeLikeArea[] {
   const areas: CodeLikeArea[] = [];
   for (const kind of ['level', 'upright', 'matrix'] as const) {
     for (const { x0, y0, x1, y1, cells } of components(grid, kind)) {
@@ -58,37 +90,53 @@ export function findCodeLike(raster: GreyRaster): readonly CodeLikeArea[] {
   return areas.sort((a, b) => a.box.y - b.box.y || a.box.x - b.box.x);
 }
 
-interface Texture {
+export interface Texture {
   readonly columns: number;
   readonly rows: number;
   readonly kinds: readonly (Kind | undefined)[];
+  /** 1 for each cell that is dense enough to be part of a matrix code. */
+  readonly dense: Uint8Array;
 }
 
-function textureOf({ width, height, data }: GreyRaster): Texture {
+function textureOf(raster: GreyRaster): Texture {
+  const { width, height, data } = raster;
   const columns = Math.floor(width / CELL);
   const rows = Math.floor(height / CELL);
   const kinds: (Kind | undefined)[] = new Array<Kind | undefined>(columns * rows);
-  for (let row = 0; row < rows; row++) {
-    for (let column = 0; column < columns; column++) {
-      let across = 0;
-      let down = 0;
-      for (let y = row * CELL; y < row * CELL + CELL; y++) {
-        const start = y * width + column * CELL;
-        for (let at = start; at < start + CELL; at++) {
-          const here = data[at] ?? 255;
-          across += Math.abs(here - (data[at + 1] ?? here));
-          down += Math.abs(here - (data[at + width] ?? here));
-        }
-      }
-      const mean = CELL * CELL;
-      const busyX = across / mean >= BUSY;
-      const busyY = down / mean >= BUSY;
-      if (busyX && down < ALONG * across) kinds[row * columns + column] = 'level';
-      else if (busyY && across < ALONG * down) kinds[row * columns + column] = 'upright';
-      else if (busyX && busyY) kinds[row * columns + column] = 'matrix';
+  const dense = new Uint8Array(columns * rows);
+  const seen = new Uint8Array(columns * rows);
+  for (const pixel of inkPixels(raster)) {
+    const y = Math.floor(pixel / width);
+    const row = Math.floor(y / CELL);
+    const column = Math.floor((pixel - y * width) / CELL);
+    if (row >= rows || column >= columns || seen[row * columns + column] === 1) continue;
+    seen[row * columns + column] = 1;
+    const { kind, isDense } = look(data, width, row * CELL * width + column * CELL);
+    kinds[row * columns + column] = kind;
+    dense[row * columns + column] = isDense ? 1 : 0;
+  }
+  return { columns, rows, kinds, dense };
+}
+
+function look(data: Uint8Array, width: number, corner: number): { kind: Kind | undefined; isDense: boolean } {
+  let across = 0;
+  let down = 0;
+  let dark = 0;
+  for (let start = corner; start < corner + CELL * width; start += width) {
+    for (let at = start; at < start + CELL; at++) {
+      const here = data[at] as number;
+      dark += 255 - here;
+      across += Math.abs(here - (data[at + 1] ?? here));
+      down += Math.abs(here - (data[at + width] ?? here));
     }
   }
-  return { columns, rows, kinds };
+  const cell = CELL * CELL;
+  const level = across >= BUSY * cell && down < ALONG * across;
+  const upright = down >= BUSY * cell && across < ALONG * down;
+  const half = dark >= HALF_DARK.least * cell && dark <= HALF_DARK.most * cell;
+  const matrix = !level && !upright && half && across >= MATRIX_BUSY * cell && down >= MATRIX_BUSY * cell;
+  const isDense = dark >= DENSE.least * cell && dark <= DENSE.most * cell;
+  return { kind: level ? 'level' : upright ? 'upright' : matrix ? 'matrix' : undefined, isDense };
 }
 
 interface Component {
@@ -99,14 +147,15 @@ interface Component {
   cells: number;
 }
 
-/** Groups of cells of one kind that touch by a side; in bar codes one quiet cell may be jumped along the row. */
-function components({ columns, rows, kinds }: Texture, kind: Kind): Component[] {
+/** Groups of cells of one kind that touch by a side; in bar codes one quiet cell may be jumped along the row, in dense areas either way. */
+function components({ columns, rows, kinds, dense }: Texture, kind: Kind | 'dense'): Component[] {
+  const is = (cell: number): boolean => (kind === 'dense' ? dense[cell] === 1 : kinds[cell] === kind);
   const seen = new Uint8Array(columns * rows);
   const found: Component[] = [];
-  const jumpX = kind === 'level' ? 2 : 1;
-  const jumpY = kind === 'upright' ? 2 : 1;
+  const jumpX = kind === 'level' || kind === 'dense' ? 2 : 1;
+  const jumpY = kind === 'upright' || kind === 'dense' ? 2 : 1;
   for (let start = 0; start < kinds.length; start++) {
-    if (kinds[start] !== kind || seen[start]) continue;
+    if (seen[start] || !is(start)) continue;
     const component: Component = { x0: columns, y0: rows, x1: 0, y1: 0, cells: 0 };
     const stack = [start];
     seen[start] = 1;
@@ -121,7 +170,7 @@ function components({ columns, rows, kinds }: Texture, kind: Kind): Component[] 
       const visit = (nx: number, ny: number): void => {
         if (nx < 0 || ny < 0 || nx >= columns || ny >= rows) return;
         const next = ny * columns + nx;
-        if (kinds[next] !== kind || seen[next]) return;
+        if (seen[next] || !is(next)) return;
         seen[next] = 1;
         stack.push(next);
       };

@@ -11,8 +11,8 @@ export interface OpenPdfOptions {
   readonly as?: 'source' | 'output';
 }
 
-/** A page larger than this on a side (pt) is nothing that prints: 200 in, the limit of PDF 1.x viewers (ISO 32000 annex C, from memory). */
-const LONGEST_SIDE = 14_400;
+/** A page larger than this on a side (pt, 69 in; A0 is 47 in long) is no document with a label, and its rasters would not fit. */
+const LONGEST_SIDE = 5_000;
 
 /**
  * Opens a PDF from any producer: encrypted with an empty password, damaged cross-reference table, annotations and form
@@ -147,6 +147,6 @@ const NO_PAGES: Reason = {
 
 const hugePage = (page: number): Reason => ({
   code: 'reading/huge-page',
-  message: `page ${page} is longer than 200 in on a side or has no size`,
+  message: `page ${page} is longer than 69 in on a side or has no size`,
   remedy: 'Download it again; if it still is that large, print the one label from a viewer onto 4×6 paper and use that file.',
 });

@@ -1,11 +1,11 @@
 import { intersection, type Box } from '../geometry/box.js';
 import { CodesMemo } from './codes-memo.js';
-import { readCodes } from './codes.js';
 import { count, type Counted } from './counters.js';
 import { pageGeometry, type PdfPageGeometry } from './pdf-geometry.js';
 import { readObjects, type PdfObjects } from './pdf-objects.js';
 import { readWords } from './pdf-words.js';
 import { allocate, free, withMemory, type Pdfium } from './pdfium.js';
+import { readPageCodes, type PageCodesOptions } from './page-codes.js';
 import { pictureUnder } from './picture-under.js';
 import {
   INK_PIXELS_PER_PT,
@@ -69,8 +69,11 @@ export class PdfPage implements SourcePage {
     return pictureUnder(this.images(), region);
   }
 
-  codes(region: Box, pixelsPerPt: number): Promise<readonly Code[]> {
-    return this.#codes.get(region, pixelsPerPt, () => readCodes(this.render(region, this.pictureUnder(region) ? 'own' : pixelsPerPt)));
+  codes(region: Box, pixelsPerPt: number, options: PageCodesOptions = {}): Promise<readonly Code[]> {
+    const at = this.pictureUnder(region) ? 'own' : pixelsPerPt;
+    return this.#codes.get(region, options.thorough === true ? 2 * pixelsPerPt : pixelsPerPt, () =>
+      readPageCodes(this, region, at, options),
+    );
   }
 
   render(region: Box, pixelsPerPt: number | 'own', smooth = true): GreyRaster {

@@ -1,7 +1,7 @@
 import { intersection, type Box } from '../geometry/box.js';
 import { CodesMemo } from './codes-memo.js';
-import { readCodes } from './codes.js';
 import { count } from './counters.js';
+import { readPageCodes, type PageCodesOptions } from './page-codes.js';
 import { averagePixels, cropPixels, samplePixels, type GreyPixels, type PixelBox } from './picture-raster.js';
 import type { PictureStore } from './picture-store.js';
 import {
@@ -60,8 +60,9 @@ export class PicturePage implements SourcePage {
   }
 
   /** Always at the picture's own pixels: nothing can be read from more than there are. */
-  codes(region: Box): Promise<readonly Code[]> {
-    return this.#codes.get(region, this.#pixelsPerPt, () => readCodes(this.render(region, 'own')));
+  codes(region: Box, _pixelsPerPt: number, options: PageCodesOptions = {}): Promise<readonly Code[]> {
+    const fineness = options.thorough === true ? 2 : 1;
+    return this.#codes.get(region, fineness, () => readPageCodes(this, region, 'own', options));
   }
 
   render(region: Box, pixelsPerPt: number | 'own', smooth = true): GreyRaster {

@@ -1,4 +1,5 @@
 import type { Box } from '../geometry/box.js';
+import { INK_LEVEL, inkPixels } from './ink.js';
 import type { GreyRaster } from './source.js';
 
 /** A straight ruled line, level or upright. `box` has its thickness as the short side; pt. */
@@ -8,8 +9,6 @@ export interface RuledLine {
   readonly dashed: boolean;
 }
 
-/** Grey below this is ink: a hairline at this resolution is light grey, not black. */
-const INK = 200;
 /** Shortest line, pt (12 mm). */
 const SHORTEST = 34;
 /** Thicker than this (pt, 2 mm) it is a bar or a filled area. */
@@ -33,30 +32,9 @@ interface Run {
 }
 
 function linesAlong(raster: GreyRaster, level: boolean): RuledLine[] {
-  const { width, height, data, pixelsPerPt: k, origin } = raster;
-  const [length, count, step, stride] = level ? [width, height, 1, width] : [height, width, width, 1];
-  const runs: Run[] = [];
-  for (let at = 0; at < count; at++) {
-    let from = -1;
-    let last = -1;
-    let ink = 0;
-    const end = (): void => {
-      if (from >= 0 && last - from + 1 >= SHORTEST * k && ink >= SPARSE * (last - from + 1)) runs.push({ at, from, to: last, ink });
-      from = -1;
-      ink = 0;
-    };
-    let pixel = at * stride;
-    for (let i = 0; i < length; i++, pixel += step) {
-      if ((data[pixel] ?? 255) >= INK) {
-        if (from >= 0 && i - last > GAP * k) end();
-        continue;
-      }
-      if (from < 0) from = i;
-      last = i;
-      ink += 1;
-    }
-    end();
-  }
+  const { width, height, pixelsPerPt: k, origin } = raster;
+  const [count, step, stride] = level ? [height, 1, width] : [width, width, 1];
+  const runs = inkRuns(raster, level);
   return joinRuns(runs, THICKEST * k)
     .filter((band) => isLine(band, raster, step, stride, count))
     .map((band) => {
@@ -69,6 +47,39 @@ function linesAlong(raster: GreyRaster, level: boolean): RuledLine[] {
         : { x: origin.x + acrossFrom, y: origin.y + alongFrom, width: acrossSize, height: alongSize };
       return { box, level, dashed: band.ink < SOLID * (band.to - band.from + 1) };
     });
+}
+
+/** Long runs of ink with only small gaps, by row (`level`) or by column, in rising order of the row or column. */
+function inkRuns(raster: GreyRaster, level: boolean): Run[] {
+  const { width, height, pixelsPerPt: k } = raster;
+  const count = level ? height : width;
+  const [shortest, gap] = [SHORTEST * k, GAP * k];
+  const from = new Int32Array(count).fill(-1);
+  const last = new Int32Array(count);
+  const ink = new Int32Array(count);
+  const runs: Run[] = [];
+  const end = (at: number): void => {
+    const length = (last[at] as number) - (from[at] as number) + 1;
+    if (length >= shortest && (ink[at] as number) >= SPARSE * length)
+      runs.push({ at, from: from[at] as number, to: last[at] as number, ink: ink[at] as number });
+  };
+  for (const pixel of inkPixels(raster)) {
+    const y = Math.floor(pixel / width);
+    const x = pixel - y * width;
+    const [at, i] = level ? [y, x] : [x, y];
+    if (from[at] !== -1 && i - (last[at] as number) > gap) {
+      end(at);
+      from[at] = -1;
+    }
+    if (from[at] === -1) {
+      from[at] = i;
+      ink[at] = 0;
+    }
+    last[at] = i;
+    ink[at] = (ink[at] as number) + 1;
+  }
+  for (let at = 0; at < count; at++) if (from[at] !== -1) end(at);
+  return runs.sort((a, b) => a.at - b.at || a.from - b.from);
 }
 
 interface Band {
@@ -115,7 +126,7 @@ function isLine(band: Band, { data }: GreyRaster, step: number, stride: number, 
   const inkAt = (at: number): number => {
     if (at < 0 || at >= count) return 0;
     let ink = 0;
-    for (let i = band.from; i <= band.to; i++) if ((data[at * stride + i * step] ?? 255) < INK) ink += 1;
+    for (let i = band.from; i <= band.to; i++) if ((data[at * stride + i * step] ?? 255) < INK_LEVEL) ink += 1;
     return ink;
   };
   const quiet = 0.1 * length;

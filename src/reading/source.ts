@@ -78,8 +78,11 @@ export interface SourcePage {
   ink(): GreyRaster;
   /** The one picture that draws `region`, when one picture does: the press may then copy it pixel for dot. */
   pictureUnder(region: Box): PictureUnder | undefined;
-  /** Every code inside `region`, read once per region at the picture's own pixels or at `pixelsPerPt`. */
-  codes(region: Box, pixelsPerPt: number): Promise<readonly Code[]>;
+  /**
+   * Every code inside `region`, read once per region at the picture's own pixels or at `pixelsPerPt`, where the page's texture
+   * says that codes may be; `thorough` reads the whole region with every means, several times slower.
+   */
+  codes(region: Box, pixelsPerPt: number, options?: { readonly thorough?: boolean }): Promise<readonly Code[]>;
 }
 
 /** The pixel grid of a picture that draws a region: how fine it is, and where the outer corner of its top-left pixel lies (pt). */

@@ -1,0 +1,146 @@
+import { createHash } from 'node:crypto';
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import { gridOf, type Grid } from '../geometry/grid.js';
+import { parseMedia, type Media } from '../geometry/media.js';
+import type { Placement } from '../press/place.js';
+import { pressDocument } from '../press/press-document.js';
+import { proveDocument, type Proof, type ProvedCode } from '../proof/prove.js';
+import { takeCounts } from '../reading/counters.js';
+import type { SourceDocument } from '../reading/source.js';
+import { applyRecipe } from '../recipe/apply.js';
+import type { CodeSummary, DocumentResult, HeldPicture, ItemResult, ItemState } from '../recipe/outcome.js';
+import type { Sheet } from '../sheet/sheet.js';
+import { failedDocument } from './failed-document.js';
+import { heldPicture } from './held-picture.js';
+import type { DocumentJob } from './messages.js';
+import { openSource } from './open-source.js';
+import { StageClock } from './stage-clock.js';
+
+/** Free paper that a number wants, pt: "1000/1000" in 9 pt type. */
+const NUMBER_SIZE = { width: 52, height: 12 };
+
+/**
+ * One document from bytes to proved pages: open, apply the recipe, press, prove. Every item ends in one state; bad input ends
+ * as a failed document. A throw is a bug of ours.
+ */
+export async function processDocument(job: DocumentJob): Promise<DocumentResult> {
+  takeCounts();
+  const clock = new StageClock();
+  const opened = await clock.time('open', () => openSource(job.bytes));
+  if ('refused' in opened) return { ...failedDocument(opened.refused), counts: takeCounts(), times: clock.times() };
+  const source = withSignsOfLife(opened, job.onPage);
+  try {
+    const media = mediaOf(job.media);
+    const grid = gridOf(job.grid);
+    const sheets = await clock.time('steps', () => applyRecipe(job.recipe, { document: source, media, grid }));
+    const made = await pressAndProve(source, sheets, media, grid, clock);
+    const items = sheets.map((sheet) => itemOf(sheet, made));
+    const pictures = await clock.time('pictures', () => picturesOf(source, items));
+    return {
+      pageCount: source.pageCount,
+      items,
+      diagnostics: source.notes.map((note) => noteOf(job.shownName, note)),
+      pressed: items.some((item) => item.state.kind === 'ready') ? made.bytes : undefined,
+      pictures,
+      times: clock.times(),
+      counts: takeCounts(),
+    };
+  } finally {
+    opened.close();
+  }
+}
+
+interface Made {
+  readonly bytes: Uint8Array | undefined;
+  readonly placements: ReadonlyMap<string, Placement>;
+  readonly proofs: ReadonlyMap<string, Proof>;
+  readonly states: ReadonlyMap<string, ItemState>;
+}
+
+async function pressAndProve(source: SourceDocument, sheets: readonly Sheet[], media: Media, grid: Grid, clock: StageClock): Promise<Made> {
+  const { bytes, placements, undrawn } = await clock.time('press', () => pressDocument(source, sheets, media, grid));
+  const proofs = bytes
+    ? await clock.time('proof', () => proveDocument(source, bytes, sheets, placements, media, grid, { numberSize: NUMBER_SIZE }))
+    : [];
+  const states = new Map<string, ItemState>();
+  for (const { sheetId, reason } of undrawn) states.set(sheetId, { kind: 'held', ...reason });
+  for (const { sheetId, verdict } of proofs) states.set(sheetId, verdict === 'proved' ? { kind: 'ready' } : { kind: 'held', ...verdict });
+  return {
+    bytes,
+    placements: new Map(placements.map((each) => [each.sheetId, each])),
+    proofs: new Map(proofs.map((each) => [each.sheetId, each])),
+    states,
+  };
+}
+
+function itemOf(sheet: Sheet, made: Made): ItemResult {
+  const state = sheet.state.kind === 'planned' ? made.states.get(sheet.id) : sheet.state;
+  if (state === undefined) throw new Error(`sheet ${sheet.id} was neither drawn nor refused`);
+  const proof = made.proofs.get(sheet.id);
+  const placement = state.kind === 'ready' ? made.placements.get(sheet.id) : undefined;
+  return {
+    id: sheet.id,
+    page: sheet.page,
+    role: sheet.role,
+    state,
+    box: sheet.box,
+    turn: sheet.turn,
+    scale: sheet.scale,
+    parcel: sheet.parcel,
+    ifSlipHeld: sheet.ifSlipHeld,
+    evidence: sheet.evidence,
+    codes: (proof?.codes ?? []).map(summaryOf),
+    pressedPage: placement?.page,
+    drawnBox: placement?.drawnBox,
+    numberBox: placement && proof?.numberBox,
+  };
+}
+
+function summaryOf({ code, moduleDots }: ProvedCode): CodeSummary {
+  const bytes = Buffer.from(code.bytes, 'hex');
+  const printable = bytes.toString('latin1').replaceAll(/[^\x21-\x7e]/g, '');
+  return {
+    symbology: code.symbology,
+    identifier: code.identifier,
+    digest: createHash('sha256').update(code.identifier).update(bytes).digest('hex'),
+    tail: printable.slice(-4),
+    moduleDots: moduleDots === undefined ? undefined : Math.round(moduleDots * 100) / 100,
+  };
+}
+
+async function picturesOf(source: SourceDocument, items: readonly ItemResult[]): Promise<HeldPicture[]> {
+  const pictures: HeldPicture[] = [];
+  for (const item of items) {
+    if (item.state.kind !== 'held' || !item.box) continue;
+    pictures.push({ itemId: item.id, png: await heldPicture(source.page(item.page), item.box) });
+  }
+  return pictures;
+}
+
+const noteOf = (file: string, note: string): Diagnostic => ({
+  code: 'reading/put-right',
+  severity: 'note',
+  message: note,
+  place: { kind: 'document', file },
+});
+
+function mediaOf(name: string): Media {
+  const media = parseMedia(name);
+  if (!media) throw new Error(`media ${name} was checked before`);
+  return media;
+}
+
+/** Tells of every page that is looked at, so that a watcher can tell long work from an endless loop. */
+function withSignsOfLife(source: SourceDocument, onPage: ((page: number) => void) | undefined): SourceDocument {
+  if (!onPage) return source;
+  return {
+    pageCount: source.pageCount,
+    notes: source.notes,
+    page: (number) => {
+      onPage(number);
+      return source.page(number);
+    },
+    pressSource: (page) => source.pressSource(page),
+    close: () => source.close(),
+  };
+}

@@ -1,0 +1,10 @@
+import sharp from 'sharp';
+import type { GreyRaster } from './source.js';
+
+/** A grey raster as PNG bytes; the same raster gives the same bytes. */
+export async function encodePng(raster: GreyRaster): Promise<Uint8Array> {
+  const { width, height } = raster;
+  return sharp(raster.data, { raw: { width, height, channels: 1 } })
+    .png({ compressionLevel: 6, palette: false })
+    .toBuffer();
+}
