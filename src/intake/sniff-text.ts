@@ -34,7 +34,11 @@ function asText(start: Buffer): string | undefined {
       .toString('utf16le');
   const body = start[0] === 0xef && start[1] === 0xbb && start[2] === 0xbf ? start.subarray(3) : start;
   const isText = body.every((byte) => byte >= 0x20 || (byte >= 0x09 && byte <= 0x0d) || byte === 0x1b);
-  return isText ? body.toString('utf8') : undefined;
+  if (!isText) return undefined;
+  const text = body.toString('utf8');
+  // In an 8-bit code page letters beyond ASCII are the exception; where they are the rule the bytes are no text.
+  const odd = text.split('\ufffd').length - 1;
+  return odd * 3 > text.length ? undefined : text;
 }
 
 /** At least two whole lines that hold the same number of the same separator outside quotes. */
