@@ -1,33 +1,28 @@
 import type { Box } from '../geometry/box.js';
 import type { Media } from '../geometry/media.js';
-import type { GreyRaster } from '../reading/source.js';
+import { CELL, type PrintedDots } from './printed-dots.js';
 
-/** Side of the squares that the search counts in, dots. */
-const CELL = 4;
 /** Clear space kept to ink, to the label and to the page's edge, pt. */
 const CLEAR = 3;
-/** From this grey on (0 black) a dot stays white. */
-const WHITE = 128;
 
 /**
  * A rectangle of at least `size` (pt) that is known to be free of ink: as near to the bottom right corner as there is one,
  * bottom before right. Undefined when there is none.
- * @param raster the whole output page in the printer's dots
  * @param keepOut pt on the output page that no number may touch, ink or not: a label's own box; undefined for slips
  */
 export function freeNumberBox(
-  raster: GreyRaster,
+  dots: PrintedDots,
   media: Media,
   size: { readonly width: number; readonly height: number },
   keepOut: Box | undefined,
 ): Box | undefined {
-  const perPt = raster.pixelsPerPt;
-  const columns = Math.floor(raster.width / CELL);
-  const rows = Math.floor(raster.height / CELL);
+  const { columns, rows } = dots;
+  const perPt = dots.raster.pixelsPerPt;
   const clear = Math.ceil((CLEAR * perPt) / CELL);
   const needs = { across: Math.ceil((size.width * perPt) / CELL) + 2 * clear, down: Math.ceil((size.height * perPt) / CELL) + 2 * clear };
   if (needs.across > columns || needs.down > rows) return undefined;
-  const taken = takenCells(raster, columns, rows);
+  if (keepOut && !roomBeside(keepOut, media, size)) return undefined;
+  const taken = Uint8Array.from(dots.burned);
   if (keepOut) markBox(taken, columns, rows, keepOut, perPt);
   const sums = sumsOf(taken, columns, rows);
   for (let y = rows - needs.down; y >= 0; y--) {
@@ -46,16 +41,11 @@ export function freeNumberBox(
   return undefined;
 }
 
-function takenCells(raster: GreyRaster, columns: number, rows: number): Uint8Array {
-  const taken = new Uint8Array(columns * rows);
-  for (let y = 0; y < rows * CELL; y++) {
-    const row = y * raster.width;
-    const cellRow = Math.floor(y / CELL) * columns;
-    for (let x = 0; x < columns * CELL; x++) {
-      if ((raster.data[row + x] ?? 0) < WHITE) taken[cellRow + ((x / CELL) | 0)] = 1;
-    }
-  }
-  return taken;
+/** Whether any strip beside `box` is wide enough: a label that fills the page leaves nothing to search. */
+function roomBeside(box: Box, media: Media, size: { readonly width: number; readonly height: number }): boolean {
+  const across = Math.max(box.x, media.width - box.x - box.width);
+  const down = Math.max(box.y, media.height - box.y - box.height);
+  return across >= size.width + 2 * CLEAR || down >= size.height + 2 * CLEAR;
 }
 
 function markBox(taken: Uint8Array, columns: number, rows: number, box: Box, perPt: number): void {
@@ -73,14 +63,14 @@ function sumsOf(taken: Uint8Array, columns: number, rows: number): Uint32Array {
   for (let y = 0; y < rows; y++) {
     let row = 0;
     for (let x = 0; x < columns; x++) {
-      row += taken[y * columns + x] ?? 0;
-      sums[(y + 1) * (columns + 1) + x + 1] = row + (sums[y * (columns + 1) + x + 1] ?? 0);
+      if ((taken[y * columns + x] as number) > 0) row += 1;
+      sums[(y + 1) * (columns + 1) + x + 1] = row + (sums[y * (columns + 1) + x + 1] as number);
     }
   }
   return sums;
 }
 
 function sumOver(sums: Uint32Array, columns: number, x: number, y: number, across: number, down: number): number {
-  const at = (column: number, row: number): number => sums[row * (columns + 1) + column] ?? 0;
+  const at = (column: number, row: number): number => sums[row * (columns + 1) + column] as number;
   return at(x + across, y + down) - at(x, y + down) - at(x + across, y) + at(x, y);
 }

@@ -1,11 +1,12 @@
 import { bottom, right, type Box } from '../geometry/box.js';
-import { invert, applyToPoint, type Matrix } from '../geometry/placement.js';
-import type { GreyRaster } from '../reading/source.js';
+import { applyToBox, applyToPoint, invert, type Matrix } from '../geometry/placement.js';
+import { CELL, type PrintedDots } from '../press/printed-dots.js';
+import type { GreyRaster, Point } from '../reading/source.js';
 
 /** Side of the squares in which ink is weighed, pt: a line of writing more or less does not empty one. */
 const SQUARE = 36;
-/** A square with less ink than this share is as good as white. */
-const FAINT = 0.03;
+/** A square with less ink than this share is as good as white: one ruled line at its edge. */
+const FAINT = 0.05;
 /** A square has kept its ink when the fainter of the two has at least this share of the other's: coarse rasters thicken hairlines. */
 const KEPT = 0.35;
 /** The page may have less than this share of all ink to be called blank. */
@@ -21,12 +22,12 @@ export type InkVerdict =
  * Weighs the ink of a sheet's region on the source against the ink of what was drawn, square by square on the output page.
  * Coarse on purpose: it finds art that went missing, not a changed letter.
  * @param source the source page in grey, at any resolution
- * @param output the whole output page in grey
+ * @param output the whole output page
  * @param drawn where the sheet lies on the output page, pt
  */
-export function compareInk(source: GreyRaster, output: GreyRaster, matrix: Matrix, drawn: Box): InkVerdict {
-  const before = weigh(source, matrix, drawn);
-  const after = weigh(output, [1, 0, 0, 1, 0, 0], drawn);
+export function compareInk(source: GreyRaster, output: PrintedDots, matrix: Matrix, drawn: Box): InkVerdict {
+  const before = weighSource(source, matrix, drawn);
+  const after = weighOutput(output, drawn);
   const total = (ink: readonly number[]): number => ink.reduce((sum, each) => sum + each, 0);
   if (total(before) > 0 && total(after) < BLANK * total(before)) return { kind: 'blank' };
   const different = before.flatMap((ink, index) => {
@@ -41,41 +42,96 @@ export function compareInk(source: GreyRaster, output: GreyRaster, matrix: Matri
 }
 
 /** Whether anything at all is drawn: for pages that have no source to compare with. */
-export function hasInk(output: GreyRaster): boolean {
-  return output.data.some((value) => value < 128);
+export function hasInk(output: PrintedDots): boolean {
+  return output.burned.some((dots) => dots > 0);
 }
 
 const columnsOf = (drawn: Box): number => Math.max(1, Math.round(drawn.width / SQUARE));
 const rowsOf = (drawn: Box): number => Math.max(1, Math.round(drawn.height / SQUARE));
 
-/** Share of ink in each square of the drawn box, row by row. Squares stretch a little so that a whole number fills the box. */
-function weigh(raster: GreyRaster, toOutput: Matrix, drawn: Box): number[] {
-  const across = columnsOf(drawn);
-  const down = rowsOf(drawn);
-  const ink = new Float64Array(across * down);
-  const seen = new Uint32Array(across * down);
-  const toRaster = invert(toOutput);
-  const p = applyToPoint(toRaster, drawn.x, drawn.y);
-  const q = applyToPoint(toRaster, right(drawn), bottom(drawn));
-  const pixel = (pt: number, origin: number, most: number): number =>
-    Math.min(most, Math.max(0, Math.round((pt - origin) * raster.pixelsPerPt)));
-  const x0 = pixel(Math.min(p.x, q.x), raster.origin.x, raster.width);
-  const x1 = pixel(Math.max(p.x, q.x), raster.origin.x, raster.width);
-  const y0 = pixel(Math.min(p.y, q.y), raster.origin.y, raster.height);
-  const y1 = pixel(Math.max(p.y, q.y), raster.origin.y, raster.height);
-  const [a, b, c, d, e, f] = toOutput;
-  for (let row = y0; row < y1; row++) {
-    const y = raster.origin.y + (row + 0.5) / raster.pixelsPerPt;
-    for (let column = x0; column < x1; column++) {
-      const x = raster.origin.x + (column + 0.5) / raster.pixelsPerPt;
-      const squareX = Math.floor(((a * x + c * y + e - drawn.x) / drawn.width) * across);
-      const squareY = Math.floor(((b * x + d * y + f - drawn.y) / drawn.height) * down);
-      const square = clamp(squareY, down) * across + clamp(squareX, across);
-      ink[square] = (ink[square] ?? 0) + 255 - (raster.data[row * raster.width + column] ?? 255);
-      seen[square] = (seen[square] ?? 0) + 1;
+/** Squares stretch a little so that a whole number of them fills the box: their number for each row and column of a raster. */
+function squaresOf(drawn: Box, at: readonly Point[]): { readonly across: Int32Array; readonly down: Int32Array } {
+  const columns = columnsOf(drawn);
+  const rows = rowsOf(drawn);
+  const across = Int32Array.from(at, ({ x }) => clamp(Math.floor(((x - drawn.x) / drawn.width) * columns), columns));
+  const down = Int32Array.from(at, ({ y }) => clamp(Math.floor(((y - drawn.y) / drawn.height) * rows), rows) * columns);
+  return { across, down };
+}
+
+/** Share of ink in each square of the drawn box, from the source. */
+function weighSource(source: GreyRaster, matrix: Matrix, drawn: Box): number[] {
+  const { pixelsPerPt: perPt, origin } = source;
+  const box = applyToBox(invert(matrix), drawn);
+  const pixel = (pt: number, from: number, most: number): number => Math.min(most, Math.max(0, Math.round((pt - from) * perPt)));
+  const x0 = pixel(box.x, origin.x, source.width);
+  const y0 = pixel(box.y, origin.y, source.height);
+  const width = pixel(right(box), origin.x, source.width) - x0;
+  const height = pixel(bottom(box), origin.y, source.height) - y0;
+  const toOutput = (column: number, row: number): Point =>
+    applyToPoint(matrix, origin.x + (x0 + column + 0.5) / perPt, origin.y + (y0 + row + 0.5) / perPt);
+  const alongColumns = squaresOf(
+    drawn,
+    Array.from({ length: width }, (_, column) => toOutput(column, 0)),
+  );
+  const alongRows = squaresOf(
+    drawn,
+    Array.from({ length: height }, (_, row) => toOutput(0, row)),
+  );
+  // Turns are quarters: a column of the source is a column or a row of the output, never both.
+  const sideways = Math.abs(matrix[0]) < Math.abs(matrix[1]);
+  const [byColumn, byRow] = sideways ? [alongColumns.down, alongRows.across] : [alongColumns.across, alongRows.down];
+  const scales = new Scales(drawn);
+  for (let row = 0; row < height; row++) {
+    scales.addRow(byRow[row] as number, byColumn, source.data, (y0 + row) * source.width + x0, width, 255);
+  }
+  return scales.shares();
+}
+
+/** The same from the printed dots, whose cells hold burned dots. */
+function weighOutput(dots: PrintedDots, drawn: Box): number[] {
+  const size = CELL / dots.raster.pixelsPerPt;
+  const x0 = Math.max(0, Math.round(drawn.x / size));
+  const y0 = Math.max(0, Math.round(drawn.y / size));
+  const width = Math.min(dots.columns, Math.round(right(drawn) / size)) - x0;
+  const height = Math.min(dots.rows, Math.round(bottom(drawn) / size)) - y0;
+  const { across } = squaresOf(
+    drawn,
+    Array.from({ length: width }, (_, column) => ({ x: (x0 + column + 0.5) * size, y: drawn.y })),
+  );
+  const { down } = squaresOf(
+    drawn,
+    Array.from({ length: height }, (_, row) => ({ x: drawn.x, y: (y0 + row + 0.5) * size })),
+  );
+  const scales = new Scales(drawn);
+  for (let row = 0; row < height; row++) {
+    scales.addRow(down[row] as number, across, dots.burned, (y0 + row) * dots.columns + x0, width, 0);
+  }
+  return scales.shares(CELL * CELL);
+}
+
+class Scales {
+  private readonly ink: Float64Array;
+  private readonly seen: Uint32Array;
+
+  constructor(drawn: Box) {
+    const squares = columnsOf(drawn) * rowsOf(drawn);
+    this.ink = new Float64Array(squares);
+    this.seen = new Uint32Array(squares);
+  }
+
+  /** @param paper the value of white */
+  addRow(rowPart: number, columnParts: Int32Array, data: Uint8Array, from: number, width: number, paper: number): void {
+    for (let column = 0; column < width; column++) {
+      const square = rowPart + (columnParts[column] as number);
+      this.ink[square] = (this.ink[square] as number) + Math.abs(paper - (data[from + column] as number));
+      this.seen[square] = (this.seen[square] as number) + 1;
     }
   }
-  return Array.from(ink, (sum, index) => sum / 255 / Math.max(1, seen[index] ?? 0));
+
+  /** @param full what a pixel full of ink weighs */
+  shares(full = 255): number[] {
+    return Array.from(this.ink, (sum, index) => sum / full / Math.max(1, this.seen[index] as number));
+  }
 }
 
 const clamp = (index: number, count: number): number => (index < 0 ? 0 : index >= count ? count - 1 : index);

@@ -4,9 +4,10 @@ import type { Media } from '../geometry/media.js';
 import type { Matrix } from '../geometry/placement.js';
 import { freeNumberBox } from '../press/free-number-box.js';
 import type { Placement } from '../press/place.js';
+import { printedDots, type PrintedDots } from '../press/printed-dots.js';
 import { readCodes } from '../reading/codes.js';
 import { openPdf } from '../reading/open-pdf.js';
-import type { Code, GreyRaster, SourceDocument, SourcePage } from '../reading/source.js';
+import type { Code, GreyRaster, SourceDocument, SourcePage, Symbology } from '../reading/source.js';
 import { isLabel, type Reason, type Sheet } from '../sheet/sheet.js';
 import { compareCodes, isEqual, type CodesCompared } from './compare-codes.js';
 import { compareInk, hasInk } from './compare-ink.js';
@@ -62,9 +63,10 @@ export async function proveDocument(
       const sheet = byId.get(placement.sheetId);
       if (!sheet) throw new Error(`proof: no sheet ${placement.sheetId}`);
       const grey = output.page(placement.page).render({ x: 0, y: 0, width: media.width, height: media.height }, dotsPerPt(grid));
-      const found = await judge(source.page(sheet.page), sheet, placement, grey, grid);
+      const dots = printedDots(grey);
+      const found = await judge(source.page(sheet.page), sheet, placement, grey, dots, grid);
       const keepOut = isLabel(sheet) ? placement.drawnBox : undefined;
-      const numberBox = options.numberSize && freeNumberBox(grey, media, options.numberSize, keepOut);
+      const numberBox = options.numberSize && freeNumberBox(dots, media, options.numberSize, keepOut);
       proofs.push({ sheetId: sheet.id, ...found, numberBox });
     }
     return proofs;
@@ -76,23 +78,31 @@ export async function proveDocument(
 type Judged = Pick<Proof, 'verdict' | 'codes'>;
 const hold = (verdict: Reason, codes: readonly ProvedCode[] = []): Judged => ({ verdict, codes });
 
-async function judge(page: SourcePage, sheet: Sheet, placement: Placement, grey: GreyRaster, grid: Grid): Promise<Judged> {
+async function judge(
+  page: SourcePage,
+  sheet: Sheet,
+  placement: Placement,
+  grey: GreyRaster,
+  dots: PrintedDots,
+  grid: Grid,
+): Promise<Judged> {
   const { matrix } = placement;
   // Text set anew has no place on the source: what it says is the step's, that it is there is all that can be seen here.
-  if (matrix === undefined) return hasInk(grey) ? { verdict: 'proved', codes: [] } : hold(reasons.blank);
-  const ink = compareInk(page.ink(), grey, matrix, placement.drawnBox);
+  if (matrix === undefined) return hasInk(dots) ? { verdict: 'proved', codes: [] } : hold(reasons.blank);
+  const ink = compareInk(page.ink(), dots, matrix, placement.drawnBox);
   if (ink.kind === 'blank') return hold(reasons.blank);
   const codes =
-    sheet.proof?.codes === 'none' ? { verdict: 'proved' as const, codes: [] } : await judgeCodes(page, sheet, matrix, grey, grid);
+    sheet.proof?.codes === 'none'
+      ? { verdict: 'proved' as const, codes: [] }
+      : await judgeCodes(page, sheet, matrix, grey, dots.raster, grid);
   if (codes.verdict === 'proved' && ink.kind === 'differs') return hold(reasons.inkDiffers(ink.squares), codes.codes);
   return codes;
 }
 
-async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix, grey: GreyRaster, grid: Grid): Promise<Judged> {
+async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix, grey: GreyRaster, bits: GreyRaster, grid: Grid): Promise<Judged> {
   const pixelsPerPt = Math.max(2 * dotsPerPt(grid), 2 * sheet.scale * dotsPerPt(grid));
   const cut = await cutCodes(page, sheet.box, pixelsPerPt);
   if (cut.length > 0) return hold(reasons.cut(cut));
-  const bits = inOneBit(grey);
   const compared = await readAndCompare(page, sheet, matrix, bits, pixelsPerPt);
   const required = isLabel(sheet);
   if (required && compared.same.length === 0 && isEqual(compared)) return hold(reasons.nothingToProve);
@@ -104,7 +114,11 @@ async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix, grey: 
   return { verdict: 'proved', codes: proved };
 }
 
-/** Reads both sides quickly, and once more thoroughly when they disagree or show nothing: a reader's miss is not a printer's. */
+/**
+ * Reads both sides, and once more thoroughly when they disagree or show nothing. The source was read only where it looks like
+ * a code; the output is read all over, so a code that the first look missed turns up as one too many and the second look
+ * settles it.
+ */
 async function readAndCompare(
   page: SourcePage,
   sheet: Sheet,
@@ -113,29 +127,13 @@ async function readAndCompare(
   pixelsPerPt: number,
 ): Promise<CodesCompared> {
   const expected = await page.codes(sheet.box, pixelsPerPt);
-  if (expected.length > 0) {
-    const quick = compareCodes(expected, await readOutput(bits, expected, sheet), matrix, sheet.turn);
-    if (isEqual(quick)) return quick;
-  }
-  const own = page.pictureUnder(sheet.box) ? 'own' : pixelsPerPt;
-  const again = await readCodes(page.render(sheet.box, own), { thorough: true });
+  const symbologies = [...new Set([...ALWAYS, ...expected.map((code) => code.symbology)])];
+  const quick = compareCodes(expected, await readCodes(bits, { symbologies }), matrix, sheet.turn);
+  if (isEqual(quick) && (expected.length > 0 || !isLabel(sheet))) return quick;
+  const again = await page.codes(sheet.box, pixelsPerPt, { thorough: true });
   const wanted = again.length >= expected.length ? again : expected;
-  if (wanted.length === 0 && !isLabel(sheet)) return compareCodes([], [], matrix, sheet.turn);
   return compareCodes(wanted, await readCodes(bits, { thorough: true }), matrix, sheet.turn);
 }
 
-/** Only what the source has is looked for, in the direction that it must lie, plus one that should not be there. */
-function readOutput(bits: GreyRaster, expected: readonly Code[], sheet: Sheet): Promise<readonly Code[]> {
-  return readCodes(bits, {
-    symbologies: [...new Set(expected.map((code) => code.symbology))],
-    levelOnly: expected.every((code) => code.turn !== undefined && (code.turn + sheet.turn) % 180 === 0),
-    most: expected.length + 1,
-  });
-}
-
-/** Every dot black or white, as the printer's head burns it or not. */
-function inOneBit(grey: GreyRaster): GreyRaster {
-  const data = new Uint8Array(grey.data.length);
-  for (let index = 0; index < data.length; index++) data[index] = (grey.data[index] ?? 255) < 128 ? 0 : 255;
-  return { ...grey, data };
-}
+/** What may be small enough to be overlooked in the source; larger symbologies are looked for where the source has them. */
+const ALWAYS: readonly Symbology[] = ['Code 128', 'ITF', 'Code 39', 'Data Matrix', 'QR'];

@@ -1,0 +1,37 @@
+import type { GreyRaster } from '../reading/source.js';
+
+/** Side of the squares in which black dots are counted, dots. */
+export const CELL = 4;
+
+/** An output page as the printer's head burns it. */
+export interface PrintedDots {
+  /** 0 for a burned dot, 255 for paper. */
+  readonly raster: GreyRaster;
+  /** Whole cells across and down; dots beyond the last whole cell are in the raster only. */
+  readonly columns: number;
+  readonly rows: number;
+  /** Burned dots in each cell, 0 to 16, row by row from the top. */
+  readonly burned: Uint8Array;
+}
+
+/** Every dot black or white at half grey, counted by cells in the same pass. */
+export function printedDots(grey: GreyRaster): PrintedDots {
+  const { width, height } = grey;
+  const from = grey.data;
+  const data = new Uint8Array(from.length);
+  const columns = Math.floor(width / CELL);
+  const rows = Math.floor(height / CELL);
+  // One cell more on the right takes the dots beyond the last whole one, so that the loop has no case of its own for them.
+  const counted = new Uint8Array((columns + 1) * (rows + 1));
+  for (let y = 0, at = 0; y < height; y++) {
+    const row = (y >> 2) * (columns + 1);
+    for (let x = 0; x < width; x++, at++) {
+      const paper = (from[at] as number) >> 7;
+      data[at] = -paper;
+      counted[row + (x >> 2)] = (counted[row + (x >> 2)] as number) + 1 - paper;
+    }
+  }
+  const burned = new Uint8Array(columns * rows);
+  for (let row = 0; row < rows; row++) burned.set(counted.subarray(row * (columns + 1), row * (columns + 1) + columns), row * columns);
+  return { raster: { ...grey, data }, columns, rows, burned };
+}
