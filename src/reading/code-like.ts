@@ -54,17 +54,31 @@ export function codeLikeAreas(page: SourcePage): readonly CodeLikeArea[] {
 }
 
 /**
- * Everything on a page dense enough to hold a matrix or stacked code: all of those, and some heavy type and art besides.
- * Where to read such codes, not a sign that there are any.
+ * Everything on a page, beside its rows of bars, dense enough to hold a code: all matrix codes, and some heavy type and art
+ * besides. Where to read such codes, not a sign that there are any.
  */
 export function denseAreas(page: SourcePage): readonly Box[] {
-  return memo(denseOf, page, () =>
-    components(pageTexture(page), 'dense')
+  return memo(denseOf, page, () => {
+    const texture = pageTexture(page);
+    const raster = page.ink();
+    const bars = codeLikeAreas(page).filter((area) => area.kind === 'linear');
+    const dense = texture.dense.slice();
+    for (const { box } of bars) clearCells(dense, texture, raster, box);
+    return components({ ...texture, dense }, 'dense')
       .filter(
         ({ x0, y0, x1, y1, cells }) => Math.min(x1 - x0, y1 - y0) + 1 >= DENSE_CELLS && cells >= DENSE_FILL * (x1 - x0 + 1) * (y1 - y0 + 1),
       )
-      .map(({ x0, y0, x1, y1 }) => toPt(page.ink(), x0, y0, x1 + 1, y1 + 1)),
-  );
+      .map(({ x0, y0, x1, y1 }) => toPt(raster, x0, y0, x1 + 1, y1 + 1));
+  });
+}
+
+/** Takes a box and the part-filled cells along its edge out of the dense cells. */
+function clearCells(dense: Uint8Array, { columns, rows }: Texture, { pixelsPerPt, origin }: GreyRaster, box: Box): void {
+  const k = pixelsPerPt / CELL;
+  const from = (at: number, start: number): number => Math.max(0, Math.round((at - start) * k) - 1);
+  for (let y = from(box.y, origin.y); y <= Math.min(rows - 1, from(box.y + box.height, origin.y) + 1); y++) {
+    for (let x = from(box.x, origin.x); x <= Math.min(columns - 1, from(box.x + box.width, origin.x) + 1); x++) dense[y * columns + x] = 0;
+  }
 }
 
 /** The code-like areas of any coarse raster (about 108 dpi). */
@@ -115,7 +129,18 @@ function textureOf(raster: GreyRaster): Texture {
     kinds[row * columns + column] = kind;
     dense[row * columns + column] = isDense ? 1 : 0;
   }
-  return { columns, rows, kinds, dense };
+  return { columns, rows, kinds: withoutRules(kinds, columns, rows), dense };
+}
+
+/** A single ruled line has the texture of bars, too; bars have more of them beside it: three of five cells across. */
+function withoutRules(kinds: readonly (Kind | undefined)[], columns: number, rows: number): (Kind | undefined)[] {
+  return kinds.map((kind, cell) => {
+    if (kind !== 'level' && kind !== 'upright') return kind;
+    const [at, count, step] = kind === 'level' ? [cell % columns, columns, 1] : [Math.floor(cell / columns), rows, columns];
+    let beside = 0;
+    for (let away = -2; away <= 2; away++) if (at + away >= 0 && at + away < count && kinds[cell + away * step] === kind) beside += 1;
+    return beside >= 3 ? kind : undefined;
+  });
 }
 
 function look(data: Uint8Array, width: number, corner: number): { kind: Kind | undefined; isDense: boolean } {

@@ -10,8 +10,8 @@ import type { Code, GreyRaster, Point, Symbology } from './source.js';
 export interface ReadCodesOptions {
   /** Only these; default all of `SYMBOLOGIES`. */
   readonly symbologies?: readonly Symbology[];
-  /** Only codes that read along x (left to right, or upside down); saves about half the time. */
-  readonly levelOnly?: boolean;
+  /** Only codes whose bars stand in a row along x (`level`) or along y (`upright`), in either reading direction; half the time. */
+  readonly run?: 'level' | 'upright';
   /** Stop after this many. */
   readonly most?: number;
   /** Another way to tell ink from paper, inverted and smaller copies tried too: several times slower. */
@@ -60,18 +60,29 @@ export async function readCodes(raster: GreyRaster, options: ReadCodesOptions = 
   const reader: ReaderOptions = {
     formats: symbologies.map((each) => FORMATS[each]),
     tryHarder: true,
-    tryRotate: options.levelOnly !== true,
+    tryRotate: options.run === undefined,
     tryInvert: options.thorough === true,
     tryDownscale: options.thorough === true,
     binarizer: options.thorough === true ? 'LocalAverage' : 'FixedThreshold',
     maxNumberOfSymbols: options.most ?? 32,
     textMode: 'Plain',
   };
-  const results = await readBarcodes(toPgm(raster), reader);
-  return results.flatMap((result) => toCode(result, raster)).sort(byPlace);
+  const turned = options.run === 'upright';
+  const results = await readBarcodes(toPgm(turned ? quarterTurned(raster) : raster), reader);
+  return results.flatMap((result) => toCode(result, raster, turned)).sort(byPlace);
 }
 
-function toPgm(raster: GreyRaster): Uint8Array {
+/** Turned clockwise by a quarter: the pixel (x, y) comes to (height − 1 − y, x). */
+function quarterTurned({ width, height, data }: GreyRaster): Pick<GreyRaster, 'width' | 'height' | 'data'> {
+  const turned = new Uint8Array(data.length);
+  for (let y = 0; y < height; y++) {
+    const column = height - 1 - y;
+    for (let x = 0, from = y * width; x < width; x++, from++) turned[x * height + column] = data[from] as number;
+  }
+  return { width: height, height: width, data: turned };
+}
+
+function toPgm(raster: Pick<GreyRaster, 'width' | 'height' | 'data'>): Uint8Array {
   const header = Buffer.from(`P5\n${raster.width} ${raster.height}\n255\n`, 'latin1');
   const bytes = new Uint8Array(header.length + raster.data.length);
   bytes.set(header);
@@ -79,13 +90,13 @@ function toPgm(raster: GreyRaster): Uint8Array {
   return bytes;
 }
 
-function toCode(result: ReadResult, raster: GreyRaster): Code[] {
+function toCode(result: ReadResult, raster: GreyRaster, turned: boolean): Code[] {
   const symbology = SYMBOLOGY_OF.get(result.format) ?? SYMBOLOGY_OF.get(result.symbology);
   if (!result.isValid || symbology === undefined) return [];
   if (symbology === 'ITF' && result.bytes.length < SHORTEST_ITF) return [];
   const toPt = (p: Point): Point => ({
-    x: raster.origin.x + p.x / raster.pixelsPerPt,
-    y: raster.origin.y + p.y / raster.pixelsPerPt,
+    x: raster.origin.x + (turned ? p.y : p.x) / raster.pixelsPerPt,
+    y: raster.origin.y + (turned ? raster.height - p.x : p.y) / raster.pixelsPerPt,
   });
   const { topLeft, topRight, bottomRight, bottomLeft } = result.position;
   const corners = [toPt(topLeft), toPt(topRight), toPt(bottomRight), toPt(bottomLeft)] as const;

@@ -9,7 +9,6 @@ const AROUND = mmToPt(6);
 /** Along a row of bars there may be several part-filled cells and the quiet zone. */
 const ALONG_BARS = mmToPt(13);
 const LINEAR: readonly Symbology[] = ['Code 128', 'ITF', 'Code 39'];
-const ALL: readonly Symbology[] = [...LINEAR, 'PDF417', 'Data Matrix', 'QR', 'Aztec'];
 
 export interface PageCodesOptions {
   /** Read the whole region, with every means, instead of only what looks like a code. */
@@ -28,22 +27,28 @@ export async function readPageCodes(
   options: PageCodesOptions = {},
 ): Promise<readonly Code[]> {
   if (options.thorough === true) return readCodes(page.render(region, pixelsPerPt), { thorough: true });
+  const rows = codeLikeAreas(page).filter((area) => area.kind === 'linear');
   const within = (boxes: readonly Box[]): Box[] => apart(boxes.flatMap((box) => intersection(grow(box, AROUND), region) ?? []));
-  const linear = within(codeLikeAreas(page).flatMap((area) => (area.kind === 'linear' ? [alongBars(area)] : [])));
-  const matrix = within([...denseAreas(page), ...codeLikeAreas(page).flatMap((area) => (area.kind === 'matrix' ? [area.box] : []))]);
-  if (linear.length + matrix.length === 0) return readCodes(page.render(region, pixelsPerPt));
   const found: Code[] = [];
-  for (const [areas, symbologies] of [
-    [linear, LINEAR],
-    [matrix, ALL],
-  ] as const) {
-    for (const area of areas) {
-      for (const code of await readCodes(page.render(area, pixelsPerPt), { symbologies })) {
-        if (!found.some((known) => known.bytes === code.bytes && intersection(known.box, code.box))) found.push(code);
-      }
+  const unread: Box[] = [];
+  for (const run of ['level', 'upright'] as const) {
+    for (const area of within(rows.filter((row) => row.run === run).map(alongBars))) {
+      const codes = await readCodes(page.render(area, pixelsPerPt), { symbologies: LINEAR, run });
+      add(found, codes);
+      // Stacked codes are rows of bars, too.
+      if (codes.length === 0) unread.push(area);
     }
   }
+  const others = apart([...unread, ...within(denseAreas(page))]);
+  if (rows.length + others.length === 0) return readCodes(page.render(region, pixelsPerPt));
+  for (const area of others) add(found, await readCodes(page.render(area, pixelsPerPt)));
   return found.filter((code) => contains(region, code.box, 1)).sort((a, b) => a.box.y - b.box.y || a.box.x - b.box.x);
+}
+
+function add(found: Code[], codes: readonly Code[]): void {
+  for (const code of codes) {
+    if (!found.some((known) => known.bytes === code.bytes && intersection(known.box, code.box))) found.push(code);
+  }
 }
 
 function alongBars({ box, run }: CodeLikeArea): Box {
