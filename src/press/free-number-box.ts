@@ -18,8 +18,8 @@ export function freeNumberBox(
 ): Box | undefined {
   const { columns, rows } = dots;
   const perPt = dots.raster.pixelsPerPt;
-  const clear = Math.ceil((CLEAR * perPt) / CELL);
-  const needs = { across: Math.ceil((size.width * perPt) / CELL) + 2 * clear, down: Math.ceil((size.height * perPt) / CELL) + 2 * clear };
+  const cells = (pt: number): number => Math.ceil(((pt + 2 * CLEAR) * perPt) / CELL);
+  const needs = { across: cells(size.width), down: cells(size.height) };
   if (needs.across > columns || needs.down > rows) return undefined;
   if (keepOut && !roomBeside(keepOut, media, size)) return undefined;
   const taken = Uint8Array.from(dots.burned);
@@ -28,14 +28,9 @@ export function freeNumberBox(
   for (let y = rows - needs.down; y >= 0; y--) {
     for (let x = columns - needs.across; x >= 0; x--) {
       if (sumOver(sums, columns, x, y, needs.across, needs.down) > 0) continue;
-      const right = ((x + needs.across - clear) * CELL) / perPt;
-      const bottom = ((y + needs.down - clear) * CELL) / perPt;
-      return {
-        x: Math.min(right, media.width - CLEAR) - size.width,
-        y: Math.min(bottom, media.height - CLEAR) - size.height,
-        width: size.width,
-        height: size.height,
-      };
+      const right = ((x + needs.across) * CELL) / perPt - CLEAR;
+      const bottom = ((y + needs.down) * CELL) / perPt - CLEAR;
+      return { x: right - size.width, y: bottom - size.height, width: size.width, height: size.height };
     }
   }
   return undefined;

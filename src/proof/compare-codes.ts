@@ -1,6 +1,7 @@
 import { mmToPt } from '../geometry/length.js';
 import { addTurns, applyToPoint, type Matrix, type Turn } from '../geometry/placement.js';
 import type { Code, Point } from '../reading/source.js';
+import { isLinear } from './module-width.js';
 
 /** A code read from the output may lie this far from where the source's code was put, mm. */
 export const MOVED_MM = 2;
@@ -44,13 +45,20 @@ export function compareCodes(source: readonly Code[], output: readonly Code[], m
   const moved: { source: Code; output: Code }[] = [];
   for (const code of missing) {
     const elsewhere = [...free].find((each) => equal(code, each));
-    const instead = elsewhere ?? [...free].find((each) => distance(code, each, matrix) <= reach(code, matrix));
+    const instead = elsewhere ?? [...free].find((each) => liesNear(code, each, matrix));
     if (instead) free.delete(instead);
     if (elsewhere) moved.push({ source: code, output: elsewhere });
     else if (instead) changed.push({ source: code, output: instead });
     else lost.push(code);
   }
   return { same, lost, changed, moved, extra: [...free] };
+}
+
+/** Where a code of the source lies on the output, pt; its turn and box are left as they were. */
+export function moved(code: Code, matrix: Matrix): Code {
+  const [a, b, c, d] = code.corners;
+  const at = ({ x, y }: Point): Point => applyToPoint(matrix, x, y);
+  return { ...code, corners: [at(a), at(b), at(c), at(d)] };
 }
 
 export const isEqual = ({ lost, changed, moved, extra }: CodesCompared): boolean =>
@@ -60,17 +68,24 @@ const equal = (a: Code, b: Code): boolean => a.identifier === b.identifier && a.
 
 function liesWhere(source: Code, output: Code, matrix: Matrix, turn: Turn): boolean {
   if (source.turn !== undefined && output.turn !== undefined && addTurns(source.turn, turn) !== output.turn) return false;
-  return distance(source, output, matrix) <= reach(source, matrix);
+  return liesNear(source, output, matrix);
 }
 
 /**
- * 2 mm; along the bars of a linear code up to half their length more, because a reader reports the part of the bars that it
- * happened to scan.
+ * Centres within 2 mm; along the bars of a linear code up to half their length more, because a reader reports the part of the
+ * bars that it happened to scan.
  */
-function reach(code: Code, matrix: Matrix): number {
-  const [topLeft, , , bottomLeft] = code.corners;
-  const bars = ['Code 128', 'ITF', 'Code 39'].includes(code.symbology) ? length(topLeft, bottomLeft) * Math.hypot(matrix[0], matrix[1]) : 0;
-  return mmToPt(MOVED_MM) + bars / 2;
+function liesNear(source: Code, output: Code, matrix: Matrix): boolean {
+  const put = moved(source, matrix);
+  const [p, q] = [middle(put), middle(output)];
+  const [topLeft, topRight, , bottomLeft] = put.corners;
+  const row = length(topLeft, topRight);
+  const limit = mmToPt(MOVED_MM);
+  if (!isLinear(source) || row === 0) return length(p, q) <= limit;
+  const u = { x: (topRight.x - topLeft.x) / row, y: (topRight.y - topLeft.y) / row };
+  const alongRow = (q.x - p.x) * u.x + (q.y - p.y) * u.y;
+  const alongBars = (q.y - p.y) * u.x - (q.x - p.x) * u.y;
+  return Math.abs(alongRow) <= limit && Math.abs(alongBars) <= limit + length(topLeft, bottomLeft) / 2;
 }
 
 /** How far apart (pt) the centres lie on the output. */

@@ -42,22 +42,31 @@ function elementsBetween(raster: GreyRaster, from: Point, to: Point): Elements {
     y: (p.y - raster.origin.y) * raster.pixelsPerPt,
   });
   const [a, b] = [toPixel(from), toPixel(to)];
-  const length = Math.hypot(b.x - a.x, b.y - a.y);
-  const steps = Math.max(1, Math.round(length));
-  // Samples sit on pixel centres, one pixel apart, when the code is level or upright.
-  const values = Array.from({ length: steps + 1 }, (_, index) => greyAt(raster, between(a, b, index / steps)));
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const level = Math.abs(dx) >= Math.abs(dy);
+  const [start, long] = level ? [a.x, dx] : [a.y, dy];
+  if (long === 0) return { bars: [], spaces: [] };
+  // One sample on the centre of each pixel along the longer direction: a sample between two pixels would shift the edges.
+  const direction = Math.sign(long);
+  const count = Math.floor(Math.abs(long));
+  const values = Array.from({ length: count }, (_, index) => {
+    const at = Math.floor(start) + 0.5 + index * direction;
+    const share = (at - start) / long;
+    return greyAt(raster, { x: a.x + dx * share, y: a.y + dy * share });
+  });
+  const stretch = Math.hypot(dx, dy) / Math.abs(long);
   const edges: { at: number; dark: boolean }[] = [];
   for (let index = 1; index < values.length; index++) {
     const before = values[index - 1] ?? 255;
     const after = values[index] ?? 255;
     if (before >= EDGE === after >= EDGE) continue;
-    edges.push({ at: ((index - 1 + (before - EDGE) / (before - after)) * length) / steps, dark: after < EDGE });
+    edges.push({ at: (index - 1 + (before - EDGE) / (before - after)) * stretch, dark: after < EDGE });
   }
   const bars: number[] = [];
   const spaces: number[] = [];
   for (let index = 1; index < edges.length; index++) {
-    const [start, end] = [edges[index - 1], edges[index]];
-    if (start && end) (start.dark ? bars : spaces).push(end.at - start.at);
+    const [first, second] = [edges[index - 1], edges[index]];
+    if (first && second) (first.dark ? bars : spaces).push(second.at - first.at);
   }
   return { bars, spaces };
 }

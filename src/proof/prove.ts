@@ -9,7 +9,7 @@ import { readCodes } from '../reading/codes.js';
 import { openPdf } from '../reading/open-pdf.js';
 import type { Code, GreyRaster, SourceDocument, SourcePage, Symbology } from '../reading/source.js';
 import { isLabel, type Reason, type Sheet } from '../sheet/sheet.js';
-import { compareCodes, isEqual, type CodesCompared } from './compare-codes.js';
+import { compareCodes, isEqual, moved, type CodesCompared } from './compare-codes.js';
 import { compareInk, hasInk } from './compare-ink.js';
 import { cutCodes } from './cut-codes.js';
 import { leastModuleDots } from './limits.js';
@@ -108,10 +108,25 @@ async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix, grey: 
   if (required && compared.same.length === 0 && isEqual(compared)) return hold(reasons.nothingToProve);
   const proved = compared.same.map(({ output }): ProvedCode => ({ code: output, moduleDots: moduleWidth(grey, output) }));
   const difference = reasons.codesDiffer(compared);
-  if (difference) return hold(difference, proved);
-  const fine = required ? proved.find(({ moduleDots }) => moduleDots !== undefined && moduleDots < leastModuleDots(grid)) : undefined;
-  if (fine?.moduleDots !== undefined) return hold(reasons.tooFine(fine.code, fine.moduleDots, grid, sheet.scale), proved);
-  return { verdict: 'proved', codes: proved };
+  const fine = required ? tooFine(compared, proved, matrix, grey, grid) : undefined;
+  // Bars too fine are why a code is lost: the cause says more than the effect.
+  if (fine && (difference === undefined || difference.code === 'verify/code-lost')) {
+    return hold(reasons.tooFine(fine.code, fine.moduleDots, grid, sheet.scale), proved);
+  }
+  return difference ? hold(difference, proved) : { verdict: 'proved', codes: proved };
+}
+
+/** The finest code under the least module, if any; lost ones are measured where the source's code was put. */
+function tooFine(
+  compared: CodesCompared,
+  proved: readonly ProvedCode[],
+  matrix: Matrix,
+  grey: GreyRaster,
+  grid: Grid,
+): { readonly code: Code; readonly moduleDots: number } | undefined {
+  const lost = compared.lost.map((code): ProvedCode => ({ code, moduleDots: moduleWidth(grey, moved(code, matrix)) }));
+  const measured = [...proved, ...lost].flatMap(({ code, moduleDots }) => (moduleDots === undefined ? [] : [{ code, moduleDots }]));
+  return measured.filter((each) => each.moduleDots < leastModuleDots(grid)).sort((a, b) => a.moduleDots - b.moduleDots)[0];
 }
 
 /**
