@@ -94,6 +94,7 @@ export const DIAGNOSTIC_CODES = [
   'packing-slip/empty-region',
   'packing-slip/no-label',
   'packing-slip/parcel',
+  'packing-slip/shared-page',
   'packing-slip/unreadable',
   'press/missing-glyphs',
   'press/too-large',

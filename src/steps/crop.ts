@@ -1,6 +1,6 @@
 import { grow, intersection } from '../geometry/box.js';
 import { lengthToPt, ptToMm } from '../geometry/length.js';
-import { held, isPlanned, type Sheet } from '../sheet/sheet.js';
+import { held, isLabel, isPlanned, type Sheet } from '../sheet/sheet.js';
 import { option } from './option.js';
 import { documentStep } from './step.js';
 
@@ -22,7 +22,7 @@ export const crop = documentStep({
   async apply(sheets, options, { document, grid }) {
     const inset = lengthToPt(options.inset, grid);
     return sheets.map((sheet): Sheet => {
-      if (!isPlanned(sheet) || sheet.role !== 'label') return sheet;
+      if (!isPlanned(sheet) || !isLabel(sheet)) return sheet;
       const page = document.page(sheet.page);
       const box = intersection(grow(sheet.box, -inset), { x: 0, y: 0, width: page.width, height: page.height });
       if (!box || box.width < SMALLEST || box.height < SMALLEST) {

@@ -2,7 +2,7 @@ import { area, intersection, type Box } from '../geometry/box.js';
 import { formatSize, lengthToPt } from '../geometry/length.js';
 import { EDGES, type Judged } from '../locating/candidate.js';
 import { locate } from '../locating/locate.js';
-import { held, isPlanned, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
+import { held, isLabel, isPlanned, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
 import { option, optional, type OptionValues } from './option.js';
 import { boxOnPage, PLACES, placeOnPage } from './place-on-page.js';
 import { documentStep, type StepContext } from './step.js';
@@ -30,7 +30,7 @@ export const locateLabel = documentStep({
   },
   async apply(sheets, options, context) {
     return sheets.flatMap((sheet) =>
-      isPlanned(sheet) && (sheet.role === 'page' || sheet.role === 'label') ? located(sheet, options, context) : [sheet],
+      isPlanned(sheet) && (sheet.role === 'page' || isLabel(sheet)) ? located(sheet, options, context) : [sheet],
     );
   },
 });

@@ -3,6 +3,7 @@ import { lengthToPt, ptToMm } from '../geometry/length.js';
 import { fitFactor } from '../geometry/media.js';
 import { turnedSize, type Turn } from '../geometry/placement.js';
 import { inkBlobs } from '../locating/ink-groups.js';
+import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage, Word } from '../reading/source.js';
 import { held, isLabel, isPlanned, pageSheet, type Sheet } from '../sheet/sheet.js';
 import { option, optional, type OptionValues } from './option.js';
@@ -66,18 +67,18 @@ export const packingSlip = documentStep({
     const withSlips = options.from === 'same-page' ? sheets.flatMap((sheet) => fromSamePage(sheet, options, context)) : sheets;
     const result: Sheet[] = [];
     let parcel = 0;
-    let lastLabelPage = 0;
+    let lastLabel: number | undefined;
     for (const sheet of withSlips) {
       if (isLabel(sheet)) {
         parcel += 1;
-        lastLabelPage = sheet.page;
+        if (sheet.role === 'label') lastLabel = parcel;
         result.push({ ...sheet, parcel, ifSlipHeld: options['if-held'] === 'print-label' ? 'release' : 'hold' });
       } else if (sheet.role !== 'slip' || !isPlanned(sheet)) {
         result.push(sheet);
-      } else if (lastLabelPage === 0) {
-        result.push(held(sheet, NO_LABEL));
+      } else if (lastLabel === undefined) {
+        result.push(held(sheet, codeLikeAreas(context.document.page(sheet.page)).length > 0 ? SHARED_PAGE : NO_LABEL));
       } else {
-        result.push(...readable({ ...sheet, parcel }, options, context));
+        result.push(...readable({ ...sheet, parcel: lastLabel }, options, context));
       }
     }
     return result;
@@ -90,8 +91,14 @@ const NO_LABEL = {
   remedy: 'Check which pages split-pages takes for labels and slips.',
 } as const;
 
+const SHARED_PAGE = {
+  code: 'packing-slip/shared-page',
+  message: 'the page is a packing slip by its words and has barcodes: perhaps label and slip share it',
+  remedy: "If they do, use the recipe label-and-slip, or name the slip's `place` under packing-slip with `from: same-page`.",
+} as const;
+
 function fromSamePage(sheet: Sheet, options: Values, { document, grid }: StepContext): Sheet[] {
-  if (!isLabel(sheet) && !(sheet.role === 'page' && isPlanned(sheet))) return [sheet];
+  if (sheet.role !== 'label') return [sheet];
   const page = document.page(sheet.page);
   const whole = { x: 0, y: 0, width: page.width, height: page.height };
   const wanted = options.box

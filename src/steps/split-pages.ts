@@ -8,9 +8,11 @@ import { documentStep } from './step.js';
 const OPTIONS = {
   labels: option({ kind: 'pages' }, 'Pages that are labels.', 'every'),
   slips: option({ kind: 'pages' }, 'Pages that are packing slips; they are taken out of the labels.', 'none'),
+  returns: option({ kind: 'pages' }, 'Pages that are return labels: parcels of their own, never between a label and its slip.', 'none'),
   skip: option({ kind: 'pages' }, 'Pages that are neither; each is named in the account.', 'none'),
   'label-words': option({ kind: 'phrases' }, 'A page with one of these phrases is a label, whatever its position.', []),
   'slip-words': option({ kind: 'phrases' }, 'A page with one of these phrases is a packing slip, whatever its position.', []),
+  'return-words': option({ kind: 'phrases' }, 'A page with one of these phrases is a return label, whatever its position.', []),
   'skip-words': option({ kind: 'phrases' }, 'A page with one of these phrases is skipped, whatever its position.', []),
   'without-code': option(
     { kind: 'choice', values: ['label', 'skip', 'hold'] },
@@ -41,11 +43,14 @@ function judge(sheet: Sheet, options: OptionValues<typeof OPTIONS>, page: Source
   if (skipWord !== undefined) return skip(fresh, `the page says "${skipWord}"`);
   const slipWord = says(options['slip-words']);
   if (slipWord !== undefined) return { ...fresh, role: 'slip', evidence: [`the page says "${slipWord}"`] };
+  const returnWord = says(options['return-words']);
+  if (returnWord !== undefined) return { ...fresh, role: 'return-label', evidence: [`the page says "${returnWord}"`] };
   const labelWord = says(options['label-words']);
   if (labelWord !== undefined) return { ...fresh, role: 'label', evidence: [`the page says "${labelWord}"`] };
 
   if (at(options.skip)) return skip(fresh, `page ${page.number} is to be skipped`);
   if (at(options.slips)) return { ...fresh, role: 'slip', evidence: [`page ${page.number} is a slip by its position`] };
+  if (at(options.returns)) return { ...fresh, role: 'return-label', evidence: [`page ${page.number} is a return label by its position`] };
   if (!at(options.labels)) return skip(fresh, `page ${page.number} is not among the label pages`);
   if (options['without-code'] !== 'label' && codeLikeAreas(page).length === 0) return withoutCode(fresh, options['without-code']);
   return { ...fresh, role: 'label' };
