@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import type { Box } from '../../src/geometry/box.js';
+import { freeNumberBox } from '../../src/press/free-number-box.js';
+import { printedDots } from '../../src/press/printed-dots.js';
+
+const media = { name: '4x6in', width: 288, height: 432 };
+const size = { width: 40, height: 12 };
+const perPt = 203 / 72;
+
+/** A page with black boxes (pt). */
+function page(...black: readonly Box[]): ReturnType<typeof printedDots> {
+  const [width, height] = [812, 1218];
+  const data = new Uint8Array(width * height).fill(255);
+  for (const box of black) {
+    for (let y = Math.floor(box.y * perPt); y < Math.min(height, (box.y + box.height) * perPt); y++) {
+      for (let x = Math.floor(box.x * perPt); x < Math.min(width, (box.x + box.width) * perPt); x++) data[y * width + x] = 0;
+    }
+  }
+  return printedDots({ width, height, data, pixelsPerPt: perPt, origin: { x: 0, y: 0 } });
+}
+
+const touches = (a: Box, b: Box): boolean => a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
+
+describe('a free rectangle', () => {
+  it('is in the bottom right corner of an empty page, on the page', () => {
+    const box = freeNumberBox(page(), media, size, undefined);
+    expect(box?.width).toBe(40);
+    expect(box?.height).toBe(12);
+    expect((box?.x ?? NaN) + 40).toBeGreaterThan(280);
+    expect((box?.x ?? NaN) + 40).toBeLessThan(288);
+    expect((box?.y ?? NaN) + 12).toBeGreaterThan(424);
+    expect((box?.y ?? NaN) + 12).toBeLessThan(432);
+  });
+
+  it('moves left, then up, to keep clear of ink', () => {
+    const corner = { x: 250, y: 400, width: 38, height: 32 };
+    const left = freeNumberBox(page(corner), media, size, undefined);
+    expect(left && touches(left, corner)).toBe(false);
+    expect(left?.y).toBeGreaterThan(410);
+    const foot = { x: 0, y: 400, width: 288, height: 32 };
+    const up = freeNumberBox(page(foot), media, size, undefined);
+    expect((up?.y ?? NaN) + 12).toBeLessThan(400);
+    expect((up?.y ?? NaN) + 12).toBeGreaterThan(390);
+  });
+
+  it('keeps out of a label’s box though it is white there', () => {
+    const label = { x: 0, y: 0, width: 288, height: 405 };
+    const box = freeNumberBox(page(), media, size, label);
+    expect(box && touches(box, label)).toBe(false);
+    expect(freeNumberBox(page(), media, size, { ...label, height: 420 })).toBeUndefined();
+  });
+
+  it('is not there when a single dot in each place stands in the way', () => {
+    const dots: Box[] = [];
+    for (let y = 5; y < 432; y += 10) for (let x = 5; x < 288; x += 30) dots.push({ x, y, width: 0.3, height: 0.3 });
+    expect(freeNumberBox(page(...dots), media, size, undefined)).toBeUndefined();
+  });
+});
