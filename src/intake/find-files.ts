@@ -1,4 +1,4 @@
-import fs from 'node:fs';
+import { readdir as readFolder, realpath as realPathOf, type Dirent } from 'node:fs';
 import { realpath, stat } from 'node:fs/promises';
 import { isAbsolute, join, resolve, sep } from 'node:path';
 import { escapePath, glob, isDynamicPattern } from 'tinyglobby';
@@ -82,7 +82,7 @@ function splitPattern(pattern: string): { base: string; rest: string } {
 
 const underFolder = (folder: string, pattern: string): string => (isAbsolute(pattern) ? pattern : `${escapePath(folder)}/${pattern}`);
 
-type ReadFolder = (path: string, options: { withFileTypes: true }, done: (error: Error | null, entries: fs.Dirent[]) => void) => void;
+type ReadFolder = (path: string, options: { withFileTypes: true }, done: (error: Error | null, entries: Dirent[]) => void) => void;
 type RealPath = (path: string, done: (error: Error | null, real: string) => void) => void;
 
 /** The library passes over in silence what it can't read; here it is noted on the way. */
@@ -93,12 +93,12 @@ async function search(base: string, pattern: string, ignore: readonly string[]):
     if (errno !== undefined && !(errno === 'ENOENT' && resolve(path) === base)) problems.push({ path: resolve(path), errno });
   };
   const readdir: ReadFolder = (path, options, done) =>
-    fs.readdir(path, options, (error, entries) => {
+    readFolder(path, options, (error, entries) => {
       note(path, error);
       done(error, entries);
     });
   const real: RealPath = (path, done) =>
-    fs.realpath(path, (error, resolved) => {
+    realPathOf(path, (error, resolved) => {
       note(path, error);
       done(error, resolved);
     });
@@ -108,7 +108,7 @@ async function search(base: string, pattern: string, ignore: readonly string[]):
     caseSensitiveMatch: false,
     expandDirectories: false,
     ignore: [...NEVER_ENTERED, ...ignore],
-    fs: { readdir: readdir as typeof fs.readdir, realpath: real as typeof fs.realpath },
+    fs: { readdir: readdir as typeof readFolder, realpath: real as typeof realPathOf },
   });
   return { found: found.map((each) => join(base, each)), problems };
 }

@@ -50,7 +50,7 @@ export async function measure(folder: string, groups: readonly Group[], jobs: nu
   writeFileSync(config, `out: ${JSON.stringify(out)}\nchannels:\n${channels.join('')}`);
 
   const start = performance.now();
-  const child = spawn(process.execPath, [CLI, 'run', '--config', config, '--jobs', String(jobs), '--json'], {
+  const child = spawn(process.execPath, [CLI, 'run', '--config', config, '--jobs', String(jobs), '--json', '--quiet'], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   let peak = 0;
