@@ -1,11 +1,11 @@
 import { readdir as readFolder, realpath as realPathOf, type Dirent } from 'node:fs';
 import { realpath, stat } from 'node:fs/promises';
 import { isAbsolute, join, resolve, sep } from 'node:path';
-import { escapePath, glob, isDynamicPattern } from 'tinyglobby';
+import { glob, isDynamicPattern } from 'tinyglobby';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { noSuchFile, nothingMatches, onlyOutput, unreadableFolder } from './find-diagnostics.js';
 
-/** What a channel names: globs, files and folders; one that begins with `!` takes files away from the globs and folders. */
+/** What a channel names: globs, files and folders; one that begins with `!` takes away what it matches. */
 export interface Wanted {
   readonly channel: string;
   readonly patterns: readonly string[];
@@ -32,10 +32,12 @@ const NEVER_ENTERED = ['**/.*/**', '**/*.download/**'];
 export async function findFiles({ channel, patterns, folder, out }: Wanted): Promise<Found> {
   const paths = new Set<string>();
   const diagnostics: Diagnostic[] = [];
-  const ignore = patterns.filter((pattern) => pattern.startsWith('!')).map((pattern) => underFolder(folder, pattern.slice(1)));
+  const unwanted = new Set<string>();
+  for (const pattern of patterns)
+    if (pattern.startsWith('!')) for (const path of (await matchesOf(pattern.slice(1), folder)).found) unwanted.add(path);
   for (const pattern of patterns) {
     if (pattern.startsWith('!')) continue;
-    const { found, problems } = await matchesOf(pattern, folder, ignore);
+    const { found, problems } = await matchesOf(pattern, folder);
     diagnostics.push(...problems.map((each) => unreadableFolder(channel, each.path, each.errno)));
     const kept = await outside(found, out);
     if (found.length > 0 && kept.length === 0) diagnostics.push(onlyOutput(channel, pattern, found.length));
@@ -43,7 +45,7 @@ export async function findFiles({ channel, patterns, folder, out }: Wanted): Pro
       diagnostics.push(
         isDynamicPattern(pattern) || pattern.endsWith('/') ? nothingMatches(channel, pattern) : noSuchFile(channel, pattern),
       );
-    for (const path of kept) paths.add(path);
+    for (const path of kept) if (!unwanted.has(path)) paths.add(path);
   }
   return { paths: [...paths], diagnostics };
 }
@@ -53,14 +55,14 @@ interface Problem {
   readonly errno: string;
 }
 
-async function matchesOf(pattern: string, folder: string, ignore: readonly string[]): Promise<{ found: string[]; problems: Problem[] }> {
+async function matchesOf(pattern: string, folder: string): Promise<{ found: string[]; problems: Problem[] }> {
   const path = resolve(folder, pattern);
   const kind = await kindOf(path);
   if (kind === 'file') return { found: [path], problems: [] };
-  if (kind === 'folder') return search(path, '**/*', ignore);
+  if (kind === 'folder') return search(path, '**/*');
   if (!isDynamicPattern(pattern)) return { found: [], problems: [] };
   const { base, rest } = splitPattern(pattern);
-  return search(resolve(folder, base), rest, ignore);
+  return search(resolve(folder, base), rest);
 }
 
 async function kindOf(path: string): Promise<'file' | 'folder' | undefined> {
@@ -80,13 +82,11 @@ function splitPattern(pattern: string): { base: string; rest: string } {
   return { base: base === '' && isAbsolute(pattern) ? '/' : base, rest: parts.slice(first).join('/') };
 }
 
-const underFolder = (folder: string, pattern: string): string => (isAbsolute(pattern) ? pattern : `${escapePath(folder)}/${pattern}`);
-
 type ReadFolder = (path: string, options: { withFileTypes: true }, done: (error: Error | null, entries: Dirent[]) => void) => void;
 type RealPath = (path: string, done: (error: Error | null, real: string) => void) => void;
 
 /** The library passes over in silence what it can't read; here it is noted on the way. */
-async function search(base: string, pattern: string, ignore: readonly string[]): Promise<{ found: string[]; problems: Problem[] }> {
+async function search(base: string, pattern: string): Promise<{ found: string[]; problems: Problem[] }> {
   const problems: Problem[] = [];
   const note = (path: string, error: Error | null): void => {
     const errno = error && 'code' in error ? String(error.code) : undefined;
@@ -107,7 +107,7 @@ async function search(base: string, pattern: string, ignore: readonly string[]):
     dot: true,
     caseSensitiveMatch: false,
     expandDirectories: false,
-    ignore: [...NEVER_ENTERED, ...ignore],
+    ignore: NEVER_ENTERED,
     fs: { readdir: readdir as typeof readFolder, realpath: real as typeof realPathOf },
   });
   return { found: found.map((each) => join(base, each)), problems };
