@@ -48,14 +48,10 @@ export function onPaper(samples: Uint8Array, width: number, height: number, chan
   const hasAlpha = channels % 2 === 0;
   const colours = hasAlpha ? channels - 1 : channels;
   if (hasAlpha) layOnWhite(samples, channels);
-  const isGrey = colours === 1 || isGreyThroughout(samples, channels);
   const count = width * height;
-  if (isGrey) {
-    const data = channels === 1 ? samples : everyNth(samples, channels, colours === 3 ? 1 : 0, count);
-    return { width, height, channels: 1, data, bilevel: isBilevel(data) };
-  }
-  const data = hasAlpha ? withoutAlpha(samples, count) : samples;
-  return { width, height, channels: 3, data, bilevel: false };
+  const grey = channels === 1 ? samples : asGrey(samples, channels, colours, count);
+  if (grey) return { width, height, channels: 1, data: grey, bilevel: isBilevel(grey) };
+  return { width, height, channels: 3, data: hasAlpha ? withoutAlpha(samples, count) : samples, bilevel: false };
 }
 
 function layOnWhite(samples: Uint8Array, channels: number): void {
@@ -67,17 +63,20 @@ function layOnWhite(samples: Uint8Array, channels: number): void {
   }
 }
 
-function isGreyThroughout(samples: Uint8Array, channels: number): boolean {
-  for (let i = 0; i < samples.length; i += channels) {
-    const green = samples[i + 1] ?? 0;
-    if (Math.abs((samples[i] ?? 0) - green) > GREY_TOLERANCE || Math.abs((samples[i + 2] ?? 0) - green) > GREY_TOLERANCE) return false;
-  }
-  return true;
-}
-
-function everyNth(samples: Uint8Array, n: number, first: number, count: number): Uint8Array {
+/** The grey of a picture that has no colour in it, or undefined at the first coloured pixel. */
+function asGrey(samples: Uint8Array, channels: number, colours: number, count: number): Uint8Array | undefined {
   const out = new Uint8Array(count);
-  for (let i = 0, from = first; i < count; i++, from += n) out[i] = samples[from] ?? 0;
+  const toGreen = colours === 3 ? 1 : 0;
+  const toBlue = colours === 3 ? 2 : 0;
+  for (let i = 0, from = 0; i < count; i++, from += channels) {
+    const red = samples[from] ?? 0;
+    const green = samples[from + toGreen] ?? 0;
+    const blue = samples[from + toBlue] ?? 0;
+    if (red !== green || blue !== green) {
+      if (Math.abs(red - green) > GREY_TOLERANCE || Math.abs(blue - green) > GREY_TOLERANCE) return undefined;
+    }
+    out[i] = green;
+  }
   return out;
 }
 
@@ -92,6 +91,6 @@ function withoutAlpha(samples: Uint8Array, count: number): Uint8Array {
 }
 
 function isBilevel(data: Uint8Array): boolean {
-  for (const sample of data) if (sample !== 0 && sample !== 255) return false;
+  for (let i = 0; i < data.length; i++) if ((((data[i] ?? 0) + 1) & 0xff) > 1) return false;
   return true;
 }
