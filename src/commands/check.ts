@@ -3,6 +3,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { formatDiagnostics } from '../diagnostics/format.js';
 import { loadNamed } from '../config/load-named.js';
 import { loadPipeline } from '../config/load-pipeline.js';
+import { imposeProblems, PIPELINE_FILE } from './run-pipeline.js';
 import { EXIT, type CommandIo, type ExitCode } from './exit-codes.js';
 
 export interface CheckArgs {
@@ -17,7 +18,7 @@ export interface CheckArgs {
 /** Checks a pipeline with its recipes, or the files named, and touches nothing. What it finds is its result: it goes to `out`. */
 export async function runCheck(args: CheckArgs, io: CommandIo): Promise<ExitCode> {
   const checked = [
-    ...(args.config !== undefined || args.files.length === 0 ? [countPipeline(args.config ?? 'pipeline.yaml')] : []),
+    ...(args.config !== undefined || args.files.length === 0 ? [countPipeline(args.config ?? PIPELINE_FILE)] : []),
     ...args.files.map(checkNamed),
   ];
   const diagnostics = inReadingOrder(checked.flatMap((each) => each.diagnostics));
@@ -47,7 +48,13 @@ interface Checked {
 function countPipeline(path: string): Checked {
   const { value, diagnostics, sources } = loadPipeline(path);
   const channels = value?.channels ?? [];
-  return { diagnostics, sources, channels: channels.length, recipes: channels.map(({ recipe }) => recipe.file ?? recipe.name) };
+  const impossible = value ? imposeProblems(value) : [];
+  return {
+    diagnostics: [...diagnostics, ...impossible],
+    sources,
+    channels: channels.length,
+    recipes: channels.map(({ recipe }) => recipe.file ?? recipe.name),
+  };
 }
 
 function checkNamed(name: string): Checked {

@@ -26,7 +26,7 @@ export function lengthRemedy(text: string): string {
   if (!match) return 'Write a number and its unit: `10mm`, `4in`, `12pt` or `24dots`.';
   const number = (match[1] ?? '').replace(',', '.');
   const unit = (match[2] ?? '').trim().toLowerCase();
-  const spelling = SPELLINGS[unit];
+  const spelling = Object.hasOwn(SPELLINGS, unit) ? SPELLINGS[unit] : undefined;
   if (spelling) return `Write ${quote(`${+(Number(number) * spelling.factor).toFixed(4)}${spelling.unit}`)}.`;
   const same = `${number}${unit}`;
   if (unit !== '' && parseLength(same)) return `Write ${quote(same)}.`;

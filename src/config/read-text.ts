@@ -51,8 +51,8 @@ export function readConfigText(path: string, what: string, askedFrom?: Place): T
   function decode(content: Buffer): TextRead {
     const startsWith = (...head: readonly number[]): boolean => head.every((byte, index) => content[index] === byte);
     const at = (offset: number): Place => {
-      const before = new ConfigFile(path, content.subarray(0, offset).toString('latin1'));
-      return before.place({ start: offset, end: offset });
+      const before = content.subarray(0, offset).toString('utf8');
+      return new ConfigFile(path, before).place({ start: before.length, end: before.length });
     };
     const save = 'Open it in a text editor and save it as plain text in UTF-8.';
     if (startsWith(0xff, 0xfe) || startsWith(0xfe, 0xff))
@@ -68,20 +68,23 @@ export function readConfigText(path: string, what: string, askedFrom?: Place): T
   }
 }
 
-/** The offset up to which the bytes are UTF-8. */
+/** The offset of the first byte that begins no character of UTF-8. */
 function firstBadByte(bytes: Uint8Array): number {
+  const complete = (end: number): string =>
+    new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes.subarray(0, end), { stream: true });
   let good = 0;
-  let bad = bytes.length;
+  let bad = bytes.length + 1;
   while (bad - good > 1) {
     const middle = Math.floor((good + bad) / 2);
     try {
-      new TextDecoder('utf-8', { fatal: true }).decode(bytes.subarray(0, middle), { stream: true });
+      complete(middle);
       good = middle;
     } catch {
       bad = middle;
     }
   }
-  return good;
+  // A character that is begun and not ended counts as good so far, but is not in the text.
+  return Buffer.byteLength(complete(good));
 }
 
 const yamlFilesIn = (folder: string): readonly string[] => {

@@ -15,7 +15,7 @@ export const optionsOf = (step: Step): Options => step.options;
 
 /** The steps that have an option of this name. */
 const stepsWithOption = (steps: readonly Step[], name: string): readonly string[] =>
-  steps.filter((step) => name in optionsOf(step)).map((step) => step.name);
+  steps.filter((step) => Object.hasOwn(optionsOf(step), name)).map((step) => step.name);
 
 /**
  * Reads what stands behind `step:` — a map of options, or one value for the step's short option. Undefined when any of it is

@@ -1,0 +1,79 @@
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { runCheck } from '../../src/commands/check.js';
+import { capture } from './capture.js';
+
+const CHANNEL = '  - { name: paper-birds, files: inbox/*.pdf, recipe: any-page }\n';
+
+describe('check', () => {
+  let folder: string;
+  const write = (name: string, text: string): string => {
+    writeFileSync(join(folder, name), text);
+    return join(folder, name);
+  };
+
+  beforeAll(() => {
+    folder = mkdtempSync(join(tmpdir(), 'slipyard-check-'));
+  });
+  afterAll(() => {
+    rmSync(folder, { recursive: true });
+  });
+
+  it('counts channels and recipes, each recipe once', async () => {
+    const config = write('two.yaml', `channels:\n${CHANNEL}${CHANNEL.replace('paper-birds', 'clay-pots')}`);
+    expect(await capture((io) => runCheck({ config, files: [] }, io))).toEqual({
+      exitCode: 0,
+      out: '2 channels, 1 recipe: no problems\n',
+      err: '',
+    });
+  });
+
+  it('tells mistakes as its result, counts them, and ends with 2', async () => {
+    const config = write('wrong.yaml', `media: 4x6\ngrid: 203\nchannels:\n${CHANNEL}`);
+    const { exitCode, out, err } = await capture((io) => runCheck({ config, files: [] }, io));
+    expect(exitCode).toBe(2);
+    expect(out).toMatch(/wrong\.yaml:1:8: error: .*\n {2}1 \| media: 4x6\n.*\^{3}\n.*do: Write `4x6in`\./);
+    expect(out).toMatch(/wrong\.yaml:2:7: error: [^]*\n2 errors; nothing would be started\n$/);
+    expect(err).toBe('');
+  });
+
+  it('takes recipes by name and by file, and a pipeline by its file', async () => {
+    const pipeline = write('p.yaml', `channels:\n${CHANNEL}`);
+    const recipe = write('r.yaml', 'about: A recipe.\nsteps: [split-pages, verify]\n');
+    expect((await capture((io) => runCheck({ files: ['any-page', recipe] }, io))).out).toBe('2 recipes: no problems\n');
+    expect((await capture((io) => runCheck({ files: [pipeline, recipe] }, io))).out).toBe('1 channel, 2 recipes: no problems\n');
+  });
+
+  it('refuses what a run would refuse: pages that do not fit on their sheet', async () => {
+    write('tight.yaml', 'about: Too many on a sheet.\nsteps: [split-pages, verify, impose: { sheet: letter, columns: 5, rows: 5 }]\n');
+    const config = write('tight-pipeline.yaml', `channels:\n${CHANNEL.replace('any-page', './tight.yaml')}`);
+    const { exitCode, out } = await capture((io) => runCheck({ config, files: [] }, io));
+    expect(out).toContain('channel paper-birds');
+    expect(exitCode).toBe(2);
+  });
+
+  it('says what to do when there is no pipeline', async () => {
+    const config = join(folder, 'none', 'pipeline.yaml');
+    const { exitCode, out } = await capture((io) => runCheck({ config, files: [] }, io));
+    expect(exitCode).toBe(2);
+    expect(out).toContain('there is no file');
+    expect(out).toContain('pipeline.example.yaml');
+  });
+
+  it('gives JSON lines that end with the exit code', async () => {
+    const config = write('json.yaml', `jobs: 0\nchannels:\n${CHANNEL}`);
+    const lines = (await capture((io) => runCheck({ config, files: [], json: true }, io))).out.trimEnd().split('\n');
+    expect(lines.map((line) => (JSON.parse(line) as { type: string }).type)).toEqual(['diagnostic', 'checked']);
+    expect(JSON.parse(lines[0] ?? '')).toMatchObject({ code: 'config/bad-value', severity: 'error', place: { line: 1, col: 7 } });
+    expect(JSON.parse(lines[1] ?? '')).toMatchObject({ exitCode: 2 });
+  });
+
+  it('touches nothing', async () => {
+    const config = write('still.yaml', `out: results\nchannels:\n${CHANNEL}`);
+    const before = readdirSync(folder);
+    await capture((io) => runCheck({ config, files: [] }, io));
+    expect(readdirSync(folder)).toEqual(before);
+  });
+});
