@@ -14,6 +14,7 @@ import { failedDocument } from './failed-document.js';
 import { heldPicture } from './held-picture.js';
 import type { DocumentJob } from './messages.js';
 import { openSource } from './open-source.js';
+import { holdParcels } from './parcels.js';
 import { StageClock } from './stage-clock.js';
 
 /** Free paper that a number wants, pt: "1000/1000" in 9 pt type. */
@@ -34,7 +35,8 @@ export async function processDocument(job: DocumentJob): Promise<DocumentResult>
     const grid = gridOf(job.grid);
     const sheets = await clock.time('steps', () => applyRecipe(job.recipe, { document: source, media, grid }));
     const made = await pressAndProve(source, sheets, media, grid, clock);
-    const items = sheets.map((sheet) => itemOf(sheet, made));
+    // Before the pictures are made: what is held for its parcel's sake is looked at too.
+    const items = holdParcels(sheets.map((sheet) => itemOf(sheet, made)));
     const pictures = await clock.time('pictures', () => picturesOf(source, items));
     return {
       pageCount: source.pageCount,

@@ -32,6 +32,8 @@ export interface RunRequest {
   readonly log: () => string;
   /** For tests: another worker script, a shorter patience, less memory. */
   readonly worker?: { readonly script?: URL; readonly stallSeconds?: number; readonly memoryMb?: number };
+  /** Pressed pages and pictures that are kept in memory, bytes; what is more goes to a scratch file. */
+  readonly memoryForPages?: number;
 }
 
 /** How a run ended. Unless it `finished`, the outputs of the run before are still there, or run.json is missing. */
@@ -40,7 +42,6 @@ export type RunEnd =
   | { readonly kind: 'stopped'; readonly done: number; readonly of: number }
   | { readonly kind: 'cannot-go-on'; readonly reason: Reason };
 
-/** Pressed pages and pictures that are kept in memory, bytes; what is more goes to a scratch file. */
 const MEMORY_FOR_PAGES = 96 * 1024 * 1024;
 
 /** The whole story: from the channels' files to the stacks, the held pages and the account. Never throws for bad input. */
@@ -49,7 +50,7 @@ export async function runBatch(request: RunRequest): Promise<RunEnd> {
   if (request.dryRun) return runInFolder(request, new Scratch(undefined, 0));
   const opened = await openFolder(out);
   if ('reason' in opened) return { kind: 'cannot-go-on', reason: opened.reason };
-  const scratch = new Scratch(join(out, temporaryName()), MEMORY_FOR_PAGES);
+  const scratch = new Scratch(join(out, temporaryName()), request.memoryForPages ?? MEMORY_FOR_PAGES);
   try {
     return await runInFolder(request, scratch);
   } finally {

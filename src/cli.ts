@@ -1,0 +1,150 @@
+#!/usr/bin/env node
+import { readFileSync } from 'node:fs';
+import { constants, setPriority } from 'node:os';
+import { Command, CommanderError } from 'commander';
+import { runCheck } from './commands/check.js';
+import { type CommandIo, EXIT, type ExitCode } from './commands/exit-codes.js';
+import { runRun } from './commands/run.js';
+import { runSchema } from './commands/schema.js';
+import { runSteps } from './commands/steps.js';
+
+/** What commander hands to the action of `run`. */
+interface RunOptions {
+  readonly config?: string;
+  readonly recipe?: string;
+  readonly out?: string;
+  readonly jobs?: string;
+  readonly media?: string;
+  readonly grid?: string;
+  readonly dryRun?: true;
+  readonly json?: true;
+  readonly quiet?: true;
+}
+
+const dumb = process.env['TERM'] === 'dumb';
+const wantsColour = !process.argv.includes('--no-color') && !process.env['NO_COLOR'] && !dumb;
+const wantsJson = process.argv.includes('--json');
+
+const io: CommandIo = {
+  out: (text) => void process.stdout.write(text),
+  err: (text) => void process.stderr.write(text),
+  colour: wantsColour && process.stdout.isTTY && process.stderr.isTTY,
+};
+
+function leave(exitCode: ExitCode): void {
+  process.exit(exitCode);
+}
+
+/** Other programs come first: labels are made in the background. Threads take over what the process has when they start. */
+function stepBack(): void {
+  try {
+    setPriority(constants.priority.PRIORITY_BELOW_NORMAL);
+  } catch {
+    // Not every system lets a process do so; it is only a courtesy.
+  }
+}
+
+let exitCode: ExitCode = EXIT.done;
+
+function program(): Command {
+  const slipyard = new Command('slipyard')
+    .description('Turns shipping-label documents of every sales channel into one proved, print-ready stack.')
+    .version(version(), '--version', 'Show the version.')
+    .helpOption('-h, --help', 'Show help.')
+    .helpCommand(false)
+    .configureHelp({ showGlobalOptions: false })
+    .configureOutput({ outputError: (text, write) => write(text.replace(/^error: /, 'slipyard: ')) })
+    .showHelpAfterError('Try slipyard --help, or --help behind a command.')
+    .exitOverride();
+
+  slipyard
+    .command('run')
+    .summary('make the stacks')
+    .description('Makes the stacks of pipeline.yaml, or of named files with one recipe.')
+    .argument('[files...]', 'files or folders, with --recipe')
+    .option('--config <file>', 'pipeline file (default: pipeline.yaml in this folder)')
+    .option('--recipe <recipe>', 'one recipe over the named files, without a pipeline file')
+    .option('--out <dir>', 'output folder')
+    .option('--jobs <n>', 'documents worked on at a time (default: as many as there are cores)')
+    .option('--media <media>', 'what is printed on, such as 4x6in or 100x150mm')
+    .option('--grid <grid>', "the printer's dots, such as 203dpi or 8dpmm")
+    .option('--dry-run', 'do everything but write')
+    .option('--json', 'tell everything as JSON lines; the last one has the exit code')
+    .option('--quiet', 'no progress')
+    .option('--no-color', 'no colours')
+    .addHelpText('after', '\nExample:\n  slipyard run --recipe any-page --out out inbox/*.pdf')
+    .action(async (files: string[], options: RunOptions) => {
+      stepBack();
+      const { config, recipe, out, jobs, media, grid, dryRun = false, json = false, quiet = false } = options;
+      const args = { config, recipe, out, jobs, media, grid, files, dryRun, json, quiet };
+      const terminal = process.stderr.isTTY && !dumb ? process.stderr : undefined;
+      exitCode = await runRun(args, { ...io, folder: process.cwd(), terminal, signals: process, leave });
+    });
+
+  slipyard
+    .command('check')
+    .summary('check pipeline and recipes')
+    .description('Checks a pipeline and its recipes, and touches nothing.')
+    .argument('[files...]', 'pipeline or recipe files, or names of recipes (default: pipeline.yaml)')
+    .option('--config <file>', 'pipeline file')
+    .option('--json', 'JSON lines instead of text')
+    .option('--no-color', 'no colours')
+    .addHelpText('after', '\nExample:\n  slipyard check pipeline.yaml')
+    .action(async (files: string[], { config, json }: { config?: string; json?: true }) => {
+      exitCode = await runCheck({ config, files, json }, io);
+    });
+
+  slipyard
+    .command('steps')
+    .summary('list the steps of recipes')
+    .description('Lists the steps that recipes are made of, with their options.')
+    .option('--json', 'JSON lines instead of text')
+    .option('--table', 'a Markdown table')
+    .option('--no-color', 'no colours')
+    .addHelpText('after', '\nExample:\n  slipyard steps')
+    .action(async (options: { json?: true; table?: true }) => {
+      exitCode = await runSteps(options, io);
+    });
+
+  slipyard
+    .command('schema')
+    .summary('write the editor schemas')
+    .description('Writes the schemas by which code editors complete and check pipelines and recipes.')
+    .argument('[folder]', 'where to (default: recipes)')
+    .option('--no-color', 'no colours')
+    .addHelpText('after', '\nExample:\n  slipyard schema recipes')
+    .action(async (out: string | undefined) => {
+      exitCode = await runSchema({ out }, io);
+    });
+
+  return slipyard.addHelpText('after', '\nExample:\n  slipyard run');
+}
+
+function version(): string {
+  const text = readFileSync(new URL('../package.json', import.meta.url), 'utf8');
+  return (JSON.parse(text) as { version: string }).version;
+}
+
+/** Runs the command that the arguments name. What is thrown is a bug of ours; this is the one place that catches it. */
+async function main(): Promise<ExitCode> {
+  try {
+    await program().parseAsync();
+    return exitCode;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.done : EXIT.usage;
+    const cause = error instanceof Error ? (error.stack ?? error.message) : String(error);
+    io.err(`slipyard: an error in this program, please report it with these lines:\n${cause}\n`);
+    return EXIT.cannotGoOn;
+  }
+}
+
+// A reader that has seen enough (`| head`) is no failure.
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+  });
+}
+const ended = await main();
+if (wantsJson && process.argv[2] === 'run') io.out(`${JSON.stringify({ type: 'end', exitCode: ended })}\n`);
+// Whatever is still on its way out goes first; a thread stuck in native code must not keep the process.
+process.stdout.write('', () => process.stderr.write('', () => leave(ended)));
