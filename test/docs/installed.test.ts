@@ -1,0 +1,98 @@
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { runToEnd, type Ended } from '../built.js';
+import { textOf } from '../house/tree.js';
+import { LAYOUTS } from '../samples/layouts.js';
+import { sample } from '../samples/sample.js';
+import { installFromTarball, shellEnv } from './install.js';
+import { fencesOf } from './markdown.js';
+
+const top = mkdtempSync(join(tmpdir(), 'slipyard-installed-'));
+let prefix = '';
+
+beforeAll(async () => {
+  prefix = await installFromTarball(top);
+}, 600_000);
+afterAll(() => {
+  rmSync(top, { recursive: true, force: true });
+});
+
+function emptyFolder(name: string): string {
+  const folder = join(top, name);
+  mkdirSync(folder);
+  return folder;
+}
+
+/** A line typed in a shell that has the installed command on its path. */
+const typed = (line: string, folder: string): Promise<Ended> => runToEnd('sh', ['-c', line], folder, shellEnv(prefix));
+
+async function put(folder: string, layoutName: string, as?: string): Promise<void> {
+  const layout = LAYOUTS.find(({ name }) => name === layoutName);
+  if (!layout) throw new Error(`the layout ${layoutName} is gone`);
+  const { bytes, fileName } = await sample(layout, 'vector', 0);
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, as ?? fileName), bytes);
+}
+
+describe('installed from its own tarball, in an empty folder', () => {
+  it('lists steps, checks a shipped recipe, and runs over one document', async () => {
+    const folder = emptyFolder('first');
+    const steps = await typed('slipyard steps', folder);
+    expect([steps.code, steps.stderr]).toEqual([0, '']);
+    expect(steps.stdout).toContain('locate-label');
+    expect((await typed('slipyard check any-page', folder)).code).toBe(0);
+    expect(readdirSync(folder)).toEqual([]);
+
+    await put(folder, 'letter-upper-sideways', 'label.pdf');
+    const run = await typed('slipyard run --recipe any-page --out out label.pdf', folder);
+    expect(`${String(run.code)} ${run.stderr}`).toMatch(/^0 /);
+    expect(readdirSync(join(folder, 'out', 'print'))).toEqual(['stack-4x6in.pdf']);
+    expect(existsSync(join(folder, 'out', 'run.json'))).toBe(true);
+  });
+
+  it('says what to do in a folder without a pipeline', async () => {
+    const run = await typed('slipyard run', emptyFolder('without'));
+    expect(run.code).toBe(2);
+    expect(run.stderr).toContain('pipeline.yaml');
+  });
+
+  it('knows its version and answers --help', async () => {
+    const folder = emptyFolder('help');
+    const { version } = JSON.parse(textOf('package.json')) as { version: string };
+    expect((await typed('slipyard --version', folder)).stdout.trim()).toBe(version);
+    expect((await typed('slipyard run --help', folder)).stdout).toContain('Example:');
+  });
+});
+
+describe("README's commands, one after the other", () => {
+  it('do what it says', { timeout: 300_000 }, async () => {
+    const folder = emptyFolder('readme');
+    await put(join(folder, 'inbox', 'mugs'), 'letter-upper-sideways');
+    await put(join(folder, 'inbox', 'prints'), 'label-then-slip');
+    let commands = 0;
+    for (const { language, text } of fencesOf(textOf('README.md'))) {
+      if (language === 'yaml') {
+        // The first line of each YAML block names its file.
+        const [, name] = /^# (\S+\.yaml)\n/.exec(text) ?? [];
+        if (name === undefined) throw new Error(`a YAML block without its file's name:\n${text}`);
+        mkdirSync(dirname(join(folder, name)), { recursive: true });
+        writeFileSync(join(folder, name), `${text}\n`);
+      } else if (language === 'sh') {
+        for (const line of text.split('\n')) {
+          const { code, stdout, stderr } = await typed(line, folder);
+          expect(`${line}: ${String(code)}\n${stderr}${stdout}`).toMatch(/^.+: 0\n/);
+          commands++;
+        }
+      }
+    }
+    expect(commands).toBeGreaterThan(8);
+    // What README promises to be there by then.
+    expect(readdirSync(join(folder, 'out')).sort()).toEqual(['held', 'log.jsonl', 'print', 'run.json', 'times.json']);
+    expect(existsSync(join(folder, 'out', 'print', 'stack-4x6in.pdf'))).toBe(true);
+    expect(existsSync(join(folder, 'one-off', 'print', 'stack-4x6in.pdf'))).toBe(true);
+    expect(readdirSync(join(folder, 'sheets', 'print'))).toHaveLength(1);
+    expect(readdirSync(join(folder, 'recipes')).sort()).toEqual(['pipeline.schema.json', 'recipe.schema.json']);
+  });
+});
