@@ -69,7 +69,6 @@ export const ROOMS: Readonly<Record<string, Room>> = {
 /** Rooms that may import a package, and why only those. Every runtime dependency has a row. */
 export const LIBRARIES: Readonly<Record<string, Room>> = {
   '@embedpdf/pdfium': { may: ['reading', 'press'], why: 'One engine, opened once per document; every other room gets facts and rasters.' },
-  'pdfjs-dist': { may: ['reading', 'press'], why: 'A second reader for what the first gets wrong; its types must not spread.' },
   'pdf-lib': { may: ['reading', 'press'], why: 'PDF objects stay where documents are opened and drawn.' },
   sharp: { may: ['reading', 'press'], why: 'Pictures are decoded once, on opening; everything else gets plain samples.' },
   'zxing-wasm': {
