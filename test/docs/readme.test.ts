@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { DIAGNOSTIC_CODES } from '../../src/diagnostics/codes.js';
 import { STEPS } from '../../src/steps/index.js';
+import { ROOMS } from '../house/rooms.js';
 import { ROOT, textOf } from '../house/tree.js';
 import { betweenMarkers, fencesOf, withBetween } from './markdown.js';
 
@@ -82,5 +83,12 @@ describe('README', () => {
     );
     expect(links.length).toBeGreaterThan(0);
     expect(links.filter((link) => !existsSync(join(ROOT, link)))).toEqual([]);
+  });
+});
+
+describe('DEVELOPERS', () => {
+  it('lists the folders of src in the order in which they may be imported', () => {
+    const rows = [...textOf('DEVELOPERS.md').matchAll(/^\| `([a-z]+|cli\.ts)` +\|/gm)].map(([, name]) => name ?? '');
+    expect(rows.slice(0, Object.keys(ROOMS).length)).toEqual(Object.keys(ROOMS));
   });
 });
