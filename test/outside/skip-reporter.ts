@@ -10,8 +10,9 @@ export default class SkipReporter implements Reporter {
     const count = { passed: 0, failed: errors.length, skipped: 0 };
     const skipped: string[] = [];
     for (const module of modules) {
-      // A file that can't be loaded has no tests to fail, and still is a failure.
-      if (module.errors().length > 0) count.failed++;
+      // A file that can't be loaded, or a group that can't be set up, has no tests to fail, and still is a failure.
+      const groups = [module, ...module.children.allSuites()];
+      count.failed += groups.filter((group) => group.errors().length > 0).length;
       for (const test of module.children.allTests()) {
         const { state } = test.result();
         if (state === 'passed') count.passed++;
