@@ -89,6 +89,7 @@ export async function measure(folder: string, groups: readonly Group[], jobs: nu
     firstDocumentSeconds: ((first ?? end) - start) / 1000,
     cpuMs: times.processCpuMs,
     stageCpuMs: times.stageCpuMs,
-    peakMemoryMb: Math.max(peak, times.peakMemoryMb),
+    // What the process says of itself counts what its parent held when it was forked: only where nothing better is known.
+    peakMemoryMb: peak > 0 ? peak : times.peakMemoryMb,
   };
 }
