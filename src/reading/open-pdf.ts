@@ -3,6 +3,7 @@ import type { Reason } from '../sheet/sheet.js';
 import { count } from './counters.js';
 import { PdfHandle } from './pdf-handle.js';
 import { PdfPage } from './pdf-page.js';
+import { isCutOff, lacksParts } from './pdf-wholeness.js';
 import { pdfium } from './pdfium.js';
 import type { PressSource, SourceDocument, SourcePage } from './source.js';
 
@@ -23,6 +24,7 @@ export async function openPdf(bytes: Uint8Array, options: OpenPdfOptions = {}): 
   const notes: string[] = [];
   const isSource = options.as !== 'output';
   if (isSource) count('documentsOpened');
+  if (isSource && isCutOff(bytes)) return { refused: CUT_OFF };
 
   let handle = PdfHandle.open(engine, bytes);
   let pdf: PDFDocument | undefined;
@@ -46,6 +48,14 @@ export async function openPdf(bytes: Uint8Array, options: OpenPdfOptions = {}): 
     pdf = flattened > 0 ? undefined : await load(bytes);
     pdf ??= await load(handle.saveCopy());
     if (!pdf || pdf.getPageCount() !== handle.pageCount) {
+      handle.close();
+      return { refused: DAMAGED };
+    }
+  }
+  if (pdf) {
+    const { length } = pdf.getPages();
+    for (let number = 1; number <= length; number++) {
+      if (!lacksParts(pdf, number)) continue;
       handle.close();
       return { refused: DAMAGED };
     }
@@ -131,6 +141,12 @@ const DAMAGED: Reason = {
   code: 'reading/damaged',
   message: 'the PDF is cut off or damaged and could not be repaired',
   remedy: 'Download it again from the sales channel; if it opens in a viewer, print it to a new PDF there.',
+};
+
+const CUT_OFF: Reason = {
+  code: 'reading/cut-off',
+  message: 'the end of the PDF is missing, and with it perhaps a part of the label',
+  remedy: 'Download it again from the sales channel.',
 };
 
 const NEEDS_PASSWORD: Reason = {
