@@ -2,11 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { constants, setPriority } from 'node:os';
 import { Command, CommanderError } from 'commander';
-import { runCheck } from './commands/check.js';
 import { type CommandIo, EXIT, type ExitCode } from './commands/exit-codes.js';
-import { runRun } from './commands/run.js';
-import { runSchema } from './commands/schema.js';
-import { runSteps } from './commands/steps.js';
 
 /** What commander hands to the action of `run`. */
 interface RunOptions {
@@ -78,6 +74,7 @@ function program(): Command {
       const { config, recipe, out, jobs, media, grid, dryRun = false, json = false, quiet = false } = options;
       const args = { config, recipe, out, jobs, media, grid, files, dryRun, json, quiet };
       const terminal = process.stderr.isTTY && !dumb ? process.stderr : undefined;
+      const { runRun } = await import('./commands/run.js');
       exitCode = await runRun(args, { ...io, folder: process.cwd(), terminal, signals: process, leave });
     });
 
@@ -91,6 +88,7 @@ function program(): Command {
     .option('--no-color', 'no colours')
     .addHelpText('after', '\nExample:\n  slipyard check pipeline.yaml')
     .action(async (files: string[], { config, json }: { config?: string; json?: true }) => {
+      const { runCheck } = await import('./commands/check.js');
       exitCode = await runCheck({ config, files, json }, io);
     });
 
@@ -103,6 +101,7 @@ function program(): Command {
     .option('--no-color', 'no colours')
     .addHelpText('after', '\nExample:\n  slipyard steps')
     .action(async (options: { json?: true; table?: true }) => {
+      const { runSteps } = await import('./commands/steps.js');
       exitCode = await runSteps(options, io);
     });
 
@@ -114,6 +113,7 @@ function program(): Command {
     .option('--no-color', 'no colours')
     .addHelpText('after', '\nExample:\n  slipyard schema recipes')
     .action(async (out: string | undefined) => {
+      const { runSchema } = await import('./commands/schema.js');
       exitCode = await runSchema({ out }, io);
     });
 
@@ -125,7 +125,10 @@ function version(): string {
   return (JSON.parse(text) as { version: string }).version;
 }
 
-/** Runs the command that the arguments name. What is thrown is a bug of ours; this is the one place that catches it. */
+/**
+ * Runs the command that the arguments name; only that one is loaded. What is thrown is a bug of ours; this is the one place that
+ * catches it.
+ */
 async function main(): Promise<ExitCode> {
   try {
     await program().parseAsync();

@@ -1,12 +1,16 @@
 import { createHash } from 'node:crypto';
 import type { Kept, Scratch } from '../files/scratch.js';
-import { type Media, parseMedia } from '../geometry/media.js';
 import { type Cell, imposeCells } from '../press/impose.js';
-import { type Stack as PressStack, stackChunks } from '../press/stack.js';
-import type { Reason } from '../sheet/sheet.js';
+import type { Stack as PressStack } from '../press/stack.js';
 import type { ImposePlan } from '../steps/step.js';
 import type { Stack, StackPage } from './collate.js';
 import type { StackRecord } from './run-record.js';
+import { mediaOf } from './stack-plan.js';
+
+let press: Promise<typeof import('../press/stack.js')> | undefined;
+
+/** The press for stacks. Takes half a second to load: call it while workers have the documents. */
+export const loadPress = (): Promise<typeof import('../press/stack.js')> => (press ??= import('../press/stack.js'));
 
 /** A stack that is about to be written. */
 export interface BuiltStack {
@@ -17,19 +21,6 @@ export interface BuiltStack {
   chunks(): AsyncIterable<Uint8Array>;
   /** Known when the last piece is out. */
   record(): StackRecord;
-}
-
-/** A media name that the loader has checked. */
-export function mediaOf(name: string): Media {
-  const media = parseMedia(name);
-  if (!media) throw new Error(`build-stacks: no media is named ${name}`);
-  return media;
-}
-
-/** Why pages of `media` can't be laid on sheets as planned; undefined when they can. */
-export function imposeRefusal(plan: ImposePlan, media: string): Reason | undefined {
-  const cells = imposeCells(1, mediaOf(media), mediaOf(plan.sheet), plan);
-  return 'refused' in cells ? cells.refused : undefined;
 }
 
 /** @param pressed of each document: where its pressed pages are put away */
@@ -47,6 +38,7 @@ export function buildStack(stack: Stack, media: string, pressed: readonly (Kept 
   };
   const hash = createHash('sha256');
   async function* chunks(): AsyncGenerator<Uint8Array> {
+    const { stackChunks } = await loadPress();
     for await (const chunk of stackChunks(load, plan)) {
       hash.update(chunk);
       yield chunk;

@@ -36,7 +36,7 @@ const WORDS: Readonly<Record<Role, string>> = {
 function withoutLabel(role: Role): Reason {
   return {
     code: 'batch/no-label',
-    message: `This ${WORDS[role]} belongs to no label, so it is not printed.`,
+    message: `this ${WORDS[role]} belongs to no label`,
     remedy: 'Look at the pages before and after it: is the label missing, or does the recipe take it for something else?',
   };
 }
@@ -44,7 +44,7 @@ function withoutLabel(role: Role): Reason {
 function heldWith(cause: ItemResult): Reason {
   return {
     code: 'batch/parcel-held',
-    message: `Held with the ${WORDS[cause.role]} of the same parcel (page ${cause.page}), which is ${cause.state.kind}.`,
+    message: `held with the ${WORDS[cause.role]} of the same parcel (page ${cause.page}), which is ${cause.state.kind}`,
     remedy: `Put right what is wrong with that ${WORDS[cause.role]}, then run again; both come together.`,
   };
 }

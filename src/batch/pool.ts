@@ -30,25 +30,25 @@ export function reasonOf(death: Death): Reason {
     case 'crashed':
       return {
         code: 'batch/crashed',
-        message: `The worker crashed${onPage(death.page)} (${death.cause}).`,
+        message: `the worker crashed${onPage(death.page)} (${death.cause})`,
         remedy: 'Open the file and see whether it is whole; save it anew from there and run again.',
       };
     case 'exited':
       return {
         code: 'batch/crashed',
-        message: `The worker ended itself${onPage(death.page)} (exit code ${death.exitCode}).`,
+        message: `the worker ended itself${onPage(death.page)} (exit code ${death.exitCode})`,
         remedy: 'Open the file and see whether it is whole; save it anew from there and run again.',
       };
     case 'out-of-memory':
       return {
         code: 'batch/out-of-memory',
-        message: `The document needs more memory${onPage(death.page)} than a worker gets (${death.memoryMb} MB).`,
+        message: `the document needs more memory${onPage(death.page)} than a worker gets (${death.memoryMb} MB)`,
         remedy: 'Split it into smaller files, or download its labels one by one.',
       };
     case 'stalled':
       return {
         code: 'batch/no-progress',
-        message: `No progress for ${death.seconds} s${onPage(death.page)}, so the work on it was ended.`,
+        message: `no progress for ${death.seconds} s${onPage(death.page)}, so the work on it was ended`,
         remedy: 'Open the file and see whether it is whole; save it anew from there and run again.',
       };
   }

@@ -12,7 +12,7 @@ import { findWork } from '../intake/find-work.js';
 import type { Reason } from '../sheet/sheet.js';
 import { accountOf, mismatches } from './account.js';
 import { buildRecord } from './build-record.js';
-import { buildStack } from './build-stacks.js';
+import { buildStack, loadPress } from './build-stacks.js';
 import { collate } from './collate.js';
 import type { RunEvent } from './events.js';
 import { defaultJobs, Pool, POOL_DEFAULTS, workerScript } from './pool.js';
@@ -74,7 +74,11 @@ async function runInFolder({ pipeline, dryRun, stop, emit, worker }: RunRequest,
     for (const diagnostic of diagnostics) emit({ type: 'diagnostic', diagnostic });
     watch.lap('intake');
 
-    const worked = await workThrough(pipeline, intake, { pool, scratch, stop, emit, onFirstEnd: () => watch.mark('first document') });
+    const onFirstEnd = (): void => {
+      watch.mark('first document');
+      void loadPress();
+    };
+    const worked = await workThrough(pipeline, intake, { pool, scratch, stop, emit, onFirstEnd });
     if (worked.kind !== 'all') return worked;
     pool.close();
     watch.lap('documents');
@@ -130,7 +134,7 @@ async function openFolder(out: string): Promise<{ readonly lock: Lock } | { read
 function doesNotAddUp(wrong: readonly string[]): Reason {
   return {
     code: 'batch/account',
-    message: `The account does not add up, so nothing was written: ${wrong.join('; ')}.`,
+    message: `the account does not add up, so nothing was written: ${wrong.join('; ')}`,
     remedy: 'This is an error in this program: please report it with this line.',
   };
 }

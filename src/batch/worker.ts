@@ -25,7 +25,7 @@ async function resultOf({ item, recipe, media, grid }: WorkOrder): Promise<Docum
   if (createHash('sha256').update(read.bytes).digest('hex') !== item.sha256) {
     return failedDocument({
       code: 'batch/changed',
-      message: 'The file was changed while the run was on.',
+      message: 'the file was changed while the run was on',
       remedy: 'Wait until whatever writes it has finished, then run again.',
     });
   }
@@ -48,7 +48,7 @@ function bugReason(error: unknown): { code: 'batch/internal-error'; message: str
   const where = frame === undefined ? '' : `, ${frame}`;
   return {
     code: 'batch/internal-error',
-    message: `An error in this program broke off the work on it (${(text.split('\n')[0] ?? '').slice(0, 200)}${where}).`,
+    message: `an error in this program broke off the work on it (${(text.split('\n')[0] ?? '').slice(0, 200)}${where})`,
     remedy: 'The other documents are not concerned. Please report it with this line; the file may need another way meanwhile.',
   };
 }

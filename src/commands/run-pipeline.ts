@@ -1,7 +1,6 @@
 import { existsSync } from 'node:fs';
 import { relative, resolve } from 'node:path';
-import { imposeRefusal } from '../batch/build-stacks.js';
-import { stackPlanOf } from '../batch/stack-plan.js';
+import { imposeRefusal, stackPlanOf } from '../batch/stack-plan.js';
 import { loadPipeline } from '../config/load-pipeline.js';
 import { loadRecipe } from '../config/load-recipe.js';
 import type { Loaded } from '../config/loaded.js';

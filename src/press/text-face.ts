@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { create, type Font } from '@cantoo/fontkit';
-import { PDFDocument, type PDFFont } from 'pdf-lib';
+import type { Font } from '@cantoo/fontkit';
+import type { PDFDocument, PDFFont } from 'pdf-lib';
 
 /** How far a line's baseline lies under its top: room for accents on capitals above, for descenders below. */
 export const BASELINE = 0.94;
@@ -19,9 +19,13 @@ interface Face {
 
 let loaded: Face | undefined;
 
+const require = createRequire(import.meta.url);
+
 function face(): Face {
   if (loaded) return loaded;
-  const bytes = new Uint8Array(readFileSync(createRequire(import.meta.url).resolve(FONT_FILE)));
+  // A third of a second to load, and most commands and documents set no type.
+  const { create } = require('@cantoo/fontkit') as typeof import('@cantoo/fontkit');
+  const bytes = new Uint8Array(readFileSync(require.resolve(FONT_FILE)));
   const font = create(bytes) as Font;
   loaded = { bytes, font, perEm: font.unitsPerEm };
   return loaded;

@@ -10,7 +10,7 @@ export function eventLine(event: RunEvent): string | undefined {
   return event.type === 'talk' ? undefined : jsonLine(event);
 }
 
-/** What came out, after the last event and before the last line: stacks, every item that isn't ready, the account. */
+/** What came out, after the last event and before the last line: what was noted of documents, stacks, every item that isn't ready, the account. */
 export function endLines(end: RunEnd): string {
   switch (end.kind) {
     case 'stopped':
@@ -38,7 +38,8 @@ function recordLines({ stacks, documents, account }: RunRecord): object[] {
         held,
       })),
   );
-  return [...stacks.map((stack) => ({ type: 'stack', ...stack })), ...items, { type: 'account', ...account }];
+  const diagnostics = documents.flatMap(({ diagnostics: all }) => all.map((diagnostic) => ({ type: 'diagnostic', diagnostic })));
+  return [...diagnostics, ...stacks.map((stack) => ({ type: 'stack', ...stack })), ...items, { type: 'account', ...account }];
 }
 
 /** The last line of every `--json` command, whatever happened. */

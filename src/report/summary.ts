@@ -29,6 +29,7 @@ export function summary(record: RunRecord, options: SummaryOptions): string {
     ...section('held', 'Held, not printed', 'yellow', record, options),
     ...section('failed', 'Failed', 'red', record, options),
     ...section('skipped', 'Skipped', 'dim', record, options),
+    ...notes(record, options),
     '',
     accountLine(record),
     ...(options.dryRun
@@ -59,22 +60,59 @@ function section(state: ItemStateKind, title: string, style: Style, record: RunR
   );
   if (told.length === 0) return [];
   const paint = painter(options.colour);
-  const groups = new Map<string, Told[]>();
-  for (const each of told) {
-    const { reason } = each.item;
-    const key = JSON.stringify([reason?.code, reason?.message, reason?.remedy]);
-    groups.set(key, [...(groups.get(key) ?? []), each]);
-  }
-  return ['', paint(style, `${title}: ${told.length}`), ...[...groups.values()].flatMap((group) => groupLines(group, options))];
+  const groups = grouped(told, ({ item: { reason } }) => JSON.stringify([reason?.code, reason?.message, reason?.remedy]));
+  return ['', paint(style, `${title}: ${told.length}`), ...groups.flatMap((group) => groupLines(group, options))];
 }
 
-/** A reason once, and below it whom it concerns. */
+/** Those with the same key together, in the order in which the keys first come. */
+function grouped<T>(all: readonly T[], keyOf: (each: T) => string): (readonly T[])[] {
+  const groups = new Map<string, T[]>();
+  for (const each of all) {
+    const group = groups.get(keyOf(each));
+    if (group) group.push(each);
+    else groups.set(keyOf(each), [each]);
+  }
+  return [...groups.values()];
+}
+
+/** What was put right on the way, so that nobody wonders afterwards. */
+function notes({ documents }: RunRecord, options: SummaryOptions): string[] {
+  const told = documents.flatMap(({ name, diagnostics }) => diagnostics.map(({ message }) => ({ name, message })));
+  if (told.length === 0) return [];
+  const groups = grouped(told, ({ message }) => message);
+  return [
+    '',
+    `Noted: ${told.length}`,
+    ...groups.flatMap((group) => [
+      `  ${group[0]?.message ?? ''}`,
+      ...named(
+        group.map(({ name }) => name),
+        options,
+      ),
+    ]),
+  ];
+}
+
+/** The first of many lines, and how many there are more. */
+function named(lines: readonly string[], { out }: SummaryOptions): string[] {
+  const more = lines.length > NAMED ? [`    and ${lines.length - NAMED} more, see ${out}/run.json`] : [];
+  return [...lines.slice(0, NAMED).map((line) => `    ${line}`), ...more];
+}
+
+/** A reason once, and below it whom it concerns; of what a label leaves of its page only the number. */
 function groupLines(group: readonly Told[], options: SummaryOptions): string[] {
   const paint = painter(options.colour);
   const reason = group[0]?.item.reason;
   const lines = [`  ${reason?.message ?? ''} ${paint('dim', `[${reason?.code ?? ''}]`)}`];
-  for (const { document, item } of group.slice(0, NAMED)) lines.push(`    ${whose(document, item, options)}`);
-  if (group.length > NAMED) lines.push(`    and ${group.length - NAMED} more, see ${options.out}/run.json`);
+  if (group.every(({ item }) => item.role === 'remainder' && item.state === 'skipped')) {
+    return [`  ${reason?.message ?? ''}: ${count(group.length, 'time')} ${paint('dim', `[${reason?.code ?? ''}]`)}`];
+  }
+  lines.push(
+    ...named(
+      group.map(({ document, item }) => whose(document, item, options)),
+      options,
+    ),
+  );
   if (reason?.remedy) lines.push(`    do: ${reason.remedy}`);
   return lines;
 }

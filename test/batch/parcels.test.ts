@@ -33,7 +33,7 @@ describe('what belongs together is held together', () => {
   it('says which page the cause is on', () => {
     expect(holdParcels([label(), slip(HELD)])[0]?.state).toMatchObject({
       code: 'batch/parcel-held',
-      message: 'Held with the packing slip of the same parcel (page 2), which is held.',
+      message: 'held with the packing slip of the same parcel (page 2), which is held',
     });
     expect(holdParcels([slip(READY, { parcel: undefined })])[0]?.state).toMatchObject({ code: 'batch/no-label' });
   });

@@ -34,7 +34,7 @@ describe('a document that breaks its worker fails alone', () => {
   const stories: [story: string, options: Partial<WorkerOptions>, code: string, message: RegExp][] = [
     ['dies-on-page-4', {}, 'batch/crashed', /crashed on page 4 \(RangeError: offset is out of bounds\)/],
     ['ends-itself', {}, 'batch/crashed', /ended itself on page 1 \(exit code 7\)/],
-    ['loops-for-ever', { stallSeconds: 3 }, 'batch/no-progress', /No progress for 3 s on page 2/],
+    ['loops-for-ever', { stallSeconds: 3 }, 'batch/no-progress', /no progress for 3 s on page 2/],
     ['eats-memory', { memoryMb: 48 }, 'batch/out-of-memory', /more memory on page 1 than a worker gets \(48 MB\)/],
     ['wasm-trap', {}, 'batch/crashed', /crashed on page 1 \(RuntimeError: unreachable\)/],
   ];

@@ -46,6 +46,26 @@ Look at: out/held and out/run.json
     expect(summary(record(DOCUMENTS.slice(2), []), PLAIN)).toMatch(/^Nothing is ready to print\.\n/);
   });
 
+  it('only counts what labels leave of their pages', () => {
+    const [, held] = DOCUMENTS;
+    const [item] = held?.items ?? [];
+    if (!held || !item) throw new Error('no document');
+    const reason = { code: 'locate-label/remainder', message: 'the rest of the page', remedy: 'Nothing to do.' } as const;
+    const rests = ['p1', 'p2', 'p3'].map(
+      (id, index) => ({ ...item, id, page: index + 1, role: 'remainder', state: 'skipped', reason }) as const,
+    );
+    const text = summary(record([{ ...held, items: rests }], []), PLAIN);
+    expect(text).toContain('Skipped: 3\n  the rest of the page: 3 times [locate-label/remainder]\n\n');
+  });
+
+  it('says what was put right', () => {
+    const [first] = DOCUMENTS;
+    if (!first) throw new Error('no document');
+    const note = { code: 'reading/put-right', severity: 'note', message: 'the size was put right', place: { kind: 'run' } } as const;
+    const text = summary(record([{ ...first, diagnostics: [note] }], [STACK]), PLAIN);
+    expect(text).toContain('Noted: 1\n  the size was put right\n    in/a.pdf\n');
+  });
+
   it('names a few of many and counts the rest', () => {
     const [, , failed] = DOCUMENTS;
     if (!failed) throw new Error('no failed document');
