@@ -34,7 +34,6 @@ type Raw = readonly {
   readonly sbs?: readonly number[];
   readonly pixs?: readonly number[];
   readonly pixx?: number;
-  readonly pixy?: number;
 }[];
 function raw(options: { bcid: string; text: string } & Record<string, unknown>): Raw[number] {
   const [first] = bwipjs.raw(options) as unknown as Raw;
@@ -57,7 +56,9 @@ function linear(bcid: string, text: string, expected: ExpectedCode, more: Record
 
 function matrix(bcid: string, text: string, expected: ExpectedCode, modulesPerRow = 1, more: Record<string, unknown> = {}): CodeArt {
   return once(`${bcid} ${text}`, () => {
-    const { pixs = [], pixx = 0, pixy = 0 } = raw({ bcid, text, ...more });
+    const { pixs = [], pixx = 0 } = raw({ bcid, text, ...more });
+    // `pixy` counts the height that rows should have; the pixels hold each row once.
+    const pixy = pixs.length / pixx;
     const rects: [number, number, number, number][] = [];
     for (let y = 0; y < pixy; y++) {
       let from = -1;
@@ -114,6 +115,8 @@ export function maxiCode(text: string): { readonly expected: ExpectedCode; reado
 
 /** The mod-10 check digit of GS1 keys: weights 3, 1 from the right (GS1 General Specifications 7.9). */
 export function gs1CheckDigit(digits: string): string {
-  const sum = Array.from(digits).reverse().reduce((total, digit, index) => total + Number(digit) * (index % 2 === 0 ? 3 : 1), 0);
+  const sum = Array.from(digits)
+    .reverse()
+    .reduce((total, digit, index) => total + Number(digit) * (index % 2 === 0 ? 3 : 1), 0);
   return String((10 - (sum % 10)) % 10);
 }

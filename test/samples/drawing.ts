@@ -171,12 +171,14 @@ export class Drawing {
     return this;
   }
 
-  /** What a reader must find on the drawing. */
-  codes(): readonly PlacedCode[] {
-    return [
-      ...this.items.flatMap((item) => (item.kind === 'code' ? [{ ...item.art.expected, box: inkOf(item) }] : [])),
-      ...this.otherCodes,
-    ];
+  /** What a reader must find on the drawing; `perPt`: as drawn in pixels, so many a pt. */
+  codes(perPt?: number): readonly PlacedCode[] {
+    const whole = (length: number): number => (perPt === undefined ? length : Math.max(1, Math.round(length * perPt)) / perPt);
+    const drawn = this.items.flatMap((item) => {
+      if (item.kind !== 'code') return [];
+      return [{ ...item.art.expected, box: inkOf({ ...item, module: whole(item.module), rowHeight: whole(item.rowHeight) }) }];
+    });
+    return [...drawn, ...this.otherCodes];
   }
 
   /** A linear code with bars `height` pt long. */

@@ -100,7 +100,7 @@ function boxOf(region: Region, page: LayoutPage, pixels: Pixels | undefined): { 
   return { box: mapped(inkBounds(drawing), w, h, region), edge: 'ink' };
 }
 
-function expectedPage(page: LayoutPage, turn: QuarterTurn, pixelsOf: (region: Region) => Pixels | undefined): ExpectedPage {
+function expectedPage(page: LayoutPage, kind: Kind, turn: QuarterTurn, pixelsOf: (region: Region) => Pixels | undefined): ExpectedPage {
   const size = turn % 180 === 0 ? page : { width: page.height, height: page.width };
   const clip = (box: Rect): Rect => {
     const x = Math.max(0, box.x);
@@ -108,7 +108,7 @@ function expectedPage(page: LayoutPage, turn: QuarterTurn, pixelsOf: (region: Re
     return { x, y, width: Math.min(page.width, box.x + box.width) - x, height: Math.min(page.height, box.y + box.height) - y };
   };
   const codesOf = (region: Region): readonly PlacedCode[] =>
-    region.drawing.codes().map((code) => ({
+    region.drawing.codes(kind === 'vector' ? undefined : DPI[kind] / 72).map((code) => ({
       ...code,
       box: turnedBox(mapped(code.box, region.drawing.width, region.drawing.height, region), page, turn),
     }));
@@ -162,7 +162,7 @@ export async function sample(layout: Layout, kind: Kind, turn: QuarterTurn, opti
       ...base,
       bytes,
       fileName: `${layout.name}-${kind}-${turn}.${ending}`,
-      expected: { pages: [expectedPage(page, turn, () => undefined)] },
+      expected: { pages: [expectedPage(page, kind, turn, () => undefined)] },
     };
   }
 
@@ -181,7 +181,7 @@ export async function sample(layout: Layout, kind: Kind, turn: QuarterTurn, opti
     if (kind !== 'vector' && layout.traits.includes('whole-page-picture')) {
       const { content, snapped } = wholePage(page, pictures, DPI[kind], kind === 'bilevel', dress.drawn);
       drawn.push({ width: page.width, height: page.height, content: [content] });
-      expected.push(expectedPage(snapped, turn, () => undefined));
+      expected.push(expectedPage(snapped, kind, turn, () => undefined));
       continue;
     }
     const content = page.regions.map((region): OnPage => {
@@ -190,7 +190,7 @@ export async function sample(layout: Layout, kind: Kind, turn: QuarterTurn, opti
       return { ...region, pixels: pictures.get(region), pixelTurn, withMark: mark };
     });
     drawn.push({ width: page.width, height: page.height, content });
-    expected.push(expectedPage(page, turn, (region) => pictures.get(region)));
+    expected.push(expectedPage(page, kind, turn, (region) => pictures.get(region)));
   }
   return { ...base, bytes: await pdfOf(drawn, dress), fileName: `${layout.name}-${kind}-${turn}.pdf`, expected: { pages: expected } };
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Rect } from './drawing.js';
-import { LAYOUTS } from './layouts.js';
+import { LAYOUTS, NO_LABEL_LAYOUTS } from './layouts.js';
 import { cut, darkBounds, read, shots } from './render.js';
 import { QUARTER_TURNS, sample } from './sample.js';
 import { turnPixels } from './raster.js';
@@ -10,7 +10,9 @@ const key = (code: { symbology: string; identifier: string; bytes: string }): st
   `${code.symbology} ${code.identifier} ${code.bytes}`;
 
 // Every turn's boxes are looked at coarsely; codes are read at one turn, another for each layout and kind.
-const CASES = LAYOUTS.flatMap((layout, l) => layout.kinds.map((kind, k) => ({ layout, kind, readAt: QUARTER_TURNS[(l + k) % 4] })));
+const CASES = [...LAYOUTS, ...NO_LABEL_LAYOUTS].flatMap((layout, l) =>
+  layout.kinds.map((kind, k) => ({ layout, kind, readAt: QUARTER_TURNS[(l + k) % 4] })),
+);
 
 describe.each(CASES)('$layout.name, $kind', ({ layout, kind, readAt }) => {
   it.each(QUARTER_TURNS)('holds at %d° what it says', async (turn) => {
@@ -29,8 +31,8 @@ describe.each(CASES)('$layout.name, $kind', ({ layout, kind, readAt }) => {
         const around = grown(label.box, 6);
         const ink = darkBounds(cut(shot, around), 150);
         if (!ink) throw new Error('nothing drawn');
-        const x = ink.x + Math.max(0, around.x);
-        const y = ink.y + Math.max(0, around.y);
+        const x = ink.x + Math.max(0, Math.floor(around.x * shot.perPt)) / shot.perPt;
+        const y = ink.y + Math.max(0, Math.floor(around.y * shot.perPt)) / shot.perPt;
         const over = [
           label.box.x - x,
           label.box.y - y,
