@@ -31,6 +31,8 @@ const MATRIX_FILL = 0.8;
 /** A dense area is at least this many cells either way (5.6 mm counts in part of the outer cells), and so full. */
 const DENSE_CELLS = 3;
 const DENSE_FILL = 0.5;
+/** No stacked code is longer than this many times its height; a line of heavy type is. */
+const DENSE_LONGEST = 7;
 /** A cell is dense when its mean darkness (grey steps) lies between these: finest codes are an even grey here, solid areas are not. */
 const DENSE = { least: 45, most: 235 };
 
@@ -65,11 +67,14 @@ export function denseAreas(page: SourcePage): readonly Box[] {
     const dense = texture.dense.slice();
     for (const { box } of bars) clearCells(dense, texture, raster, box);
     return components({ ...texture, dense }, 'dense')
-      .filter(
-        ({ x0, y0, x1, y1, cells }) => Math.min(x1 - x0, y1 - y0) + 1 >= DENSE_CELLS && cells >= DENSE_FILL * (x1 - x0 + 1) * (y1 - y0 + 1),
-      )
+      .filter(mayBeCode)
       .map(({ x0, y0, x1, y1 }) => toPt(raster, x0, y0, x1 + 1, y1 + 1));
   });
+}
+
+function mayBeCode({ x0, y0, x1, y1, cells }: Component): boolean {
+  const [w, h] = [x1 - x0 + 1, y1 - y0 + 1];
+  return Math.min(w, h) >= DENSE_CELLS && Math.max(w, h) <= DENSE_LONGEST * Math.min(w, h) && cells >= DENSE_FILL * w * h;
 }
 
 /** Takes a box and the part-filled cells along its edge out of the dense cells. */

@@ -8,6 +8,9 @@ import type { Code, SourcePage, Symbology } from './source.js';
 const AROUND = mmToPt(6);
 /** Along a row of bars there may be several part-filled cells and the quiet zone. */
 const ALONG_BARS = mmToPt(13);
+/** Words reach so far (pt) beyond their letters' boxes, and cover this share of an area that is writing. */
+const BESIDE_WORDS = 2;
+const WRITTEN = 0.6;
 const LINEAR: readonly Symbology[] = ['Code 128', 'ITF', 'Code 39'];
 
 export interface PageCodesOptions {
@@ -39,10 +42,20 @@ export async function readPageCodes(
       if (codes.length === 0) unread.push(area);
     }
   }
-  const others = apart([...unread, ...within(denseAreas(page))]);
+  const others = apart([...unread, ...within(denseAreas(page).filter((area) => !isWriting(page, area)))]);
   if (rows.length + others.length === 0) return readCodes(page.render(region, pixelsPerPt));
   for (const area of others) add(found, await readCodes(page.render(area, pixelsPerPt)));
   return found.filter((code) => contains(region, code.box, 1)).sort((a, b) => a.box.y - b.box.y || a.box.x - b.box.x);
+}
+
+/** Heavy type is as dense as a code; where the text layer says that there are words, there is none. Rows of bars set in a barcode's font are found as rows. */
+function isWriting(page: SourcePage, area: Box): boolean {
+  let written = 0;
+  for (const { box } of page.words()) {
+    const shared = intersection(grow(box, BESIDE_WORDS), area);
+    if (shared) written += shared.width * shared.height;
+  }
+  return written > WRITTEN * area.width * area.height;
 }
 
 function add(found: Code[], codes: readonly Code[]): void {
