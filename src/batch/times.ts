@@ -1,3 +1,4 @@
+import { peakMemoryMb } from './peak-memory.js';
 import type { EndedDocument } from './work-through.js';
 
 /** What a stopwatch reads: milliseconds since any moment. */
@@ -44,7 +45,7 @@ export class Stopwatch {
       sinceStartMs: rounded(this.#marks),
       stageCpuMs: rounded(stages),
       processCpuMs: Math.round((user + system) / 1000),
-      peakMemoryMb: Math.round(process.resourceUsage().maxRSS / 1024),
+      peakMemoryMb: peakMemoryMb(),
     };
     return `${JSON.stringify(times, undefined, 2)}\n`;
   }
