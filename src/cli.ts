@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { constants, setPriority } from 'node:os';
 import { Command, CommanderError } from 'commander';
+import { badUsageLine, exitLine } from './commands/bad-usage.js';
 import { type CommandIo, EXIT, type ExitCode } from './commands/exit-codes.js';
 
 /** What commander hands to the action of `run`. */
@@ -19,7 +20,7 @@ interface RunOptions {
 
 const dumb = process.env['TERM'] === 'dumb';
 const wantsColour = !process.argv.includes('--no-color') && !process.env['NO_COLOR'] && !dumb;
-const wantsJson = process.argv.includes('--json');
+const jsonRun = process.argv[2] === 'run' && process.argv.includes('--json');
 
 const io: CommandIo = {
   out: (text) => void process.stdout.write(text),
@@ -134,7 +135,11 @@ async function main(): Promise<ExitCode> {
     await program().parseAsync();
     return exitCode;
   } catch (error) {
-    if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.done : EXIT.usage;
+    if (error instanceof CommanderError) {
+      if (error.exitCode === 0) return EXIT.done;
+      if (jsonRun) io.out(badUsageLine(error.message));
+      return EXIT.usage;
+    }
     const cause = error instanceof Error ? (error.stack ?? error.message) : String(error);
     io.err(`slipyard: an error in this program, please report it with these lines:\n${cause}\n`);
     return EXIT.cannotGoOn;
@@ -148,6 +153,6 @@ for (const stream of [process.stdout, process.stderr]) {
   });
 }
 const ended = await main();
-if (wantsJson && process.argv[2] === 'run') io.out(`${JSON.stringify({ type: 'end', exitCode: ended })}\n`);
+if (jsonRun) io.out(exitLine(ended));
 // Whatever is still on its way out goes first; a thread stuck in native code must not keep the process.
 process.stdout.write('', () => process.stderr.write('', () => leave(ended)));

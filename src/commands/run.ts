@@ -69,7 +69,8 @@ export async function runRun(args: RunArgs, io: RunIo): Promise<ExitCode> {
       return isClean(end) ? EXIT.done : EXIT.unfinished;
     case 'stopped':
       io.err(
-        `Stopped: ${end.done} of ${count(end.of, 'document')} done, and nothing was written. Run the same command again: it loses nothing.\n`,
+        `Stopped: ${end.done} of ${count(end.of, 'document')} done, ${end.of - end.done} left. No stack was written${args.dryRun ? '' : `, and what an earlier run left in ${out} is as it was`}.\n` +
+          'Run the same command again: it begins anew and misses nothing.\n',
       );
       return exitOf(stop.by() ?? 'SIGINT');
     case 'cannot-go-on': {

@@ -22,7 +22,7 @@ interface Told {
 export function summary(record: RunRecord, options: SummaryOptions): string {
   const paint = painter(options.colour);
   const { account, stacks } = record;
-  if (account.documents.taken === 0) return 'Nothing to do: no documents were found.\n';
+  if (account.documents.taken === 0) return nothingToDo(options);
   const sections = [
     made(record, options),
     ...stacks.map((stack) => `  ${stackLine(stack, options)}`),
@@ -32,11 +32,19 @@ export function summary(record: RunRecord, options: SummaryOptions): string {
     ...notes(record, options),
     '',
     accountLine(record),
-    ...(options.dryRun
-      ? []
-      : [`Look at: ${list([...(account.items.held > 0 ? [`${options.out}/held`] : []), `${options.out}/run.json`])}`]),
+    ...(options.dryRun ? [] : [whereToLook(account.items.held > 0, options)]),
   ];
   return `${sections.map((line, index) => (index === 0 ? paint('bold', line) : line)).join('\n')}\n`;
+}
+
+/** A stack of an earlier run is gone then: it would be printed a second time. */
+function nothingToDo({ out, dryRun }: SummaryOptions): string {
+  return `Nothing to do: no documents were found${dryRun ? '' : `, so there is no stack in ${out}/print`}.\n`;
+}
+
+function whereToLook(held: boolean, { out }: SummaryOptions): string {
+  const pictures = held ? [`at ${out}/held for pictures of what is held`] : [];
+  return `Look ${list([...pictures, `at ${out}/run.json for what became of each page`])}.`;
 }
 
 function made({ account, stacks }: RunRecord, { dryRun }: SummaryOptions): string {

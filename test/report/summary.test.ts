@@ -26,7 +26,7 @@ Skipped: 1
     do: Nothing, if that is so.
 
 The account adds up: 3 documents (2 read, 1 failed, 0 skipped), 5 pages, 6 items (2 ready, 2 held, 1 skipped, 1 failed).
-Look at: out/held and out/run.json
+Look at out/held for pictures of what is held and at out/run.json for what became of each page.
 `);
   });
 
@@ -42,7 +42,8 @@ Look at: out/held and out/run.json
   });
 
   it('says when there was nothing to do, and when nothing came of it', () => {
-    expect(summary(record([], []), PLAIN)).toBe('Nothing to do: no documents were found.\n');
+    expect(summary(record([], []), PLAIN)).toBe('Nothing to do: no documents were found, so there is no stack in out/print.\n');
+    expect(summary(record([], []), { ...PLAIN, dryRun: true })).toBe('Nothing to do: no documents were found.\n');
     expect(summary(record(DOCUMENTS.slice(2), []), PLAIN)).toMatch(/^Nothing is ready to print\.\n/);
   });
 
