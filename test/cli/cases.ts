@@ -1,0 +1,83 @@
+import { join } from 'node:path';
+import { write } from '../batch/inbox.js';
+import { pipelineFile, put } from './inbox.js';
+
+export interface Case {
+  readonly args: readonly string[];
+  /** How the command has to end; the golden text says it too, but nobody updates this by accident. */
+  readonly code: number;
+  readonly before?: (folder: string) => void | Promise<void>;
+}
+
+const plain = (args: readonly string[], code: number): Case => ({ args, code });
+
+async function twoChannels(folder: string): Promise<void> {
+  await put(folder, ['inbox/mugs/order 2.pdf', 'letter-upper-sideways'], ['inbox/prints/all.pdf', 'label-then-slip']);
+  pipelineFile(folder, ['mugs', 'inbox/mugs/*', 'any-page'], ['prints', 'inbox/prints/*.pdf', 'label-then-slip']);
+}
+
+/** Something of everything that does not come out as it should. */
+async function mixed(folder: string): Promise<void> {
+  await put(
+    folder,
+    ['inbox/order 1.pdf', 'page-4x6'],
+    ['inbox/order 1 (1).pdf', 'page-4x6'],
+    ['inbox/order 2.pdf', 'letter-ninety-percent'],
+    ['inbox/order 10.pdf', 'letter-label-and-slip'],
+  );
+  write(join(folder, 'inbox/orders.csv'), 'order;name\n1;a\n');
+  write(join(folder, 'inbox/order 3.pdf'), '%PDF-1.7\n% that is all\n');
+  pipelineFile(folder, ['all', 'inbox', 'any-page']);
+}
+
+const oneLabel = (folder: string): Promise<void> => put(folder, ['label.pdf', 'page-4x6']);
+
+/** With wrong words in three places. */
+function wrongPipeline(folder: string): void {
+  write(
+    join(folder, 'pipeline.yaml'),
+    'media: 4x6in\ngrid: 203dp\nout: out\nchanels: []\nchannels:\n  - name: mugs\n    files: inbox/*\n    recipe: any-pge\n',
+  );
+}
+
+export const CASES: Readonly<Record<string, Case>> = {
+  'no-command': plain([], 2),
+  help: plain(['--help'], 0),
+  'help-run': plain(['run', '--help'], 0),
+  'help-check': plain(['check', '--help'], 0),
+  'help-steps': plain(['steps', '--help'], 0),
+  'help-schema': plain(['schema', '--help'], 0),
+  version: plain(['--version'], 0),
+  'unknown-command': plain(['rnu'], 2),
+  'unknown-option': plain(['run', '--jbos', '2'], 2),
+  'option-without-value': plain(['run', '--recipe'], 2),
+
+  'run-without-pipeline': plain(['run'], 2),
+  'run-files-without-recipe': { args: ['run', 'label.pdf'], code: 2, before: oneLabel },
+  'run-recipe-without-the-rest': plain(['run', '--recipe', 'any-page', '--config', 'pipeline.yaml'], 2),
+  'run-wrong-values': {
+    args: ['run', '--recipe', 'any-page', '--out', 'out', '--jobs', '0', '--media', '4x6inch', '--grid', '203dp', 'label.pdf'],
+    code: 2,
+    before: oneLabel,
+  },
+  'run-unknown-recipe': { args: ['run', '--recipe', 'any-pag', '--out', 'out', 'label.pdf'], code: 2, before: oneLabel },
+  'run-config-errors': { args: ['run'], code: 2, before: wrongPipeline },
+  'run-no-such-config': plain(['run', '--config', 'monday.yaml'], 2),
+
+  'run-done': { args: ['run'], code: 0, before: twoChannels },
+  'run-held': { args: ['run'], code: 1, before: mixed },
+  'run-dry': { args: ['run', '--dry-run'], code: 1, before: mixed },
+  'run-quiet': { args: ['run', '--recipe', 'label-pages', '--out', 'out', '--quiet', 'label.pdf'], code: 0, before: oneLabel },
+  'run-recipe': {
+    args: ['run', '--recipe', 'any-page', '--out', 'today/out', '--media', '100x150mm', '--grid', '300dpi', 'mugs', 'a label.pdf'],
+    code: 0,
+    before: (folder) => put(folder, ['a label.pdf', 'page-4x6'], ['mugs/monday/order 1.pdf', 'a4-two-labels', 'bilevel', 90]),
+  },
+  'run-no-such-file': { args: ['run', '--recipe', 'any-page', '--out', 'out', 'lable.pdf'], code: 1, before: oneLabel },
+  'run-nothing-matches': { args: ['run', '--recipe', 'any-page', '--out', 'out', '*.png'], code: 0, before: oneLabel },
+
+  'run-json': { args: ['run', '--json', '--jobs', '1'], code: 1, before: mixed },
+  'run-json-quiet': { args: ['run', '--json', '--jobs', '1', '--quiet'], code: 0, before: twoChannels },
+  'run-json-config-errors': { args: ['run', '--json'], code: 2, before: wrongPipeline },
+  'run-json-unknown-option': plain(['run', '--json', '--jbos', '2'], 2),
+};
