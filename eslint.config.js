@@ -16,8 +16,8 @@ export default defineConfig(
     },
   },
   {
-    // Faulty workers are loaded as they stand, so they are plain JavaScript outside the type check.
-    files: ['test/faults/workers/*.js'],
+    // Faulty workers and the run that kills itself are loaded as they stand: plain JavaScript outside the type check.
+    files: ['test/faults/workers/*.js', 'test/kill/*.js'],
     extends: [tseslint.configs.disableTypeChecked],
   },
 );

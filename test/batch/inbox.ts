@@ -25,7 +25,11 @@ export interface ToldItem {
 }
 
 /** Writes a document that tells the plain-press worker what comes of it, as old as last night's. */
-export function tell(path: string, items: readonly ToldItem[], more: { delay?: number; padding?: number; mark?: string } = {}): void {
+export function tell(
+  path: string,
+  items: readonly ToldItem[],
+  more: { delay?: number; padding?: number; mark?: string; pressed?: string } = {},
+): void {
   write(path, `%PDF-1.4\n${JSON.stringify({ items, ...more })}\n`);
 }
 

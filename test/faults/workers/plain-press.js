@@ -1,8 +1,8 @@
 // A worker without engines: the document itself says, as JSON behind a PDF's first line, what comes of it. For tests of
-// everything that stands around the work on a document. `{"items": [{"role": "label", "parcel": 1}], "delay": 20}`
+// everything that stands around the work on a document. `{"items": [{"role": "label", "parcel": 1}], "delay": 20}`; `pressed`
+// gives the pressed pages, base64.
 import { readFileSync } from 'node:fs';
 import { parentPort } from 'node:worker_threads';
-import { PDFDocument } from 'pdf-lib';
 
 parentPort.on('message', async ({ item }) => {
   const told = JSON.parse(readFileSync(item.path, 'utf8').split('\n')[1]);
@@ -32,7 +32,7 @@ parentPort.on('message', async ({ item }) => {
     pageCount: items.length,
     items,
     diagnostics: [],
-    pressed: pressedPage === 0 ? undefined : await pages(item.sha256, pressedPage, told.padding ?? 0),
+    pressed: await pressed(told, item.sha256, pressedPage),
     pictures,
     times: { press: 1 },
     counts: { documentsOpened: 1, sourceRasters: 0, outputRasters: pressedPage, decodes: pressedPage },
@@ -40,8 +40,14 @@ parentPort.on('message', async ({ item }) => {
   parentPort.postMessage({ type: 'done', result, spoiled: false });
 });
 
+async function pressed(told, seed, count) {
+  if (count === 0) return undefined;
+  return told.pressed === undefined ? pages(seed, count, told.padding ?? 0) : Buffer.from(told.pressed, 'base64');
+}
+
 /** Pages of 4×6 in that each draw something of their own; `padding` bytes more that don't pack. */
 async function pages(seed, count, padding) {
+  const { PDFDocument } = await import('pdf-lib');
   const document = await PDFDocument.create({ updateMetadata: false });
   for (let n = 0; n < count; n += 1) {
     const page = document.addPage([288, 432]);
