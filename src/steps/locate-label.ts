@@ -77,7 +77,7 @@ function withRemainder(sheet: Sheet, labels: readonly { box: Box; evidence: read
   const sheets = labels.map((label, index): Sheet => ({
     ...sheet,
     id: single ? sheet.id : `${sheet.id}.${index + 1}`,
-    role: 'label',
+    role: sheet.role === 'return-label' ? 'return-label' : 'label',
     box: label.box,
     evidence: [...sheet.evidence, ...label.evidence],
   }));

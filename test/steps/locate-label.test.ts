@@ -1,0 +1,66 @@
+import { describe, expect, it } from 'vitest';
+import { locateLabel } from '../../src/steps/locate-label.js';
+import { endOf, onMedia, opened, optionsOf } from './on-sample.js';
+
+const inches = (value: number) => ({ value, unit: 'in' as const });
+
+describe('locate-label', () => {
+  it('gives the label and names what is left of the page', async () => {
+    const { document, sheets, sample } = await opened('letter-upper-sideways');
+    const made = await locateLabel.apply(sheets, optionsOf(locateLabel), onMedia(document));
+    expect(made.map((sheet) => `${sheet.id} ${sheet.role} ${endOf(sheet) ?? ''}`)).toEqual([
+      'p1 label planned',
+      'p1.rest remainder skipped locate-label/remainder',
+    ]);
+    const wanted = sample.expected.pages[0]?.labels[0]?.box;
+    expect(made[0]?.box.x).toBeCloseTo(wanted?.x ?? NaN, -0.5);
+    expect(made[0]?.evidence.join('; ')).toMatch(/frame \d\.\d\d×\d\.\d\d in around 2 codes/);
+    document.close();
+  });
+
+  it('gives two sheets for two labels, in reading order', async () => {
+    const { document, sheets } = await opened('a4-two-labels');
+    const made = await locateLabel.apply(sheets, optionsOf(locateLabel), onMedia(document));
+    const labels = made.filter((sheet) => sheet.role === 'label');
+    expect(labels.map((sheet) => sheet.id)).toEqual(['p1.1', 'p1.2']);
+    expect(labels[0]?.box.y ?? 0).toBeLessThan(labels[1]?.box.y ?? 0);
+    document.close();
+  });
+
+  it('looks only in the named places, and holds the page when one is empty', async () => {
+    const { document, sheets } = await opened('letter-upper-sideways');
+    const at = (place: readonly ('upper-half' | 'lower-half')[]) =>
+      locateLabel.apply(sheets, optionsOf(locateLabel, { place }), onMedia(document));
+    expect(endOf((await at(['upper-half']))[0])).toBe('planned');
+    expect((await at(['lower-half'])).map(endOf)).toEqual(['held locate-label/not-found']);
+    expect((await at(['upper-half', 'lower-half'])).map(endOf)).toEqual(['held locate-label/not-found']);
+    document.close();
+  });
+
+  it('takes a box at its word, and holds one outside the page', async () => {
+    const { document, sheets } = await opened('letter-upper-sideways');
+    const at = (box: readonly [number, number, number, number]) => {
+      const [x, y, w, h] = box.map(inches) as [
+        ReturnType<typeof inches>,
+        ReturnType<typeof inches>,
+        ReturnType<typeof inches>,
+        ReturnType<typeof inches>,
+      ];
+      return locateLabel.apply(sheets, optionsOf(locateLabel, { box: [x, y, w, h] }), onMedia(document));
+    };
+    expect((await at([1, 1, 4, 6]))[0]?.box).toEqual({ x: 72, y: 72, width: 288, height: 432 });
+    expect((await at([6, 1, 4, 6])).map(endOf)).toEqual(['held locate-label/outside-page']);
+    document.close();
+  });
+
+  it('a return label stays one', async () => {
+    const { document, sheets } = await opened('letter-return-label');
+    const made = await locateLabel.apply(
+      sheets.map((sheet) => ({ ...sheet, role: 'return-label' as const })),
+      optionsOf(locateLabel),
+      onMedia(document),
+    );
+    expect(made[0]?.role).toBe('return-label');
+    document.close();
+  });
+});

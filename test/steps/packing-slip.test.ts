@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { packingSlip } from '../../src/steps/packing-slip.js';
+import { splitPages } from '../../src/steps/split-pages.js';
+import { endOf, onMedia, opened, optionsOf, through } from './on-sample.js';
+
+async function labelThenSlip(changed: Parameters<typeof optionsOf<typeof packingSlip.options>>[1] = {}) {
+  const { document, sheets } = await opened('label-then-slip');
+  const context = onMedia(document);
+  const split = await splitPages.apply(sheets, optionsOf(splitPages, { labels: 'odd', slips: 'even' }), context);
+  const located = await through(['locate-label', 'rotate', 'scale'], split, context);
+  const made = await packingSlip.apply(located, optionsOf(packingSlip, changed), context);
+  document.close();
+  return made;
+}
+
+describe('packing-slip', () => {
+  it("puts the next page's slip into the parcel of its label, shrunk but readable", async () => {
+    const made = await labelThenSlip();
+    const [label, slip] = [made.find((sheet) => sheet.role === 'label'), made.find((sheet) => sheet.role === 'slip')];
+    expect([label?.parcel, slip?.parcel]).toEqual([1, 1]);
+    expect(endOf(slip)).toBe('planned');
+    expect(slip?.scale ?? 0).toBeLessThan(1);
+    expect(slip?.content.kind).toBe('region');
+  });
+
+  it('sets the words anew when shrinking would make them too small, and loses none', async () => {
+    const made = await labelThenSlip({ readable: { value: 9, unit: 'pt' } });
+    const slips = made.filter((sheet) => sheet.role === 'slip');
+    const lines = slips.flatMap((sheet) => (sheet.content.kind === 'text' ? sheet.content.lines : []));
+    expect(lines.join(' ')).toContain('Packing slip');
+    expect(lines.join(' ')).toContain('Thank you');
+    expect(new Set(slips.map((sheet) => sheet.parcel))).toEqual(new Set([1]));
+  });
+
+  it('holds a slip that may only be shrunk and would be unreadable', async () => {
+    const made = await labelThenSlip({ layout: 'shrink', readable: { value: 11, unit: 'pt' } });
+    expect(endOf(made.find((sheet) => sheet.role === 'slip'))).toBe('held packing-slip/unreadable');
+  });
+
+  it('holds a slip without a label before it', async () => {
+    const { document, sheets } = await opened('label-then-slip');
+    const context = onMedia(document);
+    const split = await splitPages.apply(sheets, optionsOf(splitPages, { slips: 'every' }), context);
+    const made = await packingSlip.apply(split, optionsOf(packingSlip), context);
+    expect(made.map(endOf)).toEqual(['held packing-slip/shared-page', 'held packing-slip/no-label']);
+    document.close();
+  });
+
+  it("cuts the slip out of the label's own page", async () => {
+    const { document, sheets } = await opened('letter-label-and-slip');
+    const context = onMedia(document);
+    const located = await through(['split-pages', 'locate-label', 'rotate', 'scale'], sheets, context);
+    const made = await packingSlip.apply(located, optionsOf(packingSlip, { from: 'same-page', place: 'lower-half' }), context);
+    const slip = made.find((sheet) => sheet.role === 'slip');
+    expect(endOf(slip)).toBe('planned');
+    expect(slip?.box.y ?? 0).toBeGreaterThanOrEqual(396);
+    document.close();
+  });
+
+  it('a return label takes no slip of another order', async () => {
+    const { document, sheets } = await opened('label-then-slip');
+    const context = onMedia(document);
+    const split = await splitPages.apply(sheets, optionsOf(splitPages, { returns: 'first', slips: 'even' }), context);
+    const made = await packingSlip.apply(split, optionsOf(packingSlip), context);
+    expect(made.map(endOf)).toEqual(['planned', 'held packing-slip/no-label']);
+    document.close();
+  });
+});

@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { splitPages } from '../../src/steps/split-pages.js';
+import { blankPages, endOf, onMedia, opened, optionsOf } from './on-sample.js';
+import { pageSheet } from '../../src/sheet/sheet.js';
+
+const four = [1, 2, 3, 4].map((page) => pageSheet(page, 288, 432));
+const split = (changed: Parameters<typeof optionsOf<typeof splitPages.options>>[1]) =>
+  splitPages.apply(four, optionsOf(splitPages, changed), onMedia(blankPages(288, 432, 4)));
+
+describe('split-pages', () => {
+  it('takes every page for a label unless told otherwise', async () => {
+    expect((await split({})).map((sheet) => sheet.role)).toEqual(['label', 'label', 'label', 'label']);
+  });
+
+  it('tells labels, slips, returns and pages to skip by position; no page gets lost', async () => {
+    const sheets = await split({ labels: 'odd', slips: '2', returns: '3', skip: 'last' });
+    expect(sheets.map((sheet) => `${sheet.role} ${endOf(sheet) ?? ''}`)).toEqual([
+      'label planned',
+      'slip planned',
+      'return-label planned',
+      'page skipped split-pages/skipped',
+    ]);
+  });
+
+  it('skips pages that are not among the labels, by name', async () => {
+    const sheets = await split({ labels: 'first' });
+    expect(sheets.map(endOf)).toEqual(['planned', ...Array<string>(3).fill('skipped split-pages/skipped')]);
+    expect(sheets[1]?.state).toMatchObject({ message: 'skipped: page 2 is not among the label pages' });
+  });
+
+  it.each([
+    ['skip', 'skipped split-pages/no-code'],
+    ['hold', 'held split-pages/no-code'],
+    ['label', 'planned'],
+  ] as const)('a page on which nothing looks like a code: %s', async (what, end) => {
+    expect((await split({ 'without-code': what })).map(endOf)).toEqual(Array(4).fill(end));
+  });
+
+  it('tells a slip by its words, whatever their case, and keeps the label beside it', async () => {
+    const { document, sheets } = await opened('label-then-slip');
+    const made = await splitPages.apply(sheets, optionsOf(splitPages, { 'slip-words': ['PACKING  slip'] }), onMedia(document));
+    expect(made.map((sheet) => sheet.role)).toEqual(['label', 'slip']);
+    const skipping = await splitPages.apply(sheets, optionsOf(splitPages, { 'skip-words': ['packing slip'] }), onMedia(document));
+    expect(skipping.map(endOf)).toEqual(['planned', 'skipped split-pages/skipped']);
+    const returns = await splitPages.apply(sheets, optionsOf(splitPages, { 'return-words': ['packing slip'] }), onMedia(document));
+    expect(returns.map((sheet) => sheet.role)).toEqual(['label', 'return-label']);
+    document.close();
+  });
+});
