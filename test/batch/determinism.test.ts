@@ -20,20 +20,24 @@ async function inbox(): Promise<string> {
   return folder;
 }
 
-it('the whole pipeline gives the same bytes for 1, 2 and 8 jobs and any order of the files, and leaves nothing of a run before', async () => {
-  const folder = await inbox();
-  const made = async (out: string, jobs: number, files: readonly string[]): Promise<Map<string, Buffer>> => {
-    const ended = await runBuilt(['run', '--recipe', 'any-page', '--out', out, '--jobs', String(jobs), ...files], folder);
-    expect(ended.code, ended.stderr).toBe(1);
-    return lastingFilesIn(join(folder, out));
-  };
-  const one = await made('one', 1, FILES);
-  expect([...one.keys()].filter((path) => path.startsWith('print/'))).toEqual(['print/stack-4x6in.pdf']);
-  expect([...one.keys()].some((path) => path.startsWith('held/'))).toBe(true);
-  expect(await made('two', 2, FILES.toReversed())).toEqual(one);
+it(
+  'the whole pipeline gives the same bytes for 1, 2 and 8 jobs and any order of the files, and leaves nothing of a run before',
+  { timeout: 240_000 },
+  async () => {
+    const folder = await inbox();
+    const made = async (out: string, jobs: number, files: readonly string[]): Promise<Map<string, Buffer>> => {
+      const ended = await runBuilt(['run', '--recipe', 'any-page', '--out', out, '--jobs', String(jobs), ...files], folder);
+      expect(ended.code, ended.stderr).toBe(1);
+      return lastingFilesIn(join(folder, out));
+    };
+    const one = await made('one', 1, FILES);
+    expect([...one.keys()].filter((path) => path.startsWith('print/'))).toEqual(['print/stack-4x6in.pdf']);
+    expect([...one.keys()].some((path) => path.startsWith('held/'))).toBe(true);
+    expect(await made('two', 2, FILES.toReversed())).toEqual(one);
 
-  // Into a folder that has the outputs of other files.
-  const few = await made('few', 1, ['order 2.pdf']);
-  expect(few.get('run.json')).not.toEqual(one.get('run.json'));
-  expect(await made('few', 8, [...FILES.slice(3), ...FILES.slice(0, 3)])).toEqual(one);
-});
+    // Into a folder that has the outputs of other files.
+    const few = await made('few', 1, ['order 2.pdf']);
+    expect(few.get('run.json')).not.toEqual(one.get('run.json'));
+    expect(await made('few', 8, [...FILES.slice(3), ...FILES.slice(0, 3)])).toEqual(one);
+  },
+);
