@@ -1,18 +1,25 @@
-// A run with the plain worker that kills itself at its Nth request to change the disk, for 0 never:
-// `node plain-run.js PIPELINE.json N`. At the end it says how many requests there were. A write that is killed is half done.
-import { readFileSync } from 'node:fs';
+// A run with the plain worker that shows what a kill would leave: `node plain-run.js PIPELINE.json SNAPSHOTS` copies the
+// output folder to SNAPSHOTS/N before the Nth request to change the disk, a write half done, and says at the end how many
+// there were. `node plain-run.js PIPELINE.json kill N` kills itself at the Nth instead.
+import { cpSync, readFileSync } from 'node:fs';
 import fs from 'node:fs/promises';
+import { join } from 'node:path';
 import { syncBuiltinESMExports } from 'node:module';
 
-const [, , pipelineFile, killAt] = process.argv;
+const [, , pipelineFile, snapshots, killAt] = process.argv;
+const pipeline = JSON.parse(readFileSync(pipelineFile, 'utf8'));
 let requests = 0;
-const isLast = () => (requests += 1) === Number(killAt);
-const die = () => process.kill(process.pid, 'SIGKILL');
+
+function interrupt() {
+  requests += 1;
+  if (killAt === undefined) cpSync(pipeline.out, join(snapshots, String(requests)), { recursive: true });
+  else if (requests === Number(killAt)) process.kill(process.pid, 'SIGKILL');
+}
 
 for (const name of ['rename', 'link', 'unlink', 'mkdir', 'rm']) {
   const real = fs[name];
   fs[name] = async (...args) => {
-    if (isLast()) die();
+    interrupt();
     return real(...args);
   };
 }
@@ -23,9 +30,10 @@ fs.open = async (path, flags, ...more) => {
   const writeFile = file.writeFile.bind(file);
   file.writeFile = async (data) => {
     const bytes = Buffer.from(data);
-    if (!isLast()) return writeFile(bytes);
-    await writeFile(bytes.subarray(0, bytes.byteLength / 2));
-    return die();
+    const half = Math.floor(bytes.byteLength / 2);
+    await writeFile(bytes.subarray(0, half));
+    interrupt();
+    await writeFile(bytes.subarray(half));
   };
   return file;
 };
@@ -34,7 +42,7 @@ syncBuiltinESMExports();
 // Imported only now, so that it gets the functions above.
 const { runBatch } = await import('../../dist/batch/run-batch.js');
 const end = await runBatch({
-  pipeline: JSON.parse(readFileSync(pipelineFile, 'utf8')),
+  pipeline,
   dryRun: false,
   stop: new AbortController().signal,
   emit: () => undefined,
