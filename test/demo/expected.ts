@@ -1,49 +1,64 @@
-/** What run.json must say of the demo: kinds of items by state, and the reasons of all that is not printed. */
-export interface Outcome {
-  readonly ready: Readonly<Record<string, number>>;
-  /** Code of the reason → how many, of held, failed and skipped items; what a label leaves of its page is not counted. */
-  readonly reasons: Readonly<Record<string, number>>;
+import type { DemoDocument } from './demo-file.js';
+
+interface Item {
+  readonly role: string;
+  readonly state: string;
+  readonly reason?: { readonly code: string };
+  readonly codes: readonly { readonly digest: string }[];
+  readonly printed?: { readonly number: number; readonly page: number };
 }
 
-/** Forty orders: 38 labels and 2 return labels to print, eleven slips behind their labels; each planted fault found and no other. */
-export const EXPECTED: Outcome = {
-  ready: { label: 38, slip: 11, 'return-label': 2 },
-  reasons: {
-    'intake/duplicate': 1,
-    'verify/too-fine': 1,
-    'reading/cut-off': 1,
-    'intake/empty': 1,
-    'intake/html': 1,
-    'packing-slip/no-label': 1,
-    'split-pages/no-code': 1,
-    'intake/unknown-kind': 1,
-  },
-};
-
-interface Recorded {
-  readonly documents: readonly {
-    readonly items: readonly { readonly role: string; readonly state: string; readonly reason?: { readonly code: string } }[];
-  }[];
+/** What the demo looks at in a run.json. */
+export interface Recorded {
+  readonly stacks: readonly { readonly parcels: number; readonly pages: number }[];
+  readonly documents: readonly { readonly name: string; readonly items: readonly Item[] }[];
 }
 
-/** The outcome that a run.json tells of. */
-export function outcomeOf(record: unknown): Outcome {
-  const items = (record as Recorded).documents.flatMap((document) => document.items);
-  const ready: Record<string, number> = {};
-  const reasons: Record<string, number> = {};
-  for (const { role, state, reason } of items) {
-    if (state === 'ready') ready[role] = (ready[role] ?? 0) + 1;
-    else if (reason && role !== 'remainder') reasons[reason.code] = (reasons[reason.code] ?? 0) + 1;
-  }
-  return { ready, reasons };
+/** Forty orders, 38 labels and two return labels to print, eleven slips behind their labels. */
+export const EXPECTED_STACK = { parcels: 40, pages: 51 };
+
+/** What of a run.json is not as the documents say, a line each; none when all is as expected. */
+export function differences(record: Recorded, documents: readonly DemoDocument[]): string[] {
+  const made = new Map(record.documents.map(({ name, items }) => [name, items.filter(({ role }) => role !== 'remainder')]));
+  const wrong = documents.flatMap(({ path, ends, codes }) => {
+    const name = `inbox/${path}`;
+    const items = made.get(name);
+    made.delete(name);
+    if (!items) return [`${name}: missing`];
+    return [
+      ...differ(`${name}:`, items.map(endOf).sort(), ends),
+      ...differ(`${name}: codes`, codesOf(items), codes),
+      ...strayed(name, items),
+    ];
+  });
+  const stacks = record.stacks.map(({ parcels, pages }) => `${parcels} parcels on ${pages} pages`);
+  return [
+    ...wrong,
+    ...[...made.keys()].map((name) => `${name}: not expected`),
+    ...differ('stacks:', stacks, [`${EXPECTED_STACK.parcels} parcels on ${EXPECTED_STACK.pages} pages`]),
+  ];
 }
 
-/** What differs, a line each; none when all is as expected. */
-export function differences(made: Outcome, expected: Outcome = EXPECTED): string[] {
-  return (['ready', 'reasons'] as const).flatMap((part) =>
-    [...new Set([...Object.keys(made[part]), ...Object.keys(expected[part])])].flatMap((key) => {
-      const [is, should] = [made[part][key] ?? 0, expected[part][key] ?? 0];
-      return is === should ? [] : [`${key}: ${is} instead of ${should}`];
-    }),
-  );
+const endOf = ({ role, state, reason }: Item): string => [role, state, ...(reason ? [reason.code] : [])].join(' ');
+
+const codesOf = (items: readonly Item[]): string[] =>
+  items
+    .filter(({ state }) => state === 'ready')
+    .flatMap(({ codes }) => codes.map(({ digest }) => digest))
+    .sort();
+
+function differ(what: string, is: readonly string[], should: readonly string[]): string[] {
+  const [made, wanted] = [is.join(', '), should.join(', ')];
+  return made === wanted ? [] : [`${what} ${made || 'nothing'} instead of ${wanted || 'nothing'}`];
+}
+
+/** Slips that don't come right behind the label of their own parcel. */
+function strayed(name: string, items: readonly Item[]): string[] {
+  return items.flatMap(({ role, printed }) => {
+    if (role !== 'slip' || !printed) return [];
+    const follows = items.some(
+      (each) => each.role === 'label' && each.printed?.number === printed.number && each.printed.page === printed.page - 1,
+    );
+    return follows ? [] : [`${name}: the slip on page ${printed.page} does not follow its label`];
+  });
 }

@@ -1,4 +1,4 @@
-import { contentFor, seeded, type LabelContent } from '../samples/content.js';
+import { contentFor, type LabelContent } from '../samples/content.js';
 import { bramblerun } from '../samples/labels/bramblerun.js';
 import { kestomar } from '../samples/labels/kestomar.js';
 import { norrvane } from '../samples/labels/norrvane.js';
@@ -6,17 +6,11 @@ import { overmoor } from '../samples/labels/overmoor.js';
 import { quillhaul } from '../samples/labels/quillhaul.js';
 import { tidewick } from '../samples/labels/tidewick.js';
 import { zunderpost } from '../samples/labels/zunderpost.js';
-import { A4, label, layout, LETTER, other, slip, type Layout, type LayoutPage } from '../samples/layout.js';
-import { instructions, invoice, packingSlip, receipt } from '../samples/other-pages.js';
+import { A4, label, LETTER, other, slip, type LayoutPage } from '../samples/layout.js';
+import { instructions, packingSlip, receipt } from '../samples/other-pages.js';
 import { CHANNELS } from '../samples/names.js';
-import { sample, type Kind, type QuarterTurn } from '../samples/sample.js';
-
-/** A document as a channel hands it over. */
-export interface DemoFile {
-  /** `channel/file`. */
-  readonly path: string;
-  readonly bytes: Uint8Array;
-}
+import type { QuarterTurn } from '../samples/sample.js';
+import { document, file, zipped, type DemoFile } from './demo-file.js';
 
 /** Folder and channel names. */
 export const [SHEETS, PAIRS, SHEETS_OF_TWO, PICTURES, PAGES, RETURNS] = CHANNELS.map((name) => name.toLowerCase()) as [
@@ -30,14 +24,6 @@ export const [SHEETS, PAIRS, SHEETS_OF_TWO, PICTURES, PAGES, RETURNS] = CHANNELS
 
 const contents = (channel: string, count: number): LabelContent[] =>
   Array.from({ length: count }, (_, index) => contentFor(`${channel} order ${index + 1}`, index + channel.length));
-
-const document = (name: string, pages: () => readonly LayoutPage[], traits: Layout['traits'] = []): Layout =>
-  layout({ name, about: name, traits, pages });
-
-async function file(path: string, made: Layout, kind: Kind = 'vector', turn: QuarterTurn = 0): Promise<DemoFile> {
-  const { bytes, fileName } = await sample(made, kind, turn);
-  return { path: `${path}${fileName.slice(fileName.lastIndexOf('.'))}`, bytes };
-}
 
 /** Ten orders: a letter page each, label sideways on the upper half, receipt below. */
 export function letterSheets(): Promise<DemoFile[]> {
@@ -95,28 +81,27 @@ export function pictures(): Promise<DemoFile[]> {
   );
 }
 
-/** Six orders: three with label and slip on one page, three plain 4×6 pages, one of them designed lying. */
-export function mixedPages(): Promise<DemoFile[]> {
-  return Promise.all(
-    contents(PAGES, 6).map((content, index) => {
-      const path = `${PAGES}/${index < 3 ? 'with-slip' : 'plain'}-${index + 1}`;
-      if (index < 3) {
-        const regions = [label(bramblerun(content), 90, 50, 90), slip(packingSlip(540, 360, content), 36, 414)];
-        return file(
-          path,
-          document(`shared ${index}`, () => [{ ...LETTER, regions }]),
-        );
-      }
-      const page: LayoutPage =
-        index === 5
-          ? { width: 432, height: 288, regions: [label(zunderpost(content), 0, 0)] }
-          : { width: 288, height: 432, regions: [label(kestomar(content), 0, 0)] };
-      return file(
-        path,
-        document(`plain ${index}`, () => [page]),
-      );
-    }),
-  );
+/** Six orders: three with label and slip on one page, three plain 4×6 pages in one ZIP, one of them designed lying. */
+export async function mixedPages(): Promise<DemoFile[]> {
+  const all = contents(PAGES, 6);
+  const shared = all.slice(0, 3).map((content, index) => {
+    const regions = [label(bramblerun(content), 90, 50, 90), slip(packingSlip(540, 360, content), 36, 414)];
+    return file(
+      `${PAGES}/with-slip-${index + 1}`,
+      document(`shared ${index}`, () => [{ ...LETTER, regions }]),
+    );
+  });
+  const plain = all.slice(3).map((content, index) => {
+    const page: LayoutPage =
+      index === 2
+        ? { width: 432, height: 288, regions: [label(zunderpost(content), 0, 0)] }
+        : { width: 288, height: 432, regions: [label(kestomar(content), 0, 0)] };
+    return file(
+      `plain-${index + 4}`,
+      document(`plain ${index}`, () => [page]),
+    );
+  });
+  return [...(await Promise.all(shared)), zipped(`${PAGES}/all-labels.zip`, await Promise.all(plain))];
 }
 
 /** Two return labels, each on a letter page. */
@@ -132,25 +117,8 @@ export function returnLabels(): Promise<DemoFile[]> {
   );
 }
 
-/** What goes wrong on any day. */
-export async function faults(good: readonly DemoFile[]): Promise<DemoFile[]> {
-  const [first] = good;
-  if (!first) throw new Error('the demo has no documents');
-  const content = contentFor('too fine', 3);
-  const draw = seeded('noise');
-  const small = document('too fine', () => [
-    { ...LETTER, regions: [label(bramblerun(content), 110, 60, 90, 0.9), other(receipt(540, 300, content), 36, 420)] },
-  ]);
-  const lone = document('lone slip', () => [{ ...LETTER, regions: [slip(packingSlip(540, 400, contentFor('lone slip')), 36, 36)] }]);
-  const bill = document('bill', () => [{ ...A4, regions: [other(invoice(A4.width, A4.height, contentFor('bill')), 0, 0)] }], ['no-label']);
-  return [
-    { path: `${SHEETS}/again (1).pdf`, bytes: first.bytes },
-    await file(`${SHEETS}/drawn-too-small`, small),
-    { path: `${SHEETS}/cut-off.pdf`, bytes: first.bytes.slice(0, Math.floor(first.bytes.length * 0.6)) },
-    { path: `${SHEETS}/nothing.pdf`, bytes: new Uint8Array() },
-    { path: `${SHEETS}/sign-in.pdf`, bytes: Buffer.from('<!DOCTYPE html><html><body>Please sign in</body></html>') },
-    await file(`${PAGES}/lone-slip`, lone),
-    await file(`${PAGES}/invoice`, bill),
-    { path: `${PAGES}/noise.pdf`, bytes: Uint8Array.from({ length: 900 }, () => draw(256)) },
-  ];
+/** The forty orders that come in whole. */
+export async function goodFiles(): Promise<readonly DemoFile[]> {
+  const channels = [letterSheets(), labelsAndSlips(), twoOnAPage(), pictures(), mixedPages(), returnLabels()];
+  return (await Promise.all(channels)).flat();
 }
