@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import type { Pipeline } from '../config/pipeline.js';
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { FileFailure } from '../files/failure.js';
 import { ensureFolder } from '../files/folder.js';
 import { acquireLock, type Lock } from '../files/lock.js';
@@ -73,6 +74,9 @@ async function runInFolder({ pipeline, dryRun, stop, emit, worker }: RunRequest,
     emit({ type: 'started', config: pipeline.file, out: pipeline.out, documents: taken, jobs, dryRun });
     for (const diagnostic of diagnostics) emit({ type: 'diagnostic', diagnostic });
     watch.lap('intake');
+    // A slip of the pen must not take the place of the last good run's stacks.
+    const mistake = taken === 0 ? diagnostics.find((each) => each.severity === 'error') : undefined;
+    if (mistake) return { kind: 'cannot-go-on', reason: nothingFound(mistake) };
 
     const onFirstEnd = (): void => {
       watch.mark('first document');
@@ -129,6 +133,10 @@ async function openFolder(out: string): Promise<{ readonly lock: Lock } | { read
   if (cleared.ok) return locked;
   await locked.lock.release();
   return cleared;
+}
+
+function nothingFound({ code, remedy = 'Check the names of files and folders.' }: Diagnostic): Reason {
+  return { code, message: 'no document was found, so the outputs of the run before are left as they are', remedy };
 }
 
 function doesNotAddUp(wrong: readonly string[]): Reason {

@@ -37,13 +37,13 @@ export async function findFiles({ channel, patterns, folder, out }: Wanted): Pro
     if (pattern.startsWith('!')) for (const path of (await matchesOf(pattern.slice(1), folder)).found) unwanted.add(path);
   for (const pattern of patterns) {
     if (pattern.startsWith('!')) continue;
-    const { found, problems } = await matchesOf(pattern, folder);
+    const { found, problems, isThere } = await matchesOf(pattern, folder);
     diagnostics.push(...problems.map((each) => unreadableFolder(channel, each.path, each.errno)));
     const kept = await outside(found, out);
     if (found.length > 0 && kept.length === 0) diagnostics.push(onlyOutput(channel, pattern, found.length));
     if (found.length === 0 && problems.length === 0)
       diagnostics.push(
-        isDynamicPattern(pattern) || pattern.endsWith('/') ? nothingMatches(channel, pattern) : noSuchFile(channel, pattern),
+        isThere || isDynamicPattern(pattern) || pattern.endsWith('/') ? nothingMatches(channel, pattern) : noSuchFile(channel, pattern),
       );
     for (const path of kept) if (!unwanted.has(path)) paths.add(path);
   }
@@ -55,14 +55,14 @@ interface Problem {
   readonly errno: string;
 }
 
-async function matchesOf(pattern: string, folder: string): Promise<{ found: string[]; problems: Problem[] }> {
+async function matchesOf(pattern: string, folder: string): Promise<{ found: string[]; problems: Problem[]; isThere: boolean }> {
   const path = resolve(folder, pattern);
   const kind = await kindOf(path);
-  if (kind === 'file') return { found: [path], problems: [] };
-  if (kind === 'folder') return search(path, '**/*');
-  if (!isDynamicPattern(pattern)) return { found: [], problems: [] };
+  if (kind === 'file') return { found: [path], problems: [], isThere: true };
+  if (kind === 'folder') return { ...(await search(path, '**/*')), isThere: true };
+  if (!isDynamicPattern(pattern)) return { found: [], problems: [], isThere: false };
   const { base, rest } = splitPattern(pattern);
-  return search(resolve(folder, base), rest);
+  return { ...(await search(resolve(folder, base), rest)), isThere: false };
 }
 
 async function kindOf(path: string): Promise<'file' | 'folder' | undefined> {

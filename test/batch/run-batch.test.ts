@@ -166,6 +166,19 @@ describe('a run', () => {
     expect(end).toMatchObject({ kind: 'finished', record: { stacks: [], documents: [], account: { documents: { taken: 0 } } } });
   });
 
+  it('leaves the outputs of the run before when a misspelt name finds nothing', async () => {
+    const folder = temporaryFolder();
+    tell(join(folder, 'north/1.pdf'), [{ role: 'label', parcel: 1 }]);
+    const pipeline = pipelineOf(folder, { north: [] });
+    await run(pipeline);
+    const before = lastingFilesIn(pipeline.out);
+    const [channel] = pipeline.channels;
+    if (!channel) throw new Error('no channel');
+    const { end } = await run({ ...pipeline, channels: [{ ...channel, files: ['nroth/1.pdf'] }] });
+    expect(end).toMatchObject({ kind: 'cannot-go-on', reason: { code: 'intake/no-file' } });
+    expect(lastingFilesIn(pipeline.out)).toEqual(before);
+  });
+
   it('keeps pressed pages in a scratch file when they are many, and removes it', async () => {
     const folder = temporaryFolder();
     for (let n = 0; n < 20; n += 1)

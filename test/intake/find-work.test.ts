@@ -107,6 +107,13 @@ describe('find-work', () => {
     expect(names(result.intake)).toEqual(['in/1.pdf']);
   });
 
+  it('warns of an empty folder: it is there, so its name is no mistake', async () => {
+    const folder = inbox({});
+    mkdirSync(join(folder, 'empty'));
+    const { diagnostics } = await find(folder, { one: ['empty'] });
+    expect(codes(diagnostics)).toEqual(['warning intake/no-match']);
+  });
+
   it('never takes the output folder, by whichever way it is reached', async () => {
     const folder = inbox({ 'in/1.pdf': pdf('1'), 'out/print/labels.pdf': pdf('2'), 'out/run.json': '{}', 'outer.pdf': pdf('3') });
     symlinkSync(join(folder, 'out'), join(folder, 'in', 'link'));
