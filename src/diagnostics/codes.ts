@@ -120,6 +120,7 @@ export const DIAGNOSTIC_CODES = [
   'verify/ink-differs',
   'verify/nothing-to-prove',
   'verify/too-fine',
+  'verify/unread-bars',
 ] as const;
 
 export type DiagnosticCode = (typeof DIAGNOSTIC_CODES)[number];

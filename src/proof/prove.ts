@@ -15,6 +15,7 @@ import { cutCodes } from './cut-codes.js';
 import { leastModuleDots } from './limits.js';
 import { moduleWidth } from './module-width.js';
 import * as reasons from './reasons.js';
+import { unreadRows } from './unread-rows.js';
 
 /** A code read back from the output. */
 export interface ProvedCode {
@@ -113,7 +114,15 @@ async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix, grey: 
   if (fine && (difference === undefined || difference.code === 'verify/code-lost')) {
     return hold(reasons.tooFine(fine.code, fine.moduleDots, grid, sheet.scale), proved);
   }
-  return difference ? hold(difference, proved) : { verdict: 'proved', codes: proved };
+  if (difference) return hold(difference, proved);
+  const unread = required
+    ? unreadRows(
+        page,
+        sheet.box,
+        compared.same.map(({ source }) => source),
+      )
+    : [];
+  return unread.length > 0 ? hold(reasons.unread, proved) : { verdict: 'proved', codes: proved };
 }
 
 /** The finest code under the least module, if any; lost ones are measured where the source's code was put. */

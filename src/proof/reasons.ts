@@ -13,6 +13,13 @@ export const nothingToProve: Reason = {
   remedy: "If this channel's labels carry no code, say `verify: none` in its recipe; otherwise look at the picture and the label's box.",
 };
 
+export const unread: Reason = {
+  code: 'verify/unread-bars',
+  message: 'bars on the label can not be read in the source, though another code can',
+  remedy:
+    'Look at the picture: if a code is smeared or cut, get the label anew from the channel; if the bars are no code, print it by hand.',
+};
+
 export const blank: Reason = {
   code: 'verify/blank',
   message: 'the source shows ink here and the drawn page is blank',

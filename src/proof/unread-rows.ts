@@ -1,0 +1,28 @@
+import { centre, contains, grow, intersection, type Box } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
+import { codeLikeAreas } from '../reading/code-like.js';
+import type { Code, SourcePage } from '../reading/source.js';
+
+/** A row of bars is known by its texture to about 2 mm (pt). */
+const ABOUT = 6;
+/** Shorter or lower areas may be heavy type as well as bars; no main code of a label is that small (common practice, no source). */
+const LEAST = { long: mmToPt(25), high: mmToPt(6) };
+
+/**
+ * Rows of bars of the source, inside `box` (pt), of which no code was read: smeared or damaged in the source, or of a kind that is
+ * not read. Other codes on the label say nothing of them.
+ */
+export function unreadRows(page: SourcePage, box: Box, read: readonly Code[]): readonly Box[] {
+  return codeLikeAreas(page)
+    .filter((area) => area.kind === 'linear' && contains(box, area.box, ABOUT))
+    .map((area) => area.box)
+    .filter(({ width, height }) => Math.max(width, height) >= LEAST.long && Math.min(width, height) >= LEAST.high)
+    .filter((row) => !read.some((code) => isOf(code, row)));
+}
+
+function isOf(code: Code, row: Box): boolean {
+  const { x, y } = centre(row);
+  const around = grow(code.box, ABOUT);
+  const holdsCentre = x >= around.x && x <= around.x + around.width && y >= around.y && y <= around.y + around.height;
+  return holdsCentre && intersection(code.box, row) !== undefined;
+}
