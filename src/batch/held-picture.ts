@@ -5,13 +5,16 @@ import type { GreyRaster, SourcePage } from '../reading/source.js';
 /** Fine enough to read an address on a letter page, small enough to open at once: 100 dpi. */
 const PIXELS_PER_PT = 100 / 72;
 const LINE = 3;
+/** A page that is held for its monstrous size is shown coarser, pixels on a side. */
+const MOST_ON_A_SIDE = 5_000;
 
 /** The page of a held item as PNG, with the item's box drawn around it where it is not the whole page. */
 export async function heldPicture(page: SourcePage, box: Box): Promise<Uint8Array> {
   const whole = { x: 0, y: 0, width: page.width, height: page.height };
-  const drawn = page.render(whole, PIXELS_PER_PT);
+  const pixelsPerPt = Math.min(PIXELS_PER_PT, MOST_ON_A_SIDE / Math.max(page.width, page.height));
+  const drawn = page.render(whole, pixelsPerPt);
   const raster: GreyRaster = { ...drawn, data: drawn.data.slice() };
-  const outline = intersection(grow(box, LINE / PIXELS_PER_PT), whole);
+  const outline = intersection(grow(box, LINE / pixelsPerPt), whole);
   if (outline && outline.width * outline.height < 0.98 * page.width * page.height) outlineBox(raster, outline);
   return encodePng(raster);
 }

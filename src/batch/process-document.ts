@@ -114,7 +114,9 @@ async function picturesOf(source: SourceDocument, items: readonly ItemResult[]):
   const pictures: HeldPicture[] = [];
   for (const item of items) {
     if (item.state.kind !== 'held' || !item.box) continue;
-    pictures.push({ itemId: item.id, png: await heldPicture(source.page(item.page), item.box) });
+    const page = source.page(item.page);
+    // A page without size shows nothing.
+    if (page.width > 0 && page.height > 0) pictures.push({ itemId: item.id, png: await heldPicture(page, item.box) });
   }
   return pictures;
 }

@@ -3,21 +3,20 @@ import type { Reason } from '../sheet/sheet.js';
 import { count } from './counters.js';
 import { PdfHandle } from './pdf-handle.js';
 import { PdfPage } from './pdf-page.js';
-import { isCutOff, lacksParts } from './pdf-wholeness.js';
+import { isCutOff, lacksParts, lostLineEnds } from './pdf-wholeness.js';
 import { pdfium } from './pdfium.js';
 import type { PressSource, SourceDocument, SourcePage } from './source.js';
+import { DAMAGED_PAGE } from './unfit-page.js';
 
 export interface OpenPdfOptions {
   /** `output`: the press's own pages, opened to be proved; counted apart. */
   readonly as?: 'source' | 'output';
 }
 
-/** A page larger than this on a side (pt, 69 in; A0 is 47 in long) is no document with a label, and its rasters would not fit. */
-const LONGEST_SIDE = 5_000;
-
 /**
  * Opens a PDF from any producer: encrypted with an empty password, damaged cross-reference table, annotations and form
- * widgets (made part of the page). Never throws for bad bytes: `refused` says what is wrong and what to do.
+ * widgets (made part of the page). Never throws for bad bytes: `refused` says what is wrong and what to do. A page that can't
+ * be used among others that can is no reason to refuse: it says so itself (`SourcePage.unfit`).
  */
 export async function openPdf(bytes: Uint8Array, options: OpenPdfOptions = {}): Promise<SourceDocument | { readonly refused: Reason }> {
   const engine = await pdfium();
@@ -27,7 +26,6 @@ export async function openPdf(bytes: Uint8Array, options: OpenPdfOptions = {}): 
   if (isSource && isCutOff(bytes)) return { refused: CUT_OFF };
 
   let handle = PdfHandle.open(engine, bytes);
-  let pdf: PDFDocument | undefined;
   if (handle === 'needs-password') return { refused: NEEDS_PASSWORD };
   if (handle === 'damaged') {
     const mended = await mend(bytes);
@@ -35,54 +33,57 @@ export async function openPdf(bytes: Uint8Array, options: OpenPdfOptions = {}): 
     handle = PdfHandle.open(engine, mended);
     if (typeof handle === 'string') return { refused: DAMAGED };
     notes.push('the cross-reference table was damaged and has been rebuilt');
-    bytes = mended;
   }
   if (handle.pageCount === 0) {
     handle.close();
     return { refused: NO_PAGES };
   }
-  if (isSource) {
-    const flattened = handle.flatten();
-    if (flattened > 0)
-      notes.push(`annotations or form fields on ${flattened} page${flattened === 1 ? '' : 's'} were made part of the page`);
-    pdf = flattened > 0 ? undefined : await load(bytes);
-    pdf ??= await load(handle.saveCopy());
-    if (!pdf || pdf.getPageCount() !== handle.pageCount) {
-      handle.close();
-      return { refused: DAMAGED };
-    }
+  if (!isSource) return new OpenPdf(handle, undefined, notes);
+
+  // Looked at before PDFium writes the file anew: its copy has lengths that fit, whatever is missing.
+  const asGiven = await load(bytes);
+  const flattened = handle.flatten();
+  if (flattened > 0) notes.push(`annotations or form fields on ${flattened} page${flattened === 1 ? '' : 's'} were made part of the page`);
+  const copied = flattened > 0 || !asGiven || lostLineEnds(asGiven);
+  const pdf = copied ? await load(handle.saveCopy()) : asGiven;
+  const whole = pdf && [pdf, asGiven ?? pdf].every((each) => each.getPageCount() === handle.pageCount);
+  if (!whole) {
+    handle.close();
+    return { refused: DAMAGED };
   }
-  if (pdf) {
-    const { length } = pdf.getPages();
-    for (let number = 1; number <= length; number++) {
-      if (!lacksParts(pdf, number)) continue;
-      handle.close();
-      return { refused: DAMAGED };
-    }
-  }
-  const document = new OpenPdf(handle, pdf, notes, isSource);
-  for (let number = 1; number <= document.pageCount; number++) {
-    const page = document.page(number);
-    if (!(page.width > 0 && page.height > 0) || Math.max(page.width, page.height) > LONGEST_SIDE) {
-      document.close();
-      return { refused: hugePage(number) };
-    }
+  const document = new OpenPdf(handle, pdf, notes, damagedPages(asGiven ?? pdf, pdf));
+  const first = document.page(1).unfit;
+  if (first && everyPage(document).every((page) => page.unfit)) {
+    document.close();
+    return { refused: first };
   }
   return document;
+}
+
+const everyPage = (document: SourceDocument): readonly SourcePage[] =>
+  Array.from({ length: document.pageCount }, (_, index) => document.page(index + 1));
+
+function damagedPages(...pdfs: readonly PDFDocument[]): ReadonlySet<number> {
+  const damaged = new Set<number>();
+  for (const pdf of new Set(pdfs)) {
+    for (let number = 1; number <= pdf.getPageCount(); number++) if (lacksParts(pdf, number)) damaged.add(number);
+  }
+  return damaged;
 }
 
 class OpenPdf implements SourceDocument {
   readonly #handle: PdfHandle;
   readonly #pdf: PDFDocument | undefined;
   readonly #pages = new Map<number, PdfPage>();
-  readonly #isSource: boolean;
+  readonly #damaged: ReadonlySet<number>;
   readonly notes: readonly string[];
 
-  constructor(handle: PdfHandle, pdf: PDFDocument | undefined, notes: readonly string[], isSource: boolean) {
+  /** @param pdf the source as the press draws it; left out for the press's own pages. @param damaged pages, from 1 */
+  constructor(handle: PdfHandle, pdf: PDFDocument | undefined, notes: readonly string[], damaged: ReadonlySet<number> = new Set()) {
     this.#handle = handle;
     this.#pdf = pdf;
     this.notes = notes;
-    this.#isSource = isSource;
+    this.#damaged = damaged;
   }
 
   get pageCount(): number {
@@ -93,8 +94,9 @@ class OpenPdf implements SourceDocument {
     if (number < 1 || number > this.pageCount) throw new RangeError(`no page ${number} of ${this.pageCount}`);
     let page = this.#pages.get(number);
     if (!page) {
-      const counted = this.#isSource ? 'sourceRasters' : 'outputRasters';
-      page = new PdfPage(this.#handle.engine, this.#handle.loadPage(number), number, this.#userUnit(number), counted);
+      const counted = this.#pdf ? 'sourceRasters' : 'outputRasters';
+      const damage = this.#damaged.has(number) ? DAMAGED_PAGE : undefined;
+      page = new PdfPage(this.#handle.engine, this.#handle.loadPage(number), number, this.#userUnit(number), counted, damage);
       this.#pages.set(number, page);
     }
     return page;
@@ -160,9 +162,3 @@ const NO_PAGES: Reason = {
   message: 'the PDF has no pages',
   remedy: 'Download it again from the sales channel.',
 };
-
-const hugePage = (page: number): Reason => ({
-  code: 'reading/huge-page',
-  message: `page ${page} is longer than 69 in on a side or has no size`,
-  remedy: 'Download it again; if it still is that large, print the one label from a viewer onto 4×6 paper and use that file.',
-});

@@ -21,8 +21,8 @@ export function pageGeometry(engine: Pdfium, page: number, userUnit: number): Pd
     engine.FPDF_GetPageBoundingBox(page, pointer);
     return floats(engine, pointer, 4);
   });
-  const w = right - left;
-  const h = top - bottom;
+  const w = Math.max(0, right - left);
+  const h = Math.max(0, top - bottom);
   const toVisible = ((): Matrix => {
     switch (engine.FPDFPage_GetRotation(page) & 3) {
       case 1:

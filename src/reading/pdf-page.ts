@@ -1,4 +1,5 @@
 import { intersection, type Box } from '../geometry/box.js';
+import type { Reason } from '../sheet/sheet.js';
 import { CodesMemo } from './codes-memo.js';
 import { count, type Counted } from './counters.js';
 import { pageGeometry, type PdfPageGeometry } from './pdf-geometry.js';
@@ -17,6 +18,7 @@ import {
   type SourcePage,
   type Word,
 } from './source.js';
+import { unfitSize } from './unfit-page.js';
 
 const GREY = 1;
 const NO_SMOOTHING = 0x1000 | 0x2000 | 0x4000;
@@ -29,16 +31,23 @@ export class PdfPage implements SourcePage {
   readonly #geometry: PdfPageGeometry;
   readonly #counted: Counted;
   readonly #codes = new CodesMemo();
+  readonly #damage: Reason | undefined;
   #words: readonly Word[] | undefined;
   #objects: PdfObjects | undefined;
   #ink: GreyRaster | undefined;
 
-  constructor(engine: Pdfium, handle: number, number: number, userUnit: number, counted: Counted) {
+  /** @param damage what is wrong with the page in the file, if anything */
+  constructor(engine: Pdfium, handle: number, number: number, userUnit: number, counted: Counted, damage?: Reason) {
     this.#engine = engine;
     this.#handle = handle;
     this.number = number;
     this.#geometry = pageGeometry(engine, handle, userUnit);
     this.#counted = counted;
+    this.#damage = damage;
+  }
+
+  get unfit(): Reason | undefined {
+    return this.#damage ?? unfitSize(this.width, this.height);
   }
 
   get width(): number {

@@ -1,3 +1,4 @@
+import { inflateSync } from 'node:zlib';
 import {
   PDFArray,
   PDFDict,
@@ -43,7 +44,7 @@ export function lacksParts(pdf: PDFDocument, number: number): boolean {
     }
     if (object instanceof PDFArray) return object.asArray().some(missing);
     if (object instanceof PDFStream) {
-      if (object instanceof PDFRawStream && object.contents.length < declaredLength(object)) return true;
+      if (object instanceof PDFRawStream && shortage(object) > LINE_END && !endsWhole(object)) return true;
       return missingInResources(object.dict.get(PDFName.of('Resources')));
     }
     if (object instanceof PDFDict) return object.values().some((value) => value instanceof PDFRef && missing(value));
@@ -64,8 +65,55 @@ export function lacksParts(pdf: PDFDocument, number: number): boolean {
   return missingInResources(node.Resources());
 }
 
-function declaredLength(stream: PDFRawStream): number {
-  const length = stream.dict.lookup(PDFName.of('Length'));
-  const value = Number(length?.toString());
-  return Number.isFinite(value) ? value : 0;
+/** The parser takes a line end, two bytes at most, off the data of a stream whose /Length it can't follow yet. */
+const LINE_END = 2;
+
+/**
+ * Whether the parser took data for a line end in any stream: a byte that belongs to a picture or a text would be missing
+ * from what is copied. PDFium, which follows each /Length, then has to write the file anew first.
+ */
+export function lostLineEnds(pdf: PDFDocument): boolean {
+  return pdf.context.enumerateIndirectObjects().some(([, object]) => {
+    const short = object instanceof PDFRawStream ? shortage(object) : 0;
+    return short > 0 && short <= LINE_END;
+  });
 }
+
+/** By how many bytes a stream is shorter than its /Length says; 0 or less when it has them all, or when nothing is said. */
+function shortage(stream: PDFRawStream): number {
+  const length = Number(stream.dict.lookup(PDFName.of('Length'))?.toString());
+  return Number.isFinite(length) ? length - stream.contents.length : 0;
+}
+
+/**
+ * Whether a stream has its own end, by its outer filter: writers put wrong lengths into whole files. Data without a filter
+ * doesn't tell.
+ */
+function endsWhole({ dict, contents }: PDFRawStream): boolean {
+  const filter = dict.lookup(PDFName.of('Filter'));
+  const outer = filter instanceof PDFArray ? (filter.size() > 0 ? filter.lookup(0) : undefined) : filter;
+  const end = Buffer.from(contents.subarray(-8)).toString('latin1').trimEnd();
+  switch (outer?.toString() ?? '') {
+    case '/FlateDecode':
+      return inflates(contents);
+    case '/DCTDecode':
+      return end.endsWith('\xff\xd9');
+    case '/ASCII85Decode':
+      return end.endsWith('~>');
+    case '/ASCIIHexDecode':
+      return end.endsWith('>');
+    default:
+      return false;
+  }
+}
+
+function inflates(data: Uint8Array): boolean {
+  try {
+    inflateSync(data, { maxOutputLength: MOST_INFLATED });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+const MOST_INFLATED = 256_000_000;

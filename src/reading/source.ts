@@ -1,6 +1,7 @@
 import type { PDFDocument } from 'pdf-lib';
 import type { Box } from '../geometry/box.js';
 import type { Turn } from '../geometry/placement.js';
+import type { Reason } from '../sheet/sheet.js';
 
 /** An 8-bit grey picture, row by row from the top; 0 is black, 255 is white paper. */
 export interface GreyRaster {
@@ -64,6 +65,8 @@ export interface SourcePage {
   /** Visible size in pt, true size. */
   readonly width: number;
   readonly height: number;
+  /** Why the page can't be used although the document can; its other facts are not to be asked for then. */
+  readonly unfit?: Reason | undefined;
   words(): readonly Word[];
   images(): readonly PlacedImage[];
   /** Boxes of everything the page draws, in drawing order; for a picture the whole page. Cheap; not clipped to the page. */
