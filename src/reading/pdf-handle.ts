@@ -7,6 +7,8 @@ const WITHOUT_SECURITY = 3;
 /** Annotation subtypes that draw nothing on paper by themselves (fpdf_annot.h): Link and Popup. */
 const LINK = 2;
 const POPUP = 16;
+/** FPDF_ANNOT_FLAG_HIDDEN of fpdf_annot.h: neither shown nor printed. */
+const HIDDEN = 2;
 const FLATTENED = 1;
 
 /** An open PDFium document and the memory that it lives in. */
@@ -72,8 +74,9 @@ export class PdfHandle {
     for (let index = 0; index < count; index++) {
       const annotation = engine.FPDFPage_GetAnnot(page, index);
       const subtype = engine.FPDFAnnot_GetSubtype(annotation);
+      const hidden = (engine.FPDFAnnot_GetFlags(annotation) & HIDDEN) !== 0;
       engine.FPDFPage_CloseAnnot(annotation);
-      if (subtype !== LINK && subtype !== POPUP) return true;
+      if (!hidden && subtype !== LINK && subtype !== POPUP) return true;
     }
     return false;
   }
