@@ -73,7 +73,7 @@ export const CASES: Readonly<Record<string, Case>> = {
     code: 0,
     before: (folder) => put(folder, ['a label.pdf', 'page-4x6'], ['mugs/monday/order 1.pdf', 'a4-two-labels', 'bilevel', 90]),
   },
-  'run-no-such-file': { args: ['run', '--recipe', 'any-page', '--out', 'out', 'lable.pdf'], code: 1, before: oneLabel },
+  'run-no-such-file': { args: ['run', '--recipe', 'any-page', '--out', 'out', 'lable.pdf'], code: 3, before: oneLabel },
   'run-nothing-matches': { args: ['run', '--recipe', 'any-page', '--out', 'out', '*.png'], code: 0, before: oneLabel },
 
   'run-json': { args: ['run', '--json', '--jobs', '1'], code: 1, before: mixed },
