@@ -1,13 +1,14 @@
+import { PDFDocument, PDFName } from 'pdf-lib';
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { processDocument } from '../../src/batch/process-document.js';
 import { loadRecipe } from '../../src/config/load-recipe.js';
-import type { DocumentResult } from '../../src/recipe/outcome.js';
+import type { DocumentResult, ItemResult } from '../../src/recipe/outcome.js';
 import { NO_LABELS } from '../faults/inputs/documents.js';
 import { ROOT } from '../house/tree.js';
 import { LAYOUTS } from '../samples/layouts.js';
-import { FAMILY, STREETS } from '../samples/names.js';
-import { sample } from '../samples/sample.js';
+import { FAMILY, GIVEN, STREETS, TOWNS } from '../samples/names.js';
+import { sample, type Sample } from '../samples/sample.js';
 
 function processed(bytes: Uint8Array, recipe = 'any-page'): Promise<DocumentResult> {
   const { value } = loadRecipe(recipe, ROOT);
@@ -15,11 +16,25 @@ function processed(bytes: Uint8Array, recipe = 'any-page'): Promise<DocumentResu
   return processDocument({ bytes, shownName: 'sample.pdf', recipe: value, media: '4x6in', grid: '203dpi' });
 }
 
-async function sampleOf(name: string): Promise<Uint8Array> {
+function samplesOf(name: string): Promise<Sample> {
   const layout = LAYOUTS.find((each) => each.name === name);
   if (!layout) throw new Error(`no layout ${name}`);
-  return (await sample(layout, 'vector', 0)).bytes;
+  return sample(layout, 'vector', 0);
 }
+
+const sampleOf = async (name: string): Promise<Uint8Array> => (await samplesOf(name)).bytes;
+
+/** The first page of a sample three times, the second of them changed. */
+async function withOddPage(name: string, change: (pdf: PDFDocument) => void): Promise<Uint8Array> {
+  const source = await PDFDocument.load(await sampleOf(name));
+  const pdf = await PDFDocument.create({ updateMetadata: false });
+  for (let count = 0; count < 3; count++) for (const page of await pdf.copyPages(source, [0])) pdf.addPage(page);
+  change(pdf);
+  return pdf.save({ useObjectStreams: false });
+}
+
+const statesOf = (items: readonly ItemResult[]): readonly string[] =>
+  items.map(({ id, state }) => (state.kind === 'ready' ? `${id} ready` : `${id} ${state.kind} ${state.code}`));
 
 describe('processDocument', () => {
   it.each(NO_LABELS.map(([what, code, content]) => [what, code, content] as const))(
@@ -40,10 +55,45 @@ describe('processDocument', () => {
   });
 
   it('tells no name, no street and no whole number of a label', async () => {
-    const { items, diagnostics } = await processed(await sampleOf('letter-upper-sideways'));
+    const { bytes, expected } = await samplesOf('letter-upper-sideways');
+    const { items, diagnostics } = await processed(bytes);
     const told = JSON.stringify([items, diagnostics]);
-    for (const word of [...FAMILY, ...STREETS]) expect(told).not.toContain(word);
+    for (const word of [...FAMILY, ...GIVEN, ...STREETS, ...TOWNS]) expect(told).not.toContain(word);
+    const numbers = expected.pages.flatMap(({ labels }) => labels.flatMap(({ codes }) => codes.map((code) => code.bytes)));
+    expect(numbers.length).toBeGreaterThan(0);
+    for (const number of numbers) {
+      expect(told).not.toContain(number);
+      for (const part of Buffer.from(number, 'hex')
+        .toString('latin1')
+        .match(/\d{8,}/g) ?? [])
+        expect(told).not.toContain(part);
+    }
     expect(items[0]?.codes.length).toBeGreaterThan(0);
     for (const code of items[0]?.codes ?? []) expect(code.tail.length).toBeLessThanOrEqual(4);
+  });
+
+  it('a page of monstrous size is held alone, with a picture that is no monster', async () => {
+    const bytes = await withOddPage('page-4x6', (pdf) => pdf.getPage(1).setSize(14_000, 7_000));
+    const { items, pictures, pageCount } = await processed(bytes, 'label-pages');
+    expect(pageCount).toBe(3);
+    expect(statesOf(items)).toEqual(['p1 ready', 'p2 held reading/huge-page', 'p3 ready']);
+    expect(pictures.map((picture) => picture.itemId)).toEqual(['p2']);
+    const { width, height } = await sharp(pictures[0]?.png, { limitInputPixels: 12_500_000 }).metadata();
+    expect([width, height]).toEqual([5000, 2500]);
+  });
+
+  it('a page of which nothing is visible is held alone, and there is nothing to picture', async () => {
+    const bytes = await withOddPage('page-4x6', (pdf) =>
+      pdf.getPage(1).node.set(PDFName.of('CropBox'), pdf.context.obj([9000, 9000, 9100, 9100])),
+    );
+    const { items, pictures } = await processed(bytes, 'label-pages');
+    expect(statesOf(items)).toEqual(['p1 ready', 'p2 held reading/huge-page', 'p3 ready']);
+    expect(pictures).toEqual([]);
+  });
+
+  it.each(['any-page', 'label-then-slip'])('the label before a page that may be its slip is held with it by %s', async (recipe) => {
+    const huge = (pdf: PDFDocument): void => pdf.getPage(1).setSize(14_000, 7_000);
+    const { items } = await processed(await withOddPage('page-4x6', huge), recipe);
+    expect(statesOf(items)).toEqual(['p1 held batch/parcel-held', 'p2 held reading/huge-page', 'p3 ready']);
   });
 });
