@@ -115,7 +115,7 @@ class OpenPdf implements SourceDocument {
 
   /** PDFium does not tell it (libraries differ); it is not inheritable (ISO 32000). */
   #userUnit(number: number): number {
-    const value = this.#pdf?.getPage(number - 1).node.get(PDFName.of('UserUnit'));
+    const value = this.#pdf?.getPage(number - 1).node.lookup(PDFName.of('UserUnit'));
     const unit = value instanceof PDFNumber ? value.asNumber() : 1;
     return unit > 0 ? unit : 1;
   }

@@ -27,6 +27,10 @@ export function isCutOff(bytes: Uint8Array): boolean {
 
 /** What a page draws with, by its keys in resources: a missing one leaves something out on paper. */
 const DRAWN_WITH = ['Font', 'XObject', 'ExtGState', 'ColorSpace', 'Pattern', 'Shading'].map((key) => PDFName.of(key));
+/** Parts of a picture that are objects of their own. */
+const PARTS_OF_PICTURE = ['ColorSpace', 'Mask', 'SMask'].map((key) => PDFName.of(key));
+/** Parts of a font that nothing on paper comes from: what its letters mean, and what is said about it. */
+const NOT_DRAWN = ['ToUnicode', 'Metadata'].map((key) => PDFName.of(key));
 
 /**
  * Whether anything that a page draws with is missing from the file or can't be parsed: its contents, fonts, pictures, forms.
@@ -45,11 +49,13 @@ export function lacksParts(pdf: PDFDocument, number: number): boolean {
     if (object instanceof PDFArray) return object.asArray().some(missing);
     if (object instanceof PDFStream) {
       if (object instanceof PDFRawStream && shortage(object) > LINE_END && !endsWhole(object)) return true;
+      if (PARTS_OF_PICTURE.some((key) => missingReference(object.dict.get(key)))) return true;
       return missingInResources(object.dict.get(PDFName.of('Resources')));
     }
-    if (object instanceof PDFDict) return object.values().some((value) => value instanceof PDFRef && missing(value));
+    if (object instanceof PDFDict) return object.entries().some(([key, value]) => !NOT_DRAWN.includes(key) && missingReference(value));
     return false;
   };
+  const missingReference = (value: PDFObject | undefined): boolean => value instanceof PDFRef && missing(value);
   const missingInResources = (reference: PDFObject | undefined): boolean => {
     const resources = reference instanceof PDFRef ? pdf.context.lookup(reference) : reference;
     if (!(resources instanceof PDFDict)) return false;

@@ -1,5 +1,6 @@
 import { degrees, PDFDict, PDFDocument, PDFName, PDFNumber, PDFRawStream, PDFRef, rgb, StandardFonts } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
+import { visiblePage } from '../../src/press/visible-page.js';
 import { openPdf } from '../../src/reading/open-pdf.js';
 import type { SourceDocument } from '../../src/reading/source.js';
 
@@ -25,6 +26,11 @@ async function refusal(bytes: Uint8Array): Promise<string> {
   expect(document.refused.remedy.length).toBeGreaterThan(10);
   return document.refused.code;
 }
+
+const fontsOf = (pdf: PDFDocument): readonly PDFDict[] =>
+  pdf.context
+    .enumerateIndirectObjects()
+    .flatMap(([, object]) => (object instanceof PDFDict && object.get(PDFName.of('Type')) === PDFName.of('Font') ? [object] : []));
 
 describe('openPdf', () => {
   it.each([false, true])('reads size and words; object streams: %s', async (objectStreams) => {
@@ -52,6 +58,17 @@ describe('openPdf', () => {
     const page = document.page(1);
     expect([page.width, page.height]).toEqual([576, 864]);
     expect(page.words()[0]?.fontSize).toBeCloseTo(24, 1);
+    document.close();
+  });
+
+  it('takes a UserUnit that is told by another object as the press does', async () => {
+    const document = await open(
+      await drawn((pdf) => pdf.getPage(0).node.set(PDFName.of('UserUnit'), pdf.context.register(PDFNumber.of(2)))),
+    );
+    const source = document.pressSource(1);
+    const pressed = source.kind === 'pdf' ? visiblePage(source.pdf.getPage(0).node) : undefined;
+    expect([document.page(1).width, document.page(1).height]).toEqual([576, 864]);
+    expect([pressed?.width, pressed?.height]).toEqual([576, 864]);
     document.close();
   });
 
@@ -89,6 +106,34 @@ describe('openPdf', () => {
   it('does not mind a reference to nothing that no page draws with', async () => {
     const document = await open(await drawn((pdf) => pdf.catalog.set(PDFName.of('Metadata'), PDFRef.of(9999))));
     document.close();
+  });
+
+  it('does not mind a font that does not say what its letters mean', async () => {
+    const bytes = await drawn(async (pdf) => {
+      await pdf.flush();
+      fontsOf(pdf).forEach((font) => font.set(PDFName.of('ToUnicode'), PDFRef.of(9999)));
+    });
+    const document = await open(bytes);
+    expect(document.page(1).words()).toHaveLength(2);
+    document.close();
+  });
+
+  it('refuses a font without its file, and a picture without its mask or its colours', async () => {
+    const noFile = await drawn(async (pdf) => {
+      await pdf.flush();
+      const descriptor = pdf.context.register(pdf.context.obj({ Type: 'FontDescriptor', FontName: 'Sample', FontFile: PDFRef.of(9999) }));
+      fontsOf(pdf).forEach((font) => font.set(PDFName.of('FontDescriptor'), descriptor));
+    });
+    expect(await refusal(noFile)).toBe('reading/damaged');
+    for (const part of ['SMask', 'Mask', 'ColorSpace']) {
+      const picture = await drawn((pdf) => {
+        const { context } = pdf;
+        const entries = { Type: 'XObject', Subtype: 'Image', Width: 1, Height: 1, BitsPerComponent: 8, ColorSpace: 'DeviceGray' };
+        const image = context.stream(Uint8Array.of(0), { ...entries, [part]: PDFRef.of(9999) });
+        pdf.getPage(0).node.setXObject(PDFName.of('Im0'), context.register(image));
+      });
+      expect(await refusal(picture), part).toBe('reading/damaged');
+    }
   });
 
   it('refuses what is cut off: its last words may be missing', async () => {
