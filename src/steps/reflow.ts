@@ -18,8 +18,10 @@ export function reflow(
   if (words.length === 0) return 'the slip has no text layer';
   const turn = words[0]?.turn;
   if (turn === undefined || words.some((word) => word.turn !== turn)) return 'its words run in more than one direction';
-  const lines = linesOf(words, turn).flatMap((line) => wrap(line, fontSize, room.width));
-  if (missingGlyphs(lines.join('')).length > 0) return 'it has characters that the font at hand lacks';
+  const asTheyStand = linesOf(words, turn);
+  if (missingGlyphs(asTheyStand.join('')).length > 0) return 'it has characters that the font at hand lacks';
+  if (!hasRoom(asTheyStand, fontSize, room)) return `the page has no room for type of ${fontSize.toFixed(0)} pt`;
+  const lines = asTheyStand.flatMap((line) => wrap(line, fontSize, room.width));
   const pages: string[][] = [];
   let page: string[] = [];
   for (const line of lines) {
@@ -65,6 +67,21 @@ function linesOf(words: readonly Word[], turn: Turn): string[] {
   });
 }
 
+/** What a wrapped line begins with, so that it shows as one. */
+const INDENT = '   ';
+
+/** Whether a line fits, and in it the widest character behind the indent: wrapping would never end otherwise. */
+function hasRoom(lines: readonly string[], fontSize: number, room: { width: number; height: number }): boolean {
+  if (measureText([''], fontSize).height > room.height) return false;
+  return charactersOf(lines.join('')).every((each) => measureText([INDENT + each], fontSize).width <= room.width);
+}
+
+/** The different characters of a text, marks with what they stand on. */
+const charactersOf = (text: string): readonly string[] => [...new Set(text.normalize('NFC').match(/\P{M}\p{M}*/gu) ?? [])];
+
+/** A mark or the second half of a character stays with what stands before it. */
+const belongsToBefore = (text: string, at: number): boolean => /^[\p{M}\p{Cs}]/u.test(text.slice(at, at + 2));
+
 function wrap(line: string, fontSize: number, width: number): string[] {
   const fits = (text: string): boolean => measureText([text], fontSize).width <= width;
   if (fits(line)) return [line];
@@ -73,14 +90,14 @@ function wrap(line: string, fontSize: number, width: number): string[] {
   for (const part of line.split(/(?<=\s)(?=\S)/)) {
     if (open !== '' && !fits((open + part).trimEnd())) {
       lines.push(open.trimEnd());
-      open = '   ';
+      open = INDENT;
     }
     open += part;
     while (!fits(open.trimEnd())) {
       let cut = open.length - 1;
-      while (cut > 1 && !fits(open.slice(0, cut))) cut -= 1;
+      while (cut > 1 && (!fits(open.slice(0, cut)) || belongsToBefore(open, cut))) cut -= 1;
       lines.push(open.slice(0, cut));
-      open = `   ${open.slice(cut)}`;
+      open = INDENT + open.slice(cut);
     }
   }
   if (open.trim() !== '') lines.push(open.trimEnd());
