@@ -21,7 +21,8 @@ export interface Surroundings {
 /** Judges one candidate by its size, the white around it, its kind of edge and the direction of its words; undefined when it can't be a label at all. */
 export function judge(candidate: Candidate, around: Surroundings): Judged | undefined {
   const { box, edge, codes } = candidate;
-  if (codes.length === 0) return undefined;
+  // A page of the media's own size is what it is; whether a label must have a code is for split-pages and verify to say.
+  if (codes.length === 0 && edge !== 'page') return undefined;
   const short = Math.min(box.width, box.height);
   const long = Math.max(box.width, box.height);
   if (short < SHORT_SIDE.least || long < LONG_SIDE.least || short > SHORT_SIDE.most || long > LONG_SIDE.most) return undefined;

@@ -47,7 +47,8 @@ function located(sheet: Sheet, options: Values, context: StepContext): readonly 
     const choice = locate(page, region, options.by, context.media);
     if (choice.rivals.length > 0) return [held(sheet, doubtful(choice.labels, choice.rivals))];
     if (options.place && choice.labels.length === 0) return [held(sheet, notFound(`the ${place}`, options.by))];
-    labels.push(...(options.place ? choice.labels.slice(0, 1) : choice.labels));
+    if (options.place && choice.labels.length > 1) return [held(sheet, severalIn(place, choice.labels))];
+    labels.push(...choice.labels);
   }
   if (labels.length === 0) return [held(sheet, notFound('the page', options.by))];
   return withRemainder(
@@ -99,8 +100,15 @@ const notFound = (where: string, edges: readonly string[]): Reason => ({
   remedy: 'Look at the picture; if there is a label, give its `place` or its `box` under locate-label.',
 });
 
+const size = (each: Judged): string => `${each.edge} ${formatSize(each.box.width, each.box.height)}`;
+
+const severalIn = (place: string, labels: readonly Judged[]): Reason => ({
+  code: 'locate-label/doubtful',
+  message: `${labels.length} labels on the ${place}, where one should be: ${labels.slice(0, 3).map(size).join(' and ')}`,
+  remedy: 'Look at the picture; name a smaller `place` for each label under locate-label, or leave `place` out to take them all.',
+});
+
 function doubtful(labels: readonly Judged[], rivals: readonly Judged[]): Reason {
-  const size = (each: Judged): string => `${each.edge} ${formatSize(each.box.width, each.box.height)}`;
   return {
     code: 'locate-label/doubtful',
     message: `more than one answer: ${[...labels, ...rivals].slice(0, 3).map(size).join(' or ')}`,

@@ -1,14 +1,10 @@
-import { intersection, union, type Box } from '../geometry/box.js';
-import { lengthToPt, ptToMm } from '../geometry/length.js';
-import { fitFactor } from '../geometry/media.js';
-import { turnedSize, type Turn } from '../geometry/placement.js';
-import { inkBlobs } from '../locating/ink-groups.js';
+import { grow, intersection } from '../geometry/box.js';
+import { lengthToPt, mmToPt } from '../geometry/length.js';
 import { codeLikeAreas } from '../reading/code-like.js';
-import type { SourcePage, Word } from '../reading/source.js';
-import { held, isLabel, isPlanned, pageSheet, type Sheet } from '../sheet/sheet.js';
+import { held, isLabel, isPlanned, pageSheet, type Reason, type Sheet } from '../sheet/sheet.js';
+import { EMPTY_REGION, fitSlip, type SlipFitting } from './fit-slip.js';
 import { option, optional, type OptionValues } from './option.js';
 import { boxOnPage, PLACES, placeOnPage } from './place-on-page.js';
-import { reflow } from './reflow.js';
 import { documentStep, type StepContext } from './step.js';
 
 const OPTIONS = {
@@ -33,9 +29,6 @@ const OPTIONS = {
 } as const;
 
 type Values = OptionValues<typeof OPTIONS>;
-
-/** Without a text layer the type can't be measured: a slip may then be shrunk to this factor and no further. */
-const FACTOR_WITHOUT_WORDS = 0.6;
 
 /** Puts each slip behind its label as one parcel, at a size that people can read. */
 export const packingSlip = documentStep({
@@ -64,26 +57,50 @@ export const packingSlip = documentStep({
     'locate-label': 'a slip belongs to a label, which must be located first',
   },
   async apply(sheets, options, context) {
-    const withSlips = options.from === 'same-page' ? sheets.flatMap((sheet) => fromSamePage(sheet, options, context)) : sheets;
-    const result: Sheet[] = [];
-    let parcel = 0;
-    let lastLabel: number | undefined;
-    for (const sheet of withSlips) {
+    const withSlips = options.from === 'same-page' ? sheets.flatMap((sheet) => fromSamePage(sheet, sheets, options, context)) : sheets;
+    const ifSlipHeld = options['if-held'] === 'print-label' ? 'release' : 'hold';
+    const numbers = new Map(withSlips.filter(isLabel).map((label, index) => [label, index + 1]));
+    const firstSlip = withSlips.findIndex((sheet) => sheet.role === 'slip' && isPlanned(sheet));
+    const slipsComeFirst = withSlips.findIndex(({ role }) => role === 'label') > firstSlip;
+    let last: Sheet | undefined;
+    // Why the next slip may belong to another label than the last one.
+    let doubt: Reason | undefined;
+    return withSlips.flatMap((sheet, index): readonly Sheet[] => {
       if (isLabel(sheet)) {
-        parcel += 1;
-        if (sheet.role === 'label') lastLabel = parcel;
-        result.push({ ...sheet, parcel, ifSlipHeld: options['if-held'] === 'print-label' ? 'release' : 'hold' });
-      } else if (sheet.role !== 'slip' || !isPlanned(sheet)) {
-        result.push(sheet);
-      } else if (lastLabel === undefined) {
-        result.push(held(sheet, codeLikeAreas(context.document.page(sheet.page)).length > 0 ? SHARED_PAGE : NO_LABEL));
-      } else {
-        result.push(...readable({ ...sheet, parcel: lastLabel }, options, context));
+        if (sheet.role === 'label') [last, doubt] = [sheet, undefined];
+        return [{ ...sheet, parcel: numbers.get(sheet), ifSlipHeld }];
       }
-    }
-    return result;
+      if (sheet.role === 'slip' && sheet.state.kind === 'held' && last) return [{ ...sheet, parcel: numbers.get(last), ifSlipHeld }];
+      if (sheet.role !== 'slip' || !isPlanned(sheet)) {
+        if (mayBeLabel(sheet)) doubt ??= afterUnknown(sheet.page);
+        return [sheet];
+      }
+      const next = slipsComeFirst ? withSlips.slice(index).find(({ role }) => role === 'label') : undefined;
+      const label = next ?? last;
+      if (!label) return [held(sheet, codeLikeAreas(context.document.page(sheet.page)).length > 0 ? SHARED_PAGE : NO_LABEL)];
+      const slip: Sheet = { ...sheet, parcel: numbers.get(label), ifSlipHeld };
+      if (slipsComeFirst) return [held(slip, SLIP_FIRST)];
+      return doubt ? [held(slip, doubt)] : fitSlip(slip, fitting(options, context), context);
+    });
   },
 });
+
+/** A page of which no step could say what it is; what the recipe names to be skipped is none. */
+const mayBeLabel = ({ role, state }: Sheet): boolean =>
+  role === 'page' && (state.kind === 'held' || (state.kind === 'skipped' && state.code === 'split-pages/no-code'));
+
+const afterUnknown = (page: number): Reason => ({
+  code: 'packing-slip/whose',
+  message: `page ${page}, before this slip, may be a label that was not recognised: the slip may be that label's`,
+  remedy: `Look at page ${page}; if it is no label, name it under skip or skip-words of split-pages.`,
+});
+
+const SLIP_FIRST: Reason = {
+  code: 'packing-slip/whose',
+  message: 'the document has a packing slip before its first label: each slip may belong to the label after it or before it',
+  remedy:
+    'Look at the pictures; a slip is put with the label before it: have the channel give them in that order, or each order in a file of its own.',
+};
 
 const NO_LABEL = {
   code: 'packing-slip/no-label',
@@ -97,8 +114,8 @@ const SHARED_PAGE = {
   remedy: "If they do, use the recipe label-and-slip, or name the slip's `place` under packing-slip with `from: same-page`.",
 } as const;
 
-function fromSamePage(sheet: Sheet, options: Values, { document, grid }: StepContext): Sheet[] {
-  if (sheet.role !== 'label') return [sheet];
+function fromSamePage(sheet: Sheet, all: readonly Sheet[], options: Values, { document, grid }: StepContext): Sheet[] {
+  if (sheet.role !== 'label' || !isPlanned(sheet)) return [sheet];
   const page = document.page(sheet.page);
   const whole = { x: 0, y: 0, width: page.width, height: page.height };
   const wanted = options.box
@@ -109,96 +126,31 @@ function fromSamePage(sheet: Sheet, options: Values, { document, grid }: StepCon
   const box = wanted && intersection(wanted, whole);
   const fresh = pageSheet(page.number, page.width, page.height);
   const slip: Sheet = { ...fresh, id: `${sheet.id}.slip`, role: 'slip', evidence: ["a part of the label's page"] };
-  return box ? [sheet, { ...slip, box }] : [sheet, held(slip, EMPTY)];
+  if (!box) return [sheet, held(slip, EMPTY_REGION)];
+  const there = { ...slip, box };
+  if (all.some((other) => other !== sheet && other.role === 'label' && other.page === sheet.page))
+    return [sheet, held(there, ONE_FOR_MANY)];
+  if (intersection(grow(sheet.box, -LABEL_EDGE), box)) return [sheet, held(there, OVERLAPS_LABEL)];
+  return [sheet, there];
 }
 
-const EMPTY = {
-  code: 'packing-slip/empty-region',
-  message: 'there is nothing where the packing slip should be',
+/** A label's box may reach this far into the slip's region, pt (2 mm): only white paper is there. */
+const LABEL_EDGE = mmToPt(2);
+
+const ONE_FOR_MANY: Reason = {
+  code: 'packing-slip/whose',
+  message: 'the page has more than one label and one region for a slip',
+  remedy: 'Print the slips of such pages apart, or skip them: packing-slip takes one slip a page.',
+};
+
+const OVERLAPS_LABEL: Reason = {
+  code: 'packing-slip/overlaps-label',
+  message: "the slip's region lies over the label: a part of the label would be printed twice",
   remedy: 'Correct `place` or `box` under packing-slip.',
-} as const;
+};
 
-/** One slip region as one page or several, or held when it can't be made readable. */
-function readable(sheet: Sheet, options: Values, { document, media, grid }: StepContext): readonly Sheet[] {
-  const page = document.page(sheet.page);
-  const ink = inkOf(page, sheet.box);
-  if (!ink) return [held(sheet, EMPTY)];
-  const margin = lengthToPt(options.margin, grid);
-  const least = lengthToPt(options.readable, grid);
-  const room = { width: media.width - 2 * margin, height: media.height - 2 * margin };
-  const words = page.words().filter((word) => intersection(word.box, ink) !== undefined);
-  const slip: Sheet = { ...sheet, box: ink, margin };
-
-  const shrunk = bestFit(slip, words, room);
-  const smallest = smallestType(words);
-  const shrunkIsReadable = smallest === undefined ? shrunk.scale >= FACTOR_WITHOUT_WORDS : smallest * shrunk.scale >= least;
-  const asIs = {
-    ...shrunk,
-    evidence: [...sheet.evidence, shrunk.scale < 1 ? `shrunk to ${(shrunk.scale * 100).toFixed(0)} %` : 'true size'],
-  };
-  if (options.layout === 'shrink' || (options.layout === 'auto' && shrunkIsReadable)) {
-    return shrunkIsReadable ? [asIs] : [held(slip, tooSmall(smallest, shrunk.scale, least, 'layout: reflow'))];
-  }
-  const pages = reflow(words, Math.max(least, 8), room);
-  if (typeof pages === 'string') return [held(slip, tooSmall(smallest, shrunk.scale, least, pages))];
-  return pages.map((lines, index) => ({
-    ...slip,
-    id: index === 0 ? sheet.id : `${sheet.id}.${index + 1}`,
-    scale: 1,
-    turn: 0,
-    content: { kind: 'text' as const, lines, fontSize: Math.max(least, 8) },
-    evidence: [...sheet.evidence, `its words set anew at ${Math.max(least, 8).toFixed(0)} pt`],
-  }));
-}
-
-/** Upright, or turned a quarter when that keeps the type clearly larger. */
-function bestFit(slip: Sheet, words: readonly Word[], room: { width: number; height: number }): Sheet {
-  const upright = uprightOf(words);
-  const fit = (turn: Turn): number => {
-    const size = turnedSize(slip.box.width, slip.box.height, turn);
-    return Math.min(1, fitFactor(size.width, size.height, room.width, room.height));
-  };
-  const across = ((upright + 90) % 360) as Turn;
-  const turn = fit(across) > 1.15 * fit(upright) ? across : upright;
-  return { ...slip, turn, scale: fit(turn) };
-}
-
-function uprightOf(words: readonly Word[]): Turn {
-  const letters = new Map<Turn, number>();
-  for (const word of words) if (word.turn !== undefined) letters.set(word.turn, (letters.get(word.turn) ?? 0) + word.text.length);
-  const [main] = [...letters].sort((a, b) => b[1] - a[1]);
-  return main ? (((360 - main[0]) % 360) as Turn) : 0;
-}
-
-/** The size that nearly all of the writing has or exceeds: a tenth of the letters may be smaller. */
-function smallestType(words: readonly Word[]): number | undefined {
-  const sizes = words.flatMap((word) => new Array<number>(word.text.length).fill(word.fontSize)).sort((a, b) => a - b);
-  return sizes[Math.floor(sizes.length / 10)];
-}
-
-function inkOf(page: SourcePage, region: Box): Box | undefined {
-  const shared = inkBlobs(page.ink())
-    .map((blob) => intersection(blob, region))
-    .filter((blob) => blob !== undefined);
-  const box = union(shared);
-  return box && intersection({ x: box.x - 2, y: box.y - 2, width: box.width + 4, height: box.height + 4 }, region);
-}
-
-function tooSmall(
-  type: number | undefined,
-  scale: number,
-  least: number,
-  why: string,
-): { code: 'packing-slip/unreadable'; message: string; remedy: string } {
-  const size =
-    type === undefined
-      ? `at ${(scale * 100).toFixed(0)} %`
-      : `in type of ${(type * scale).toFixed(1)} pt (${ptToMm(type * scale).toFixed(1)} mm)`;
-  return {
-    code: 'packing-slip/unreadable',
-    message: `shrunk onto the label media the slip would stand ${size}, under the readable ${least.toFixed(0)} pt`,
-    remedy: why.startsWith('layout')
-      ? `Say \`${why}\` under packing-slip, or name a smaller region.`
-      : `It can't be set anew either: ${why}. Name a smaller region, or lower \`readable\`.`,
-  };
-}
+const fitting = ({ layout, readable, margin }: Values, { grid }: StepContext): SlipFitting => ({
+  layout,
+  readable: lengthToPt(readable, grid),
+  margin: lengthToPt(margin, grid),
+});

@@ -1,5 +1,5 @@
 import { wholeDots } from '../geometry/grid.js';
-import { formatSize, lengthToPt } from '../geometry/length.js';
+import { formatSize, lengthToPt, ptToMm } from '../geometry/length.js';
 import { fitFactor } from '../geometry/media.js';
 import { turnedSize } from '../geometry/placement.js';
 import { FIT_SLACK, pixelForDotScale } from '../press/place.js';
@@ -43,6 +43,13 @@ export const scale = documentStep({
 function scaled(sheet: Sheet, options: OptionValues<typeof OPTIONS>, { document, media, grid }: StepContext): Sheet {
   const margin = lengthToPt(options.margin, grid);
   const room = { width: media.width - 2 * margin, height: media.height - 2 * margin };
+  if (room.width <= 0 || room.height <= 0) {
+    return held(sheet, {
+      code: 'scale/too-large',
+      message: `a margin of ${ptToMm(margin).toFixed(1)} mm leaves no room on ${formatSize(media.width, media.height)}`,
+      remedy: 'Give scale a smaller `margin`.',
+    });
+  }
   const lies = turnedSize(sheet.box.width, sheet.box.height, sheet.turn);
   const fit = fitFactor(lies.width, lies.height, room.width, room.height);
   const overhang = Math.max(lies.width - room.width, lies.height - room.height);

@@ -1,9 +1,11 @@
+import { isMediaSize, type Media } from '../geometry/media.js';
+import { locate } from '../locating/locate.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
-import { held, pageSheet, skipped, type Sheet } from '../sheet/sheet.js';
+import { held, isPlanned, pageSheet, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
 import { option, type OptionValues } from './option.js';
 import { pagesMatch } from './pages.js';
-import { documentStep } from './step.js';
+import { documentStep, type StepContext } from './step.js';
 
 const OPTIONS = {
   labels: option({ kind: 'pages' }, 'Pages that are labels.', 'every'),
@@ -21,6 +23,8 @@ const OPTIONS = {
   ),
 } as const;
 
+type Values = OptionValues<typeof OPTIONS>;
+
 /** Decides for each page of the document whether it is a label, a slip, or to be skipped: by position, words, or what is on it. */
 export const splitPages = documentStep({
   name: 'split-pages',
@@ -29,32 +33,67 @@ export const splitPages = documentStep({
   short: 'labels',
   required: 'it says which pages are labels',
   notBefore: {},
-  async apply(sheets, options, { document }) {
-    return sheets.map((sheet) => (sheet.role === 'page' ? judge(sheet, options, document.page(sheet.page), document.pageCount) : sheet));
+  async apply(sheets, options, context) {
+    return sheets.map((sheet) => {
+      if (sheet.role !== 'page') return sheet;
+      return isPlanned(sheet) ? judge(sheet, options, context) : unseen(sheet, options, context.document.pageCount);
+    });
   },
 });
 
-function judge(sheet: Sheet, options: OptionValues<typeof OPTIONS>, page: SourcePage, pageCount: number): Sheet {
-  const at = (pattern: string): boolean => pagesMatch(pattern, page.number, pageCount);
+function judge(sheet: Sheet, options: Values, { document, media }: StepContext): Sheet {
+  const page = document.page(sheet.page);
   const says = (phrases: readonly string[]): string | undefined => phrases.find((phrase) => pageText(page).includes(fold(phrase)));
   const fresh: Sheet = { ...pageSheet(page.number, page.width, page.height), ...sheet };
 
   const skipWord = says(options['skip-words']);
   if (skipWord !== undefined) return skip(fresh, `the page says "${skipWord}"`);
   const slipWord = says(options['slip-words']);
-  if (slipWord !== undefined) return { ...fresh, role: 'slip', evidence: [`the page says "${slipWord}"`] };
+  if (slipWord !== undefined) {
+    return holdsLabel(page, media)
+      ? held(fresh, sharedPage(slipWord))
+      : { ...fresh, role: 'slip', evidence: [`the page says "${slipWord}"`] };
+  }
   const returnWord = says(options['return-words']);
   if (returnWord !== undefined) return { ...fresh, role: 'return-label', evidence: [`the page says "${returnWord}"`] };
   const labelWord = says(options['label-words']);
   if (labelWord !== undefined) return { ...fresh, role: 'label', evidence: [`the page says "${labelWord}"`] };
 
-  if (at(options.skip)) return skip(fresh, `page ${page.number} is to be skipped`);
-  if (at(options.slips)) return { ...fresh, role: 'slip', evidence: [`page ${page.number} is a slip by its position`] };
-  if (at(options.returns)) return { ...fresh, role: 'return-label', evidence: [`page ${page.number} is a return label by its position`] };
-  if (!at(options.labels)) return skip(fresh, `page ${page.number} is not among the label pages`);
+  const placed = byPosition(fresh, options, document.pageCount);
+  if (placed.role !== 'label' || !isPlanned(placed)) return placed;
   if (options['without-code'] !== 'label' && codeLikeAreas(page).length === 0) return withoutCode(fresh, options['without-code']);
-  return { ...fresh, role: 'label' };
+  return placed;
 }
+
+function byPosition(sheet: Sheet, options: Values, pageCount: number): Sheet {
+  const at = (pattern: string): boolean => pagesMatch(pattern, sheet.page, pageCount);
+  const by = `page ${sheet.page}`;
+  if (at(options.skip)) return skip(sheet, `${by} is to be skipped`);
+  if (at(options.slips)) return { ...sheet, role: 'slip', evidence: [`${by} is a slip by its position`] };
+  if (at(options.returns)) return { ...sheet, role: 'return-label', evidence: [`${by} is a return label by its position`] };
+  if (!at(options.labels)) return skip(sheet, `${by} is not among the label pages`);
+  return { ...sheet, role: 'label' };
+}
+
+/** A held page shows nothing to judge by: where words decide it stays undecided, else its position tells. */
+function unseen(sheet: Sheet, options: Values, pageCount: number): Sheet {
+  const wordsDecide = (['skip-words', 'slip-words', 'return-words', 'label-words'] as const).some((name) => options[name].length > 0);
+  return wordsDecide ? sheet : byPosition(sheet, options, pageCount);
+}
+
+/** Whether a page that is larger than the media shows a label of its own, beside whatever its words say. */
+function holdsLabel(page: SourcePage, media: Media): boolean {
+  if (isMediaSize(media, page.width, page.height) || !codeLikeAreas(page).some(({ kind }) => kind === 'linear')) return false;
+  const whole = { x: 0, y: 0, width: page.width, height: page.height };
+  return locate(page, whole, ['frame', 'picture', 'ink'], media).labels.length > 0;
+}
+
+const sharedPage = (word: string): Reason => ({
+  code: 'split-pages/shared-page',
+  message: `the page says "${word}", but has a label on it, too`,
+  remedy:
+    "If label and slip share the page, use the recipe label-and-slip, or name the slip's `place` under packing-slip with `from: same-page`.",
+});
 
 function skip(sheet: Sheet, why: string): Sheet {
   return skipped(sheet, {

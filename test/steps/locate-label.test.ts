@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { locateLabel } from '../../src/steps/locate-label.js';
-import { endOf, onMedia, opened, optionsOf } from './on-sample.js';
+import { pageSheet } from '../../src/sheet/sheet.js';
+import { openedPages, twoLabelsAbove } from './on-pages.js';
+import { blankPages, endOf, onMedia, opened, optionsOf } from './on-sample.js';
 
 const inches = (value: number) => ({ value, unit: 'in' as const });
 
@@ -35,6 +37,29 @@ describe('locate-label', () => {
     expect((await at(['lower-half'])).map(endOf)).toEqual(['held locate-label/not-found']);
     expect((await at(['upper-half', 'lower-half'])).map(endOf)).toEqual(['held locate-label/not-found']);
     document.close();
+  });
+
+  it('holds a place with two labels instead of taking one of them', async () => {
+    const document = await openedPages([twoLabelsAbove()]);
+    const page = document.page(1);
+    const at = (changed: Parameters<typeof optionsOf<typeof locateLabel.options>>[1]) =>
+      locateLabel.apply([pageSheet(1, page.width, page.height)], optionsOf(locateLabel, changed), onMedia(document));
+    const upper = await at({ place: ['upper-half'] });
+    expect(upper.map(endOf)).toEqual(['held locate-label/doubtful']);
+    const state = upper[0]?.state;
+    expect(state?.kind === 'held' && state.message).toContain('2 labels on the upper-half');
+    expect((await at({ place: ['upper-left', 'upper-right'] })).slice(0, 2).map(endOf)).toEqual(['planned', 'planned']);
+    expect((await at({})).slice(0, 2).map(({ id }) => id)).toEqual(['p1.1', 'p1.2']);
+    document.close();
+  });
+
+  it("takes a page of the media's own size although nothing on it looks like a code: verify says whether there must be one", async () => {
+    const blank = onMedia(blankPages(288, 432));
+    expect((await locateLabel.apply([pageSheet(1, 288, 432)], optionsOf(locateLabel), blank)).map(endOf)).toEqual(['planned']);
+    const letter = onMedia(blankPages(612, 792));
+    expect((await locateLabel.apply([pageSheet(1, 612, 792)], optionsOf(locateLabel), letter)).map(endOf)).toEqual([
+      'held locate-label/not-found',
+    ]);
   });
 
   it('takes a box at its word, and holds one outside the page', async () => {

@@ -57,6 +57,17 @@ describe('packing-slip', () => {
     document.close();
   });
 
+  it('holds one region for two labels, and a margin that leaves no room', async () => {
+    const { document, sheets } = await opened('a4-two-labels');
+    const context = onMedia(document);
+    const located = await through(['split-pages', 'locate-label', 'rotate', 'scale'], sheets, context);
+    const made = await packingSlip.apply(located, optionsOf(packingSlip, { from: 'same-page', place: 'upper-left' }), context);
+    expect(made.filter(({ role }) => role === 'slip').map(endOf)).toEqual(['held packing-slip/whose', 'held packing-slip/whose']);
+    document.close();
+    const wide = await labelThenSlip({ margin: { value: 3, unit: 'in' } });
+    expect(wide.filter(({ role }) => role === 'slip').map(endOf)).toEqual(['held packing-slip/unreadable']);
+  });
+
   it('a return label takes no slip of another order', async () => {
     const { document, sheets } = await opened('label-then-slip');
     const context = onMedia(document);

@@ -33,6 +33,12 @@ describe('scale', () => {
     expect(made?.margin).toBeCloseTo(5.669, 3);
   });
 
+  it('holds every label when the margin leaves no room', async () => {
+    const made = await run(288, 432, { margin: { value: 2, unit: 'in' } });
+    expect(endOf(made)).toBe('held scale/too-large');
+    expect(made?.state).toMatchObject({ message: 'a margin of 50.8 mm leaves no room on 4.00×6.00 in' });
+  });
+
   it('makes a pixel of a 203 dpi picture one dot', async () => {
     const { document, sheets } = await opened('letter-upper-sideways', 'bilevel');
     const made = await through(['split-pages', 'locate-label', 'rotate', 'scale'], sheets, onMedia(document));
