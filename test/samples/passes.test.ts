@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import { openSource } from '../../src/batch/open-source.js';
 import { processDocument } from '../../src/batch/process-document.js';
@@ -14,29 +15,31 @@ import { QUARTER_TURNS, sample, type ExpectedLabel, type Layout, type Sample } f
 
 /**
  * How many labels of each layout, of all kinds and turns, are found by `any-page` with every edge within 1 mm and the right turn.
- * A number may only go up, and then it is put up here.
+ * Then how many of those of one turn are ready, proved with the very codes that were drawn. A number may only go up, and then
+ * it is put up here.
  */
-const PASSES: Readonly<Record<string, number>> = {
-  'a4-at-corner-frameless': 12,
-  'a4-quarter-ruled-cells': 12,
-  'a4-two-labels': 24,
-  'label-then-slip': 12,
-  'letter-advert': 12,
-  'letter-at-corner': 12,
-  'letter-code-outside': 12,
-  'letter-cut-line': 12,
-  'letter-lying-design': 12,
-  'letter-ninety-percent': 12,
-  'letter-return-label': 12,
-  'letter-right-half-frameless': 12,
-  'letter-ruled-cells': 12,
-  'letter-upper-sideways': 12,
-  'letter-upper-sideways-frameless': 12,
-  'letter-whole-picture': 8,
-  'page-4x6': 12,
-  'page-4x6-full-bleed': 12,
-  'page-a6': 12,
-  'picture-4x6': 8,
+const PASSES: Readonly<Record<string, readonly [found: number, proved: number]>> = {
+  'a4-at-corner-frameless': [12, 3],
+  'a4-quarter-ruled-cells': [12, 3],
+  'a4-two-labels': [24, 6],
+  'label-then-slip': [12, 3],
+  'letter-advert': [12, 3],
+  'letter-at-corner': [12, 3],
+  'letter-code-outside': [12, 3],
+  'letter-cut-line': [12, 3],
+  'letter-lying-design': [12, 3],
+  // Its bars come out under the 2 dots that a printer needs: held as too fine.
+  'letter-ninety-percent': [12, 0],
+  'letter-return-label': [12, 3],
+  'letter-right-half-frameless': [12, 3],
+  'letter-ruled-cells': [12, 3],
+  'letter-upper-sideways': [12, 3],
+  'letter-upper-sideways-frameless': [12, 3],
+  'letter-whole-picture': [8, 2],
+  'page-4x6': [12, 3],
+  'page-4x6-full-bleed': [12, 3],
+  'page-a6': [12, 3],
+  'picture-4x6': [8, 2],
 };
 
 /** What `any-page` holds by design: the slip's words and the label share a page. */
@@ -72,11 +75,39 @@ function isFound(sheet: Sheet, label: ExpectedLabel): boolean {
   );
 }
 
-async function passesOf(layout: Layout): Promise<{ passes: number; all: number; wrong: string[] }> {
-  const result = { passes: 0, all: 0, wrong: [] as string[] };
+/** A MaxiCode is proved by its ink only: no page read looks for it. */
+const isRead = ({ symbology }: { symbology: string }): boolean => symbology !== 'MaxiCode';
+
+const digest = ({ identifier, bytes }: { identifier: string; bytes: string }): string =>
+  createHash('sha256').update(identifier).update(Buffer.from(bytes, 'hex')).digest('hex');
+
+/** How many labels of a sample are ready, pressed and proved, with the very codes that were drawn. */
+async function provedOf({ bytes, expected }: Sample): Promise<number> {
+  const { items } = await processDocument({ bytes, shownName: 'sample', recipe: anyPage(), media: '4x6in', grid: '203dpi' });
+  const told = items
+    .filter(({ state }) => state.kind === 'ready')
+    .map(({ page, codes }) => [page, ...codes.map((code) => code.digest).sort()].join());
+  const labels = expected.pages.flatMap((page, index) =>
+    page.labels.map(({ codes }) => [index + 1, ...codes.filter(isRead).map(digest).sort()].join()),
+  );
+  return labels.filter((label) => told.includes(label)).length;
+}
+
+interface Passes {
+  passes: number;
+  all: number;
+  proved: number;
+  readonly wrong: string[];
+}
+
+async function passesOf(layout: Layout): Promise<Passes> {
+  const result: Passes = { passes: 0, all: 0, proved: 0, wrong: [] };
+  // Every layout at another turn.
+  const provedTurn = QUARTER_TURNS[LAYOUTS.indexOf(layout) % 4];
   for (const kind of layout.kinds) {
     for (const turn of QUARTER_TURNS) {
       const made = await sample(layout, kind, turn);
+      if (turn === provedTurn) result.proved += await provedOf(made);
       const sheets = await sheetsOf(made);
       for (const [index, page] of made.expected.pages.entries()) {
         const labels = sheets.filter((sheet) => sheet.page === index + 1 && isLabel(sheet) && sheet.state.kind === 'planned');
@@ -95,9 +126,10 @@ describe('labels found on the samples by any-page', () => {
     '%s',
     { timeout: 120_000 },
     async (name, layout) => {
-      const { passes, all, wrong } = await passesOf(layout);
+      const { passes, all, proved, wrong } = await passesOf(layout);
       expect(wrong, 'taken for a label, but not one').toEqual([]);
-      expect(`${passes} of ${all}`).toBe(`${PASSES[name] ?? 0} of ${all}`);
+      const [found = 0, ready = 0] = PASSES[name] ?? [];
+      expect(`${passes} of ${all}, ${proved} of ${all / 4} proved`).toBe(`${found} of ${all}, ${ready} of ${all / 4} proved`);
     },
   );
 
