@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { findFrames, framesOf, linesOf } from '../../src/reading/frames.js';
+import { ruledLines, type RuledLine } from '../../src/reading/ruled.js';
+import { code128 } from '../samples/code-art.js';
+import { Drawing } from '../samples/drawing.js';
+import { drawnPage, rasterWith } from './drawn-page.js';
+
+type Rect = readonly [number, number, number, number];
+const sides = (x: number, y: number, w: number, h: number, thick = 2): Rect[] => [
+  [x, y, w, thick],
+  [x, y + h - thick, w, thick],
+  [x, y, thick, h],
+  [x + w - thick, y, thick, h],
+];
+const boxes = (rects: readonly Rect[]) =>
+  findFrames(ruledLines(rasterWith(600, 600, rects))).map(({ box }) =>
+    [box.x, box.y, box.width, box.height].map((each) => Math.round(each * 1.5)),
+  );
+
+describe('findFrames', () => {
+  it('finds a closed rectangle by the outer edge of its lines; rules inside belong to it', () => {
+    expect(boxes([...sides(30, 60, 300, 400), [30, 200, 300, 2], [150, 200, 2, 260]])).toEqual([[30, 60, 300, 400]]);
+  });
+
+  it('tells frames inside each other apart where they do not touch', () => {
+    expect(boxes([...sides(30, 30, 500, 500), ...sides(100, 100, 200, 300)])).toEqual(
+      expect.arrayContaining([
+        [30, 30, 500, 500],
+        [100, 100, 200, 300],
+      ]),
+    );
+  });
+
+  it('needs all four sides, nearly whole', () => {
+    const closed = sides(30, 60, 300, 400);
+    for (let side = 0; side < 4; side++) expect(boxes(closed.filter((_, index) => index !== side))).toEqual([]);
+    const [top, ...others] = closed;
+    expect(top).toBeDefined();
+    expect(boxes([...others, [30, 60, 140, 2], [190, 60, 140, 2]])).toEqual([[30, 60, 300, 400]]);
+    expect(boxes([...others, [30, 60, 100, 2], [230, 60, 100, 2]])).toEqual([]);
+  });
+
+  it('takes no small box for a frame', () => {
+    expect(boxes(sides(30, 60, 52, 52))).toEqual([]);
+  });
+
+  it('says when most of its lines are dashed', () => {
+    const line = (x: number, y: number, width: number, height: number, dashed: boolean): RuledLine => ({
+      box: { x, y, width, height },
+      level: width > height,
+      dashed,
+    });
+    const frame = (dashed: boolean): readonly RuledLine[] => [
+      line(0, 0, 200, 1, dashed),
+      line(0, 299, 200, 1, dashed),
+      line(0, 0, 1, 300, dashed),
+      line(199, 0, 1, 300, true),
+    ];
+    expect(findFrames(frame(true)).map((each) => each.dashed)).toEqual([true]);
+    expect(findFrames(frame(false)).map((each) => each.dashed)).toEqual([false]);
+  });
+});
+
+describe('on a page', () => {
+  it('a frame is found to 0.5 mm, dashed or not; the bars of a code are no lines', async () => {
+    const d = new Drawing(400, 500);
+    d.frame(50.3, 60.2, 288, 300, 1.5);
+    d.bars(code128('SAMPLE-0001'), 90, 120, 1.2, 60);
+    d.frame(20, 400, 360, 80, 1, 'lines', 5);
+    const page = await drawnPage(d);
+    const frames = framesOf(page).toSorted((a, b) => a.box.y - b.box.y);
+    expect(frames.map((each) => each.dashed)).toEqual([false, true]);
+    const [first] = frames;
+    expect(Math.abs((first?.box.x ?? 0) - 49.55)).toBeLessThan(1.4);
+    expect(Math.abs((first?.box.width ?? 0) - 289.5)).toBeLessThan(1.4);
+    expect(linesOf(page).filter(({ box }) => box.y > 110 && box.y + box.height < 190)).toEqual([]);
+    expect(framesOf(page)).toBe(framesOf(page));
+  });
+});

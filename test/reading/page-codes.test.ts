@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import type { Box } from '../../src/geometry/box.js';
+import { takeCounts } from '../../src/reading/counters.js';
+import { readPageCodes } from '../../src/reading/page-codes.js';
+import { code128, dataMatrix, itf, pdf417, qr } from '../samples/code-art.js';
+import { DOT, Drawing } from '../samples/drawing.js';
+import { QUARTER_TURNS } from '../samples/sample.js';
+import { drawnPage } from './drawn-page.js';
+
+const FINE = 406 / 72;
+const art = (): Drawing =>
+  new Drawing(288, 432)
+    .text(144, 40, 'SAMPLE ONLY', { size: 30, bold: true, align: 'center' })
+    .bars(code128('SAMPLE-000001'), 144, 120, 2 * DOT, 60)
+    .bars(itf('12345678901234'), 250, 300, 2 * DOT, 50, 90)
+    .matrix(dataMatrix('SAMPLE|0001'), 40, 200, 4 * DOT)
+    .matrix(qr('https://example.test/1'), 120, 200, 3 * DOT)
+    .matrix(pdf417('SAMPLE 0001, NOT VALID', 4), 100, 330, 2 * DOT);
+const all = (page: { width: number; height: number }): Box => ({ x: 0, y: 0, width: page.width, height: page.height });
+const bytes = (codes: readonly { bytes: string }[]) => codes.map((each) => each.bytes).sort();
+
+describe('readPageCodes', () => {
+  it('finds every code of a page at each turn, each once', async () => {
+    const drawing = art();
+    for (const turn of QUARTER_TURNS) {
+      const page = await drawnPage(drawing, turn);
+      expect(bytes(await readPageCodes(page, all(page), FINE))).toEqual(bytes(drawing.codes()));
+    }
+  });
+
+  it('tells only the codes that lie in the region whole', async () => {
+    const page = await drawnPage(art());
+    const upper = await readPageCodes(page, { x: 0, y: 0, width: 288, height: 170 }, FINE);
+    expect(upper.map(({ symbology }) => symbology)).toEqual(['Code 128']);
+    expect(await readPageCodes(page, { x: 0, y: 0, width: 144, height: 170 }, FINE)).toEqual([]);
+  });
+
+  it('reads no more areas than there are codes, and the whole page once when thorough', async () => {
+    const drawing = art();
+    const page = await drawnPage(drawing);
+    page.ink();
+    takeCounts();
+    await readPageCodes(page, all(page), FINE);
+    const { decodes, sourceRasters } = takeCounts();
+    // Stacked codes are first tried as rows of bars, then as what they are.
+    expect(decodes).toBeLessThanOrEqual(drawing.codes().length + 2);
+    expect(sourceRasters).toBe(decodes);
+    expect(bytes(await readPageCodes(page, all(page), FINE, { thorough: true }))).toEqual(bytes(drawing.codes()));
+    expect(takeCounts()).toMatchObject({ decodes: 1, sourceRasters: 1 });
+  });
+
+  it('looks at the whole region when nothing on the page looks like a code', async () => {
+    const page = await drawnPage(new Drawing(200, 200).text(20, 40, 'SAMPLE', { size: 12 }));
+    takeCounts();
+    expect(await readPageCodes(page, all(page), FINE)).toEqual([]);
+    expect(takeCounts().decodes).toBe(1);
+  });
+});
