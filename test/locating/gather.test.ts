@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import type { Box } from '../../src/geometry/box.js';
+import type { Edge } from '../../src/locating/candidate.js';
+import { gatherCandidates } from '../../src/locating/gather.js';
+import { inkBlobs } from '../../src/locating/ink-groups.js';
+import type { SourcePage } from '../../src/reading/source.js';
+import { mediaNamed, opened } from '../steps/on-sample.js';
+
+const whole = (page: SourcePage): Box => ({ x: 0, y: 0, width: page.width, height: page.height });
+
+async function gathered(layout: string, edges: readonly Edge[], region?: (page: SourcePage) => Box, kind: 'vector' | 'grey' = 'vector') {
+  const { document, sample } = await opened(layout, kind);
+  const page = document.page(1);
+  const candidates = gatherCandidates(page, region?.(page) ?? whole(page), edges, mediaNamed('4x6in'), inkBlobs(page.ink()));
+  document.close();
+  return { candidates, label: sample.expected.pages[0]?.labels[0]?.box as Box };
+}
+
+const isNear = (a: Box, b: Box): boolean =>
+  [a.x - b.x, a.y - b.y, a.width - b.width, a.height - b.height].every((difference) => Math.abs(difference) < 3);
+
+describe('gatherCandidates', () => {
+  it.each<[Edge, string, 'vector' | 'grey']>([
+    ['page', 'page-4x6', 'vector'],
+    ['frame', 'letter-upper-sideways', 'vector'],
+    ['frame', 'letter-cut-line', 'vector'],
+    ['picture', 'letter-upper-sideways', 'grey'],
+    ['ink', 'letter-upper-sideways-frameless', 'vector'],
+  ])('offers the label by its %s on %s, with the codes in it', async (edge, layout, kind) => {
+    const { candidates, label } = await gathered(layout, [edge], undefined, kind);
+    expect(candidates.every((each) => each.edge === edge)).toBe(true);
+    const found = candidates.filter(({ box }) => isNear(box, label));
+    expect(found).toHaveLength(1);
+    expect(found[0]?.codes.length).toBeGreaterThan(0);
+  });
+
+  it('offers nothing by edges that are not allowed, or outside the region', async () => {
+    expect((await gathered('letter-upper-sideways', ['page', 'picture'])).candidates).toEqual([]);
+    const lower = (page: SourcePage): Box => ({ ...whole(page), y: page.height / 2, height: page.height / 2 });
+    const { candidates } = await gathered('letter-upper-sideways', ['frame', 'ink'], lower);
+    expect(candidates.filter(({ codes }) => codes.length > 0)).toEqual([]);
+  });
+
+  it('takes the page itself only for the media that it has the size of', async () => {
+    expect((await gathered('page-a6', ['page'])).candidates).toEqual([]);
+  });
+});

@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { distance, judge, type Surroundings } from '../../src/locating/judge.js';
+import { barsAt, barsIn, candidate, inches, word } from './judged.js';
+
+const label = inches(1, 1, 4, 6);
+const alone: Surroundings = { blobs: [label], codes: [barsIn(label)], words: [] };
+const score = (around: Partial<Surroundings>, more: Parameters<typeof candidate>[1] = {}): number =>
+  judge(candidate(label, more), { ...alone, ...around })?.score ?? 0;
+
+describe('judge', () => {
+  it('is nearly sure of a frame of a known size, alone on white, around bars', () => {
+    expect(score({})).toBeGreaterThan(0.95);
+    expect(judge(candidate(label), alone)?.evidence).toEqual(['frame 4.00×6.00 in around 1 code', 'clear space of 8 mm around it']);
+  });
+
+  it.each([
+    ['without a code', inches(1, 1, 4, 6), []],
+    ['too small', inches(1, 1, 2, 3), [barsIn(inches(1, 1, 2, 3))]],
+    ['too narrow', inches(1, 1, 1.9, 6), [barsIn(inches(1, 1, 1.9, 6))]],
+    ['too large', inches(0, 0, 8.5, 11), [barsIn(inches(0, 0, 8.5, 11))]],
+  ])('a box %s is no label', (_, box, codes) => {
+    expect(judge(candidate(box, { codes }), alone)).toBeUndefined();
+  });
+
+  it("a page of the media's size needs no code: verify asks for it", () => {
+    expect(judge(candidate(label, { edge: 'page', codes: [] }), { ...alone, codes: [] })).toBeDefined();
+  });
+
+  it('each thing that speaks against it costs: another size, ink near or across, no edge, a stray code, words both ways', () => {
+    const best = score({});
+    expect(judge(candidate(inches(1, 1, 4, 4)), alone)?.score).toBeLessThan(best - 0.05);
+    const near = score({ blobs: [label, inches(5.1, 1, 2, 2)] });
+    const across = score({ blobs: [label, inches(4.5, 1, 2, 2)] });
+    expect(near).toBeLessThan(best - 0.05);
+    expect(across).toBeLessThan(near);
+    expect(score({}, { edge: 'ink' })).toBeLessThan(best - 0.05);
+    expect(score({ codes: [barsIn(label), barsAt(inches(1.5, 7.1, 2, 0.8))] })).toBeLessThan(best - 0.2);
+    const oneWay = [word('twelve letters', inches(2, 2, 1, 0.2)), word('and some more', inches(2, 3, 1, 0.2))];
+    const bothWays = [word('twelve letters', inches(2, 2, 1, 0.2)), word('and some more', inches(2, 3, 0.2, 1), 90)];
+    expect(score({ words: bothWays })).toBeLessThan(score({ words: oneWay }) - 0.05);
+  });
+
+  it('tells of a code just outside', () => {
+    const around = { ...alone, codes: [barsIn(label), barsAt(inches(1.5, 7.1, 2, 0.8))] };
+    expect(judge(candidate(label), around)?.evidence).toContain('a code just outside it');
+  });
+
+  it('the gap between boxes is negative where they overlap', () => {
+    expect(distance(inches(0, 0, 1, 1), inches(2, 0, 1, 1))).toBe(72);
+    expect(distance(inches(0, 0, 1, 1), inches(0, 3, 1, 1))).toBe(144);
+    expect(distance(inches(0, 0, 2, 2), inches(1, 1, 2, 2))).toBe(-72);
+  });
+});

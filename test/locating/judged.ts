@@ -1,0 +1,30 @@
+import type { Box } from '../../src/geometry/box.js';
+import { inToPt, mmToPt } from '../../src/geometry/length.js';
+import type { Candidate, Judged } from '../../src/locating/candidate.js';
+import type { CodeLikeArea } from '../../src/reading/code-like.js';
+import type { Word } from '../../src/reading/source.js';
+
+/** A box in inches: left, top, width, height. */
+export const inches = (x: number, y: number, width: number, height: number): Box => ({
+  x: inToPt(x),
+  y: inToPt(y),
+  width: inToPt(width),
+  height: inToPt(height),
+});
+
+export const barsAt = (box: Box): CodeLikeArea => ({ box, kind: 'linear', run: 'level' });
+export const matrixAt = (box: Box): CodeLikeArea => ({ box, kind: 'matrix', run: undefined });
+
+/** A row of bars in the middle of a box. */
+export const barsIn = ({ x, y, width, height }: Box): CodeLikeArea =>
+  barsAt({ x: x + width / 4, y: y + height / 2, width: width / 2, height: mmToPt(15) });
+
+export const candidate = (box: Box, more: Partial<Candidate> = {}): Candidate => ({ box, edge: 'frame', codes: [barsIn(box)], ...more });
+export const judged = (box: Box, score: number, more: Partial<Judged> = {}): Judged => ({
+  ...candidate(box),
+  evidence: [],
+  score,
+  ...more,
+});
+
+export const word = (text: string, box: Box, turn: Word['turn'] = 0): Word => ({ text, box, turn, fontSize: 10 });
