@@ -59,7 +59,7 @@ export class PdfPage implements SourcePage {
   }
 
   words(): readonly Word[] {
-    return (this.#words ??= readWords(this.#engine, this.#handle, this.#geometry.toVisible));
+    return (this.#words ??= readWords(this.#engine, this.#handle, this.#geometry.toVisible).filter((word) => this.#shows(word.box)));
   }
 
   images(): readonly PlacedImage[] {
@@ -93,6 +93,11 @@ export class PdfPage implements SourcePage {
 
   close(): void {
     this.#engine.FPDF_ClosePage(this.#handle);
+  }
+
+  /** Whether any of a box, be it of no width, lies on the visible page: what is cut away says nothing. */
+  #shows({ x, y, width, height }: Box): boolean {
+    return x <= this.width && y <= this.height && x + width >= 0 && y + height >= 0;
   }
 
   #facts(): PdfObjects {

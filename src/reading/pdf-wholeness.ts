@@ -22,7 +22,8 @@ export function isCutOff(bytes: Uint8Array): boolean {
   const end = text.lastIndexOf('%%EOF');
   if (end < 0) return true;
   const rest = text.subarray(end);
-  return /\d+\s+\d+\s+obj\b/.test(rest.toString('latin1'));
+  // One digit is enough to begin with: with all of them a long run of digits would be looked at from each of its places.
+  return /\d\s+\d+\s+obj\b/.test(rest.toString('latin1'));
 }
 
 /** What a page draws with, by its keys in resources: a missing one leaves something out on paper. */

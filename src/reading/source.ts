@@ -67,6 +67,7 @@ export interface SourcePage {
   readonly height: number;
   /** Why the page can't be used although the document can; its other facts are not to be asked for then. */
   readonly unfit?: Reason | undefined;
+  /** Words of which anything lies on the visible page. */
   words(): readonly Word[];
   images(): readonly PlacedImage[];
   /** Boxes of everything the page draws, in drawing order; for a picture the whole page. Cheap; not clipped to the page. */

@@ -90,6 +90,22 @@ describe('openPdf', () => {
     document.close();
   });
 
+  it('tells no words that the CropBox cuts away', async () => {
+    const document = await open(
+      await drawn(async (pdf) => {
+        const page = pdf.getPage(0);
+        page.drawText('unseen', { x: 20, y: 100, size: 12, font: await pdf.embedFont(StandardFonts.Helvetica) });
+        page.setCropBox(0, 200, 288, 232);
+      }),
+    );
+    const texts = document
+      .page(1)
+      .words()
+      .map(({ text }) => text);
+    expect(texts).toEqual(['Sample', 'words']);
+    document.close();
+  });
+
   it('does not mind a wrong cross-reference offset in a whole file', async () => {
     const document = await open(
       Buffer.from(
