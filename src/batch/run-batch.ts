@@ -64,7 +64,7 @@ export async function runBatch(request: RunRequest): Promise<RunEnd> {
 async function runInFolder({ pipeline, dryRun, stop, emit, worker }: RunRequest, scratch: Scratch): Promise<RunEnd> {
   const watch = new Stopwatch(performance);
   const jobs = pipeline.jobs ?? defaultJobs();
-  const plans = pipeline.channels.map(({ recipe }) => stackPlanOf(recipe));
+  const plans = pipeline.channels.map(({ recipe }) => stackPlanOf(recipe, pipeline.grid));
   const onTalk = (text: string): void => emit({ type: 'talk', text });
   const pool = new Pool(jobs, { script: workerScript(), ...POOL_DEFAULTS, ...worker, onTalk });
   try {

@@ -1,4 +1,5 @@
 import type { CompiledRecipe } from '../config/recipe.js';
+import { gridOf, type GridName } from '../geometry/grid.js';
 import { type Media, parseMedia } from '../geometry/media.js';
 import { imposeCells } from '../press/impose.js';
 import type { Reason } from '../sheet/sheet.js';
@@ -6,12 +7,12 @@ import { STEPS } from '../steps/index.js';
 import type { ImposePlan, StackPlan } from '../steps/step.js';
 
 /** What a recipe's run steps plan to do with its proved pages. Throws for a step that isn't there (check has refused it). */
-export function stackPlanOf(recipe: CompiledRecipe): StackPlan {
+export function stackPlanOf(recipe: CompiledRecipe, grid: GridName): StackPlan {
   let plan: StackPlan = { number: undefined, impose: undefined };
   for (const { name, options } of recipe.steps) {
     const step = STEPS.find((each) => each.name === name);
     if (!step) throw new Error(`stack-plan: no step is named ${name}`);
-    if (step.scope === 'run') plan = step.plan(plan, options as never);
+    if (step.scope === 'run') plan = step.plan(plan, options as never, gridOf(grid));
   }
   return plan;
 }

@@ -59,9 +59,9 @@ export function pipelineFrom(args: PipelineArgs, folder: string): Loaded<Pipelin
 }
 
 /** Channels whose pages can't be laid on sheets as their recipe says, given the pipeline's media. */
-export function imposeProblems({ channels, media, file }: Pipeline): readonly Diagnostic[] {
+export function imposeProblems({ channels, media, grid, file }: Pipeline): readonly Diagnostic[] {
   return channels.flatMap(({ name, recipe }): Diagnostic[] => {
-    const plan = stackPlanOf(recipe).impose;
+    const plan = stackPlanOf(recipe, grid).impose;
     const refused = plan && imposeRefusal(plan, media);
     if (!refused) return [];
     const where = file === undefined ? `recipe ${recipe.name}` : `channel ${name}, recipe ${recipe.name}`;

@@ -1,5 +1,4 @@
 import { lengthToPt } from '../geometry/length.js';
-import { gridOf } from '../geometry/grid.js';
 import { option } from './option.js';
 import { runStep } from './step.js';
 
@@ -13,7 +12,7 @@ export const number = runStep({
   },
   short: undefined,
   notBefore: { verify: 'only proved pages are numbered' },
-  plan(plan, options) {
-    return { ...plan, number: { onLabelPage: options['on-label-page'], fontSize: lengthToPt(options.size, gridOf('203dpi')) } };
+  plan(plan, options, grid) {
+    return { ...plan, number: { onLabelPage: options['on-label-page'], fontSize: lengthToPt(options.size, grid) } };
   },
 });

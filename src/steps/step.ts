@@ -45,8 +45,8 @@ export interface DocumentStep<O extends Options = Options> extends Declared<O> {
 /** Works on the whole run after proof; it only plans, the press stamps and imposes. */
 export interface RunStep<O extends Options = Options> extends Declared<O> {
   readonly scope: 'run';
-  /** Adds its part to what is to be done with the proved pages of this recipe. */
-  plan(plan: StackPlan, options: OptionValues<O>): StackPlan;
+  /** Adds its part to what is to be done with the proved pages of this recipe; lengths in dots are dots of `grid`. */
+  plan(plan: StackPlan, options: OptionValues<O>, grid: Grid): StackPlan;
 }
 
 /** What is done with proved pages: numbers, and how they are laid on sheets. Plain data. */
