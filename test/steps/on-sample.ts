@@ -7,7 +7,7 @@ import { STEPS } from '../../src/steps/index.js';
 import type { Options, OptionValues } from '../../src/steps/option.js';
 import type { DocumentStep, StepContext } from '../../src/steps/step.js';
 import { LAYOUTS } from '../samples/layouts.js';
-import { sample, type Kind, type QuarterTurn, type Sample } from '../samples/sample.js';
+import { sample, type Kind, type Layout, type QuarterTurn, type Sample } from '../samples/sample.js';
 
 /** The declared defaults of a step, changed where a test says so. */
 export function optionsOf<O extends Options>(step: { readonly options: O }, changed: Partial<OptionValues<O>> = {}): OptionValues<O> {
@@ -27,15 +27,15 @@ export const onMedia = (document: SourceDocument, media = '4x6in'): StepContext 
   grid: gridOf('203dpi'),
 });
 
+interface Opened {
+  readonly sample: Sample;
+  readonly document: SourceDocument;
+  readonly sheets: readonly Sheet[];
+}
+
 /** A sample, opened, with the fresh sheets of its pages. */
-export async function opened(
-  layout: string,
-  kind: Kind = 'vector',
-  turn: QuarterTurn = 0,
-): Promise<{ readonly sample: Sample; readonly document: SourceDocument; readonly sheets: readonly Sheet[] }> {
-  const found = LAYOUTS.find((each) => each.name === layout);
-  if (!found) throw new Error(`no layout ${layout}`);
-  const made = await sample(found, kind, turn);
+export async function openedSample(layout: Layout, kind: Kind, turn: QuarterTurn): Promise<Opened> {
+  const made = await sample(layout, kind, turn);
   const document = await openSource(made.bytes);
   if ('refused' in document) throw new Error(document.refused.message);
   const sheets = Array.from({ length: document.pageCount }, (_, index) => {
@@ -43,6 +43,13 @@ export async function opened(
     return pageSheet(page.number, page.width, page.height);
   });
   return { sample: made, document, sheets };
+}
+
+/** The same by the layout's name. */
+export async function opened(layout: string, kind: Kind = 'vector', turn: QuarterTurn = 0): Promise<Opened> {
+  const found = LAYOUTS.find((each) => each.name === layout);
+  if (!found) throw new Error(`no layout ${layout}`);
+  return openedSample(found, kind, turn);
 }
 
 /** A document of blank pages, for steps that ask only for sizes. */
