@@ -4,7 +4,7 @@ import { EDGES, type Judged } from '../locating/candidate.js';
 import { locate } from '../locating/locate.js';
 import { held, isLabel, isPlanned, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
 import { option, optional, type OptionValues } from './option.js';
-import { boxOnPage, PLACES, placeOnPage } from './place-on-page.js';
+import { boxOnPage, PLACES, placeOnPage, type PlaceName } from './place-on-page.js';
 import { documentStep, type StepContext } from './step.js';
 
 const OPTIONS = {
@@ -25,8 +25,13 @@ export const locateLabel = documentStep({
   short: 'by',
   notBefore: { 'split-pages': 'only label pages are searched' },
   together({ place, box }) {
-    if (!place || !box) return undefined;
-    return { message: '`place` and `box` both say where the label is', remedy: 'Keep one of them.' };
+    if (place && box) return { message: '`place` and `box` both say where the label is', remedy: 'Keep one of them.' };
+    const twice = overlapping(place ?? []);
+    if (!twice) return undefined;
+    return {
+      message: `\`${twice.join('` and `')}\` overlap: a label in both would be printed twice`,
+      remedy: 'Name parts of the page that have nothing in common.',
+    };
   },
   async apply(sheets, options, context) {
     return sheets.flatMap((sheet) =>
@@ -37,13 +42,23 @@ export const locateLabel = documentStep({
 
 type Values = OptionValues<typeof OPTIONS>;
 
+/** The first two of the named parts that share paper. */
+function overlapping(places: readonly PlaceName[]): readonly [PlaceName, PlaceName] | undefined {
+  const page = { width: 1, height: 1 };
+  for (const [index, first] of places.entries()) {
+    const second = places.slice(index + 1).find((each) => intersection(placeOnPage(first, page), placeOnPage(each, page)));
+    if (second) return [first, second];
+  }
+  return undefined;
+}
+
 function located(sheet: Sheet, options: Values, context: StepContext): readonly Sheet[] {
   if (options.box) return atBox(sheet, options.box, context);
   const page = context.document.page(sheet.page);
   const places = options.place ?? ['whole-page'];
   const labels: Judged[] = [];
   for (const place of places) {
-    const region = options.place ? placeOnPage(place as (typeof PLACES)[number], page) : sheet.box;
+    const region = options.place ? placeOnPage(place as PlaceName, page) : sheet.box;
     const choice = locate(page, region, options.by, context.media);
     if (choice.rivals.length > 0) return [held(sheet, doubtful(choice.labels, choice.rivals))];
     if (options.place && choice.labels.length === 0) return [held(sheet, notFound(`the ${place}`, options.by))];

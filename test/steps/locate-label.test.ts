@@ -53,6 +53,15 @@ describe('locate-label', () => {
     document.close();
   });
 
+  it.each([
+    [['upper-half', 'lower-half'], undefined],
+    [['upper-left', 'right-half', 'lower-left'], undefined],
+    [['left-half', 'upper-left'], '`left-half` and `upper-left` overlap: a label in both would be printed twice'],
+    [['lower-right', 'upper-half', 'right-half'], '`lower-right` and `right-half` overlap: a label in both would be printed twice'],
+  ] as const)('refuses places that overlap, as one label would be printed twice: %j', (place, message) => {
+    expect(locateLabel.together?.(optionsOf(locateLabel, { place }))?.message).toBe(message);
+  });
+
   it("takes a page of the media's own size although nothing on it looks like a code: verify says whether there must be one", async () => {
     const blank = onMedia(blankPages(288, 432));
     expect((await locateLabel.apply([pageSheet(1, 288, 432)], optionsOf(locateLabel), blank)).map(endOf)).toEqual(['planned']);
