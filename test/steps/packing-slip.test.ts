@@ -27,6 +27,12 @@ describe('packing-slip', () => {
     const made = await labelThenSlip({ readable: { value: 9, unit: 'pt' } });
     const slips = made.filter((sheet) => sheet.role === 'slip');
     const lines = slips.flatMap((sheet) => (sheet.content.kind === 'text' ? sheet.content.lines : []));
+    const { document } = await opened('label-then-slip');
+    const drawn = document.page(2).words();
+    document.close();
+    const bare = (text: string): string => Array.from(text.replaceAll(/\s/g, '')).sort().join('');
+    expect(drawn.length).toBeGreaterThan(10);
+    expect(bare(lines.join(''))).toBe(bare(drawn.map(({ text }) => text).join('')));
     expect(lines.join(' ')).toContain('Packing slip');
     expect(lines.join(' ')).toContain('Thank you');
     expect(new Set(slips.map((sheet) => sheet.parcel))).toEqual(new Set([1]));

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { splitPages } from '../../src/steps/split-pages.js';
 import { blankPages, endOf, onMedia, opened, optionsOf } from './on-sample.js';
-import { pageSheet } from '../../src/sheet/sheet.js';
+import { held, pageSheet } from '../../src/sheet/sheet.js';
+import { openedPages, sharedPage } from './on-pages.js';
 
 const four = [1, 2, 3, 4].map((page) => pageSheet(page, 288, 432));
 const split = (changed: Parameters<typeof optionsOf<typeof splitPages.options>>[1]) =>
@@ -45,5 +46,44 @@ describe('split-pages', () => {
     const returns = await splitPages.apply(sheets, optionsOf(splitPages, { 'return-words': ['packing slip'] }), onMedia(document));
     expect(returns.map((sheet) => sheet.role)).toEqual(['label', 'return-label']);
     document.close();
+  });
+
+  it('words beat positions, in the order skip, slip, return, label', async () => {
+    const { document, sheets } = await opened('label-then-slip');
+    const words = ['packing slip'];
+    const second = async (changed: Parameters<typeof optionsOf<typeof splitPages.options>>[1]) => {
+      const made = await splitPages.apply(sheets, optionsOf(splitPages, { skip: '2', ...changed }), onMedia(document));
+      return `${made[1]?.role ?? ''} ${endOf(made[1]) ?? ''}`;
+    };
+    expect(await second({})).toBe('page skipped split-pages/skipped');
+    expect(await second({ 'label-words': words })).toBe('label planned');
+    expect(await second({ 'label-words': words, 'return-words': words })).toBe('return-label planned');
+    expect(await second({ 'label-words': words, 'return-words': words, 'slip-words': words })).toBe('slip planned');
+    expect(await second({ skip: 'none', 'slip-words': words, 'skip-words': words })).toBe('page skipped split-pages/skipped');
+    document.close();
+  });
+
+  it('holds a page that is a slip by its words and has a label on it', async () => {
+    const document = await openedPages([sharedPage(1)]);
+    const page = document.page(1);
+    const made = await splitPages.apply(
+      [pageSheet(1, page.width, page.height)],
+      optionsOf(splitPages, { 'slip-words': ['packing slip'] }),
+      onMedia(document),
+    );
+    expect(made.map(endOf)).toEqual(['held split-pages/shared-page']);
+    document.close();
+  });
+
+  it('a page that is held already takes its role from its position only, and stays undecided where words decide', async () => {
+    const unfit = held(pageSheet(2, 288, 432), { code: 'reading/damaged', message: 'm', remedy: 'r' });
+    const role = async (changed: Parameters<typeof optionsOf<typeof splitPages.options>>[1]) =>
+      (await splitPages.apply([unfit], optionsOf(splitPages, changed), onMedia(blankPages(288, 432, 2))))[0];
+    expect(await role({ labels: 'odd', slips: 'even' })).toEqual({
+      ...unfit,
+      role: 'slip',
+      evidence: ['page 2 is a slip by its position'],
+    });
+    expect(await role({ labels: 'odd', slips: 'even', 'slip-words': ['packing slip'] })).toEqual(unfit);
   });
 });
