@@ -63,10 +63,15 @@ export class Pool {
   readonly #options: WorkerOptions;
   readonly #idle: WorkerHandle[] = [];
   readonly #all = new Set<WorkerHandle>();
+  readonly #allAtWork: () => void;
 
+  /** @param jobs workers; all but the first start when the first one shows life: loading engines side by side delays every one. */
   constructor(jobs: number, options: WorkerOptions) {
-    this.#queue = new PQueue({ concurrency: jobs });
+    this.#queue = new PQueue({ concurrency: 1 });
     this.#options = options;
+    this.#allAtWork = () => {
+      if (this.#queue.concurrency !== jobs) this.#queue.concurrency = jobs;
+    };
   }
 
   /** Starts a worker ahead of the first document, so that its engines are warm by then. */
@@ -106,7 +111,11 @@ export class Pool {
   }
 
   async #run(worker: WorkerHandle, order: WorkOrder, pageBegun: (page: number) => void): Promise<Ending> {
-    const ending = await worker.run(order, pageBegun);
+    const ending = await worker.run(order, (page) => {
+      this.#allAtWork();
+      pageBegun(page);
+    });
+    this.#allAtWork();
     if (ending.kind === 'done' && !ending.spoiled && worker.alive) this.#idle.push(worker);
     else this.#drop(worker);
     return ending;

@@ -7,6 +7,7 @@ import type { Placement } from '../press/place.js';
 import { printedDots, type PrintedDots } from '../press/printed-dots.js';
 import { readCodes } from '../reading/codes.js';
 import { openPdf } from '../reading/open-pdf.js';
+import { addCodes } from '../reading/page-codes.js';
 import type { Code, GreyRaster, SourceDocument, SourcePage, Symbology } from '../reading/source.js';
 import { isLabel, type Reason, type Sheet } from '../sheet/sheet.js';
 import { compareCodes, isEqual, moved, type CodesCompared } from './compare-codes.js';
@@ -151,13 +152,25 @@ async function readAndCompare(
   pixelsPerPt: number,
 ): Promise<CodesCompared> {
   const expected = await page.codes(sheet.box, pixelsPerPt);
-  const symbologies = [...new Set([...ALWAYS, ...expected.map((code) => code.symbology)])];
-  const quick = compareCodes(expected, await readCodes(bits, { symbologies }), matrix, sheet.turn);
+  const quick = compareCodes(expected, await readOutput(bits, expected, sheet), matrix, sheet.turn);
   if (isEqual(quick) && (expected.length > 0 || !isLabel(sheet))) return quick;
   const again = await page.codes(sheet.box, pixelsPerPt, { thorough: true });
   const wanted = again.length >= expected.length ? again : expected;
   return compareCodes(wanted, await readCodes(bits, { thorough: true }), matrix, sheet.turn);
 }
 
+/** Reads the output all over: rows of bars the way they run, matrix codes as they lie; what the source has lying on its side is looked for in all turns. */
+async function readOutput(bits: GreyRaster, expected: readonly Code[], sheet: Sheet): Promise<readonly Code[]> {
+  const onItsSide = ({ symbology, turn }: Code): boolean =>
+    !ROWS.includes(symbology) && (turn === undefined || (turn + sheet.turn) % 180 !== 0);
+  const level = [...new Set([...ROWS, ...SMALL, ...expected.map((code) => code.symbology)])];
+  const found = [...(await readCodes(bits, { symbologies: level, run: 'level' }))];
+  addCodes(found, await readCodes(bits, { symbologies: ROWS, run: 'upright' }));
+  const turned = [...new Set(expected.filter(onItsSide).map((code) => code.symbology))];
+  if (turned.length > 0) addCodes(found, await readCodes(bits, { symbologies: turned }));
+  return found;
+}
+
 /** What may be small enough to be overlooked in the source; larger symbologies are looked for where the source has them. */
-const ALWAYS: readonly Symbology[] = ['Code 128', 'ITF', 'Code 39', 'Data Matrix', 'QR'];
+const ROWS: readonly Symbology[] = ['Code 128', 'ITF', 'Code 39'];
+const SMALL: readonly Symbology[] = ['Data Matrix', 'QR'];

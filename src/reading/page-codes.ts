@@ -7,7 +7,7 @@ import type { Code, SourcePage, Symbology } from './source.js';
 /** The last bars or modules may lie outside the cells that look like a code: so much more is read around them, pt. */
 const AROUND = mmToPt(6);
 /** Along a row of bars there may be several part-filled cells and the quiet zone. */
-const ALONG_BARS = mmToPt(13);
+const ALONG_BARS = mmToPt(10);
 /** Words reach so far (pt) beyond their letters' boxes, and cover this share of an area that is writing. */
 const BESIDE_WORDS = 2;
 const WRITTEN = 0.6;
@@ -19,7 +19,7 @@ export interface PageCodesOptions {
 }
 
 /**
- * Reads the codes in a region of a page where its texture says that there may be some; the whole region when nothing does.
+ * Reads the codes in a region of a page where its texture says that there may be some.
  * Reading only there takes a fifth of the time.
  * @param pixelsPerPt or `own`: at the pixels of the picture that draws the region
  */
@@ -35,16 +35,16 @@ export async function readPageCodes(
   const found: Code[] = [];
   const unread: Box[] = [];
   for (const run of ['level', 'upright'] as const) {
-    for (const area of within(rows.filter((row) => row.run === run).map(alongBars))) {
+    const areas = rows.flatMap((row) => (row.run === run ? (intersection(alongBars(row), region) ?? []) : []));
+    for (const area of apart(areas)) {
       const codes = await readCodes(page.render(area, pixelsPerPt), { symbologies: LINEAR, run });
-      add(found, codes);
+      addCodes(found, codes);
       // Stacked codes are rows of bars, too.
-      if (codes.length === 0) unread.push(area);
+      if (codes.length === 0) unread.push(intersection(grow(area, AROUND), region) ?? area);
     }
   }
   const others = apart([...unread, ...within(denseAreas(page).filter((area) => !isWriting(page, area)))]);
-  if (rows.length + others.length === 0) return readCodes(page.render(region, pixelsPerPt));
-  for (const area of others) add(found, await readCodes(page.render(area, pixelsPerPt)));
+  for (const area of others) addCodes(found, await readCodes(page.render(area, pixelsPerPt)));
   return found.filter((code) => contains(region, code.box, 1)).sort((a, b) => a.box.y - b.box.y || a.box.x - b.box.x);
 }
 
@@ -58,17 +58,17 @@ function isWriting(page: SourcePage, area: Box): boolean {
   return written > WRITTEN * area.width * area.height;
 }
 
-function add(found: Code[], codes: readonly Code[]): void {
+/** Adds the codes that are not among those found: the same bytes in the same place are one code. */
+export function addCodes(found: Code[], codes: readonly Code[]): void {
   for (const code of codes) {
     if (!found.some((known) => known.bytes === code.bytes && intersection(known.box, code.box))) found.push(code);
   }
 }
 
 function alongBars({ box, run }: CodeLikeArea): Box {
-  const more = ALONG_BARS - AROUND;
   return run === 'level'
-    ? { ...box, x: box.x - more, width: box.width + 2 * more }
-    : { ...box, y: box.y - more, height: box.height + 2 * more };
+    ? { ...box, x: box.x - ALONG_BARS, width: box.width + 2 * ALONG_BARS }
+    : { ...box, y: box.y - ALONG_BARS, height: box.height + 2 * ALONG_BARS };
 }
 
 /** Boxes joined where they overlap, so that no code is read twice or cut. */

@@ -1,6 +1,7 @@
 import { dotsPerPt } from '../geometry/grid.js';
 import { addTurns, turnedSize, type Turn } from '../geometry/placement.js';
 import { uprightTurn } from '../locating/upright.js';
+import type { Code } from '../reading/source.js';
 import { held, isLabel, isPlanned, type Sheet } from '../sheet/sheet.js';
 import { option } from './option.js';
 import { documentStep, type StepContext } from './step.js';
@@ -26,7 +27,11 @@ export const rotate = documentStep({
 async function turned(sheet: Sheet, to: string, { document, media, grid }: StepContext): Promise<Sheet> {
   if (to !== 'upright') return { ...sheet, turn: Number(to) as Turn, evidence: [...sheet.evidence, `turned by ${to}° as the recipe says`] };
   const page = document.page(sheet.page);
-  const upright = await uprightTurn(page, sheet.box, () => page.codes(sheet.box, 2 * dotsPerPt(grid)));
+  const codes = async (): Promise<readonly Code[]> => {
+    const quick = await page.codes(sheet.box, 2 * dotsPerPt(grid));
+    return quick.length > 0 ? quick : page.codes(sheet.box, 2 * dotsPerPt(grid), { thorough: true });
+  };
+  const upright = await uprightTurn(page, sheet.box, codes);
   if (upright.kind === 'doubtful') {
     return held(sheet, {
       code: 'rotate/doubtful',

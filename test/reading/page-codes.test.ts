@@ -49,10 +49,12 @@ describe('readPageCodes', () => {
     expect(takeCounts()).toMatchObject({ decodes: 1, sourceRasters: 1 });
   });
 
-  it('looks at the whole region when nothing on the page looks like a code', async () => {
+  it('decodes nothing when nothing on the page looks like a code, and all of it when it is to be thorough', async () => {
     const page = await drawnPage(new Drawing(200, 200).text(20, 40, 'SAMPLE', { size: 12 }));
     takeCounts();
     expect(await readPageCodes(page, all(page), FINE)).toEqual([]);
+    expect(takeCounts().decodes).toBe(0);
+    expect(await readPageCodes(page, all(page), FINE, { thorough: true })).toEqual([]);
     expect(takeCounts().decodes).toBe(1);
   });
 });
