@@ -1,9 +1,6 @@
 import { measureText, missingGlyphs } from '../press/text-face.js';
-import type { Turn } from '../geometry/placement.js';
 import type { Word } from '../reading/source.js';
-
-/** A gap between words wider than this many times the type's size is a new column. */
-const COLUMN_GAP = 1.2;
+import { COLUMN_GAP, gapBefore, wordLines } from '../reading/word-lines.js';
 
 /**
  * Sets the words of a slip anew: line by line as they stand, wrapped to the room, on as many pages as it takes; a line is
@@ -18,7 +15,7 @@ export function reflow(
   if (words.length === 0) return 'the slip has no text layer';
   const turn = words[0]?.turn;
   if (turn === undefined || words.some((word) => word.turn !== turn)) return 'its words run in more than one direction';
-  const asTheyStand = linesOf(words, turn);
+  const asTheyStand = textLines(words);
   if (missingGlyphs(asTheyStand.join('')).length > 0) return 'it has characters that the font at hand lacks';
   if (!hasRoom(asTheyStand, fontSize, room)) return `the page has no room for type of ${fontSize.toFixed(0)} pt`;
   const lines = asTheyStand.flatMap((line) => wrap(line, fontSize, room.width));
@@ -35,37 +32,16 @@ export function reflow(
   return pages;
 }
 
-/** Words in lines as a reader sees them, from the top. */
-function linesOf(words: readonly Word[], turn: Turn): string[] {
-  const along = (word: Word): number => {
-    const { x, y, width, height } = word.box;
-    return turn === 0 ? x : turn === 90 ? y : turn === 180 ? -(x + width) : -(y + height);
-  };
-  const length = (word: Word): number => (turn % 180 === 0 ? word.box.width : word.box.height);
-  const across = (word: Word): number => {
-    const { x, y, width, height } = word.box;
-    return turn === 0 ? y + height : turn === 90 ? -x : turn === 180 ? -y : x + width;
-  };
-  const lines: Word[][] = [];
-  for (const word of [...words].sort((a, b) => across(a) - across(b) || along(a) - along(b))) {
-    const line = lines.find((each) =>
-      each.some((other) => Math.abs(across(other) - across(word)) < 0.45 * Math.max(other.fontSize, word.fontSize)),
-    );
-    if (line) line.push(word);
-    else lines.push([word]);
-  }
-  return lines.map((line) => {
-    const sorted = line.sort((a, b) => along(a) - along(b));
-    return sorted
+/** Words in lines as a reader sees them, from the top; wide gaps kept as such. */
+const textLines = (words: readonly Word[]): string[] =>
+  wordLines(words).map(({ words: line, turn }) =>
+    line
       .map((word, index) => {
-        const before = sorted[index - 1];
-        if (!before) return word.text;
-        const gap = along(word) - along(before) - length(before);
-        return `${gap > COLUMN_GAP * word.fontSize ? '   ' : ' '}${word.text}`;
+        const before = line[index - 1];
+        return before ? `${gapBefore(word, before, turn) > COLUMN_GAP ? '   ' : ' '}${word.text}` : word.text;
       })
-      .join('');
-  });
-}
+      .join(''),
+  );
 
 /** What a wrapped line begins with, so that it shows as one. */
 const INDENT = '   ';

@@ -1,0 +1,82 @@
+import { union, type Box } from '../geometry/box.js';
+import type { Turn } from '../geometry/placement.js';
+import type { Word } from './source.js';
+
+/** A gap between words wider than this many times the type's size is a new column. */
+export const COLUMN_GAP = 1.2;
+
+/** Words on one baseline, in reading order. */
+export interface WordLine {
+  readonly words: readonly Word[];
+  readonly turn: Turn;
+}
+
+/** A stretch of a line without a column gap: a heading, a cell, a line of an address. */
+export interface Phrase {
+  readonly text: string;
+  readonly box: Box;
+  readonly turn: Turn;
+  /** The largest type in it, pt. */
+  readonly fontSize: number;
+}
+
+/** Where a word lies along its line and across the lines, pt, both rising in reading order. */
+function placesOf({ box: { x, y, width, height } }: Word, turn: Turn): { along: number; across: number; length: number } {
+  switch (turn) {
+    case 0:
+      return { along: x, across: y + height, length: width };
+    case 90:
+      return { along: y, across: -x, length: height };
+    case 180:
+      return { along: -(x + width), across: -y, length: width };
+    case 270:
+      return { along: -(y + height), across: x + width, length: height };
+  }
+}
+
+/** Words in lines as a reader sees them, from the top; each direction of writing apart, slanted words left out. */
+export function wordLines(words: readonly Word[]): readonly WordLine[] {
+  return ([0, 90, 180, 270] as const).flatMap((turn) => linesOfTurn(words, turn));
+}
+
+function linesOfTurn(words: readonly Word[], turn: Turn): WordLine[] {
+  const placed = words.flatMap((word) => (word.turn === turn ? [{ word, ...placesOf(word, turn) }] : []));
+  const lines: (typeof placed)[] = [];
+  for (const each of placed.sort((a, b) => a.across - b.across || a.along - b.along)) {
+    // Lines come in rising order: only the last few can be as low as this word.
+    const line = lines.findLast((open) =>
+      open.some((other) => Math.abs(other.across - each.across) < 0.45 * Math.max(other.word.fontSize, each.word.fontSize)),
+    );
+    if (line) line.push(each);
+    else lines.push([each]);
+  }
+  return lines.map((line) => ({ turn, words: line.sort((a, b) => a.along - b.along).map(({ word }) => word) }));
+}
+
+/** Gap between a word and the one before it on the line, in times the larger type. */
+export function gapBefore(word: Word, before: Word, turn: Turn): number {
+  const from = placesOf(before, turn);
+  return (placesOf(word, turn).along - from.along - from.length) / word.fontSize;
+}
+
+/** The stretches of all lines between column gaps. */
+export function phrasesOf(words: readonly Word[]): readonly Phrase[] {
+  return wordLines(words).flatMap(({ words: line, turn }) => {
+    const phrases: Word[][] = [];
+    line.forEach((word, index) => {
+      const before = line[index - 1];
+      const open = phrases.at(-1);
+      if (before && open && gapBefore(word, before, turn) <= COLUMN_GAP) open.push(word);
+      else phrases.push([word]);
+    });
+    return phrases.map((each): Phrase => {
+      const [first] = each;
+      return {
+        text: each.map(({ text }) => text).join(' '),
+        box: union(each.map(({ box }) => box)) ?? (first as Word).box,
+        turn,
+        fontSize: Math.max(...each.map(({ fontSize }) => fontSize)),
+      };
+    });
+  });
+}
