@@ -1,0 +1,30 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Truth } from './kit/page.js';
+
+export type { LabelTruth, PageTruth, Truth } from './kit/page.js';
+export const HALVES = ['tuning', 'unseen'] as const;
+export type Half = (typeof HALVES)[number];
+
+export interface ForeignFile {
+  /** `t01-browser-slip-1.pdf` */
+  readonly file: string;
+  readonly bytes: Uint8Array;
+  readonly truth: Truth;
+}
+
+/** The stored documents of one half, by name. */
+export function foreignFiles(half: Half): readonly ForeignFile[] {
+  const folder = join(import.meta.dirname, half);
+  return readdirSync(folder)
+    .filter((name) => name.endsWith('.pdf'))
+    .sort()
+    .map((file) => ({
+      file,
+      bytes: new Uint8Array(readFileSync(join(folder, file))),
+      truth: JSON.parse(readFileSync(join(folder, file.replace(/\.pdf$/, '.json')), 'utf8')) as Truth,
+    }));
+}
+
+/** Both halves: `tuning` may be looked at while the locator is tuned, `unseen` only when both are reported. */
+export const foreignCorpus = (): readonly ForeignFile[] => HALVES.flatMap((half) => foreignFiles(half));

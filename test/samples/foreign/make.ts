@@ -1,0 +1,33 @@
+/**
+ * Makes the stored pages again: `npx tsx test/samples/foreign/make.ts [part of a layout's name …]`. Needs the Debian
+ * packages named in README.md. Without names both halves are made anew.
+ */
+import { join } from 'node:path';
+import { TUNING_A } from './layouts/tuning-a.js';
+import { TUNING_B } from './layouts/tuning-b.js';
+import { TUNING_C } from './layouts/tuning-c.js';
+import { noLabels } from './layouts/no-label.js';
+import { TUNING } from './designs/content.js';
+import { SIZES } from './kit/page.js';
+import { build } from './kit/build.js';
+
+const tuningNone = noLabels({
+  prefix: 't11',
+  words: TUNING,
+  seed: 2000,
+  paper: SIZES.letter,
+  other: SIZES['4x6'],
+  producers: ['chromium', 'libreoffice', 'cairo', 'ghostscript', 'img2pdf'],
+  odd: 0,
+});
+const HALVES = { tuning: [...TUNING_A, ...TUNING_B, ...TUNING_C, tuningNone], unseen: [] } as const;
+const wanted = process.argv.slice(2);
+
+for (const half of ['tuning', 'unseen'] as const) {
+  for (const layout of HALVES[half]) {
+    if (wanted.length > 0 && !wanted.some((each) => layout.name.includes(each))) continue;
+    const began = performance.now();
+    const names = await build(layout, half, join(import.meta.dirname, half));
+    console.log(`${half}/${layout.name}: ${names.length} files, ${Math.round((performance.now() - began) / 1000)} s`);
+  }
+}
