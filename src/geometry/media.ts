@@ -14,10 +14,12 @@ interface Row {
 }
 
 /**
- * Sizes and PWG 5101.1 names: handbook section 1.1 and 1.2 (VERIFIED-S, cups/pwg-media.c). 4x8in has no predefined PWG name.
+ * Sizes and PWG 5101.1 names: handbook section 1.1 and 1.2 (VERIFIED-S, cups/pwg-media.c). 4x6.75in (a 4x6 label with a tear-off strip, common practice) and 4x8in have
+ * no predefined PWG name.
  */
 const TABLE: Readonly<Record<string, Row>> = {
   '4x6in': { pwg: 'na_index-4x6_4x6in', width: inToPt(4), height: inToPt(6) },
+  '4x6.75in': { width: inToPt(4), height: inToPt(6.75) },
   '4x8in': { width: inToPt(4), height: inToPt(8) },
   '100x150mm': { pwg: 'om_small-photo_100x150mm', width: mmToPt(100), height: mmToPt(150) },
   a6: { pwg: 'iso_a6_105x148mm', width: mmToPt(105), height: mmToPt(148) },

@@ -13,8 +13,9 @@ export interface Candidate {
   readonly codes: readonly CodeLikeArea[];
 }
 
-/** A judged candidate: each part and the score are 0..1. */
+/** A judged candidate. */
 export interface Judged extends Candidate {
+  /** 1: a known size, a real edge, alone on white, words one way; below 0 only for what is nothing like a label. */
   readonly score: number;
   /** One short phrase for each part of the score, for people. */
   readonly evidence: readonly string[];

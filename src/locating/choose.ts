@@ -9,9 +9,15 @@ const MARGIN = 0.04;
 /** Two boxes with every edge this near (pt, 2 mm) are the same answer. */
 const SAME = mmToPt(2);
 
+/** A chosen answer and how far it is ahead. */
+export interface Chosen extends Judged {
+  /** The best other answer for the same place; undefined when there is none. */
+  readonly next: Judged | undefined;
+}
+
 export interface Choice {
   /** The labels, in reading order: from the top, then from the left. */
-  readonly labels: readonly Judged[];
+  readonly labels: readonly Chosen[];
   /** Answers too near to a chosen one to be told apart; when there are any, the page is doubtful. */
   readonly rivals: readonly Judged[];
 }
@@ -28,10 +34,9 @@ export function choose(judged: readonly Judged[]): Choice {
     else if (over.some((label) => label.score - each.score < MARGIN && !sameBox(label.box, each.box) && label.edge !== 'page'))
       rivals.push(each);
   }
-  // An advert or a coupon carries a matrix code at most; beside a label with bars it is none.
-  const hasBars = (each: Judged): boolean => each.codes.some((code) => code.kind === 'linear');
-  const kept = labels.some(hasBars) ? labels.filter(hasBars) : labels;
-  return { labels: kept.sort(readingOrder), rivals };
+  const nextOf = (label: Judged): Judged | undefined =>
+    sorted.find((each) => each !== label && intersection(label.box, each.box) && !sameBox(label.box, each.box));
+  return { labels: labels.sort(readingOrder).map((label) => ({ ...label, next: nextOf(label) })), rivals };
 }
 
 const sameBox = (a: Box, b: Box): boolean =>

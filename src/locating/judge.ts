@@ -22,13 +22,11 @@ export interface Surroundings {
 export function judge(candidate: Candidate, around: Surroundings): Judged | undefined {
   const { box, edge, codes } = candidate;
   // A page of the media's own size is what it is; whether a label must have a code is for split-pages and verify to say.
-  if (codes.length === 0 && edge !== 'page') return undefined;
-  const short = Math.min(box.width, box.height);
-  const long = Math.max(box.width, box.height);
-  if (short < SHORT_SIDE.least || long < LONG_SIDE.least || short > SHORT_SIDE.most || long > LONG_SIDE.most) return undefined;
+  if (edge !== 'page' && (codes.length === 0 || !isLabelSized(box))) return undefined;
 
   const size = edge === 'ink' ? nearestSizeOfInk(box.width, box.height) : nearestSize(box.width, box.height);
-  const gutter = edge === 'page' ? AMPLE : clearSpace(box, around.blobs);
+  const clear = edge === 'page' ? undefined : clearSpace(box, around.blobs);
+  const gutter = clear?.space ?? AMPLE;
   const direction = uniformity(box, around.words);
   const strays = around.codes.filter((code) => !contains(box, code.box, 6) && distance(box, code.box) < NEAR_CODE);
   const score =
@@ -39,23 +37,50 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
     0.25 * Math.min(1, strays.length);
   const evidence = [
     `${EDGE_WORDS[edge]} ${formatSize(box.width, box.height)} around ${codes.length} code${codes.length === 1 ? '' : 's'}`,
-    edge === 'page' ? 'the page has the size of the media' : `clear space of ${ptToMm(Math.max(0, gutter)).toFixed(0)} mm around it`,
+    edge === 'page' ? 'the page has the size of the media' : clearWords(clear),
     ...(strays.length > 0 ? ['a code just outside it'] : []),
   ];
   return { ...candidate, score, evidence };
 }
 
+function isLabelSized({ width, height }: Box): boolean {
+  const [short, long] = [Math.min(width, height), Math.max(width, height)];
+  return short >= SHORT_SIDE.least && short <= SHORT_SIDE.most && long >= LONG_SIDE.least && long <= LONG_SIDE.most;
+}
+
 const EDGE_WORDS = { page: 'page', frame: 'frame', picture: 'picture', ink: 'ink' } as const;
 
-/** Distance from a box to the nearest ink outside it, pt; negative when ink crosses its edge. */
-function clearSpace(box: Box, blobs: readonly Box[]): number {
-  let nearest = Infinity;
+interface Clear {
+  /** Pt; negative when ink crosses the edge. */
+  readonly space: number;
+  readonly side: string;
+}
+
+/** The way from a box to the nearest ink outside it; undefined when there is none. */
+function clearSpace(box: Box, blobs: readonly Box[]): Clear | undefined {
+  let nearest: Clear | undefined;
   for (const blob of blobs) {
-    if (contains(grow(box, 1.5), blob)) continue;
-    if (contains(blob, box)) continue;
-    nearest = Math.min(nearest, distance(box, blob));
+    if (contains(grow(box, 1.5), blob) || contains(blob, box)) continue;
+    const space = distance(box, blob);
+    if (space < (nearest?.space ?? Infinity)) nearest = { space, side: sideOf(box, blob) };
   }
-  return nearest === Infinity ? AMPLE : nearest;
+  return nearest;
+}
+
+function sideOf(box: Box, blob: Box): string {
+  const gaps: [number, string][] = [
+    [blob.y - bottom(box), 'below'],
+    [box.y - bottom(blob), 'above'],
+    [blob.x - right(box), 'to the right'],
+    [box.x - right(blob), 'to the left'],
+  ];
+  return gaps.reduce((widest, each) => (each[0] > widest[0] ? each : widest))[1];
+}
+
+function clearWords(clear: Clear | undefined): string {
+  if (!clear) return 'nothing else on the page';
+  if (clear.space < 0) return 'other ink crosses its edge';
+  return `clear space of ${ptToMm(clear.space).toFixed(0)} mm to what is ${clear.side === 'below' || clear.side === 'above' ? clear.side : `on its ${clear.side.slice(7)}`}`;
 }
 
 /** Gap between two boxes, pt; negative when they overlap. */

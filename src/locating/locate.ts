@@ -2,17 +2,40 @@ import type { Box } from '../geometry/box.js';
 import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
-import type { Edge } from './candidate.js';
+import { phrasesOf } from '../reading/word-lines.js';
+import type { Edge, Judged } from './candidate.js';
 import { choose, type Choice } from './choose.js';
 import { gatherCandidates } from './gather.js';
 import { inkBlobs } from './ink-groups.js';
 import { judge } from './judge.js';
+import { saidIn } from './kind-of-words.js';
+import { withShownEdges } from './settle-edges.js';
 
 /** Finds the labels on a region of a page by the edges that the recipe allows: gather, judge, choose. */
 export function locate(page: SourcePage, region: Box, edges: readonly Edge[], media: Media): Choice {
-  const blobs = inkBlobs(page.ink());
+  return withoutBarless(page, choose(judgedOn(page, region, edges, media, inkBlobs(page.ink()))));
+}
+
+/** Every answer that may be a label at all; where the page itself is one, only the page. */
+export function judgedOn(page: SourcePage, region: Box, edges: readonly Edge[], media: Media, blobs: readonly Box[]): readonly Judged[] {
   const around = { blobs, codes: codeLikeAreas(page), words: page.words() };
   const judged = gatherCandidates(page, region, edges, media, blobs).flatMap((candidate) => judge(candidate, around) ?? []);
   const pages = judged.filter((each) => each.edge === 'page');
-  return choose(pages.length > 0 ? pages : judged);
+  return pages.length > 0 ? pages : withShownEdges(judged, blobs);
+}
+
+/**
+ * An advert or a coupon carries a matrix code at most: beside a label with bars it is none, and one that reads like a label is
+ * a rival.
+ */
+function withoutBarless(page: SourcePage, { labels, rivals }: Choice): Choice {
+  const hasBars = (each: Judged): boolean => each.codes.some((code) => code.kind === 'linear');
+  const barless = labels.some(hasBars) ? labels.filter((each) => !hasBars(each)) : [];
+  if (barless.length === 0) return { labels, rivals };
+  const phrases = phrasesOf(page.words());
+  const readsLikeLabel = ({ box }: Judged): boolean => {
+    const { labelWords, characters } = saidIn(phrases, box);
+    return labelWords >= 2 || characters === 0;
+  };
+  return { labels: labels.filter(hasBars), rivals: [...rivals, ...barless.filter(readsLikeLabel)] };
 }

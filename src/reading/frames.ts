@@ -1,7 +1,8 @@
 import { bottom, contains, intersection, right, union, type Box } from '../geometry/box.js';
 import { codeLikeAreas } from './code-like.js';
+import { INK_LEVEL } from './ink.js';
 import { ruledLines, type RuledLine } from './ruled.js';
-import type { SourcePage } from './source.js';
+import type { GreyRaster, SourcePage } from './source.js';
 
 /** A closed rectangle made of ruled lines; its inner rules belong to it. */
 export interface Frame {
@@ -20,7 +21,7 @@ const cache = new WeakMap<SourcePage, readonly Frame[]>();
 /** The frames of a page: outer ones only once each, nested ones apart where they don't touch. Each page is looked at once. */
 export function framesOf(page: SourcePage): readonly Frame[] {
   let frames = cache.get(page);
-  if (!frames) cache.set(page, (frames = findFrames(linesOf(page))));
+  if (!frames) cache.set(page, (frames = findFrames(linesOf(page), page.ink())));
   return frames;
 }
 
@@ -37,13 +38,13 @@ export function linesOf(page: SourcePage): readonly RuledLine[] {
   return lines;
 }
 
-/** Groups lines that meet, and keeps the groups whose outer four sides are ruled. */
-export function findFrames(lines: readonly RuledLine[]): readonly Frame[] {
+/** Groups lines that meet, and keeps the groups whose outer four sides are ruled, or filled: a banner's edge closes a frame, too. */
+export function findFrames(lines: readonly RuledLine[], ink?: GreyRaster): readonly Frame[] {
   const frames: Frame[] = [];
   for (const group of meetingGroups(lines)) {
     const box = union(group.map((line) => line.box));
     if (!box || box.width < 36 || box.height < 36) continue;
-    if (sidesRuled(box, group)) frames.push({ box, dashed: group.filter((line) => line.dashed).length > group.length / 2 });
+    if (sidesClosed(box, group, ink)) frames.push({ box, dashed: group.filter((line) => line.dashed).length > group.length / 2 });
   }
   return frames;
 }
@@ -71,8 +72,8 @@ function meetingGroups(lines: readonly RuledLine[]): RuledLine[][] {
 const touch = (a: Box, b: Box): boolean =>
   a.x <= right(b) + MEET && b.x <= right(a) + MEET && a.y <= bottom(b) + MEET && b.y <= bottom(a) + MEET;
 
-function sidesRuled(box: Box, group: readonly RuledLine[]): boolean {
-  const side = (strip: Box, level: boolean): boolean => {
+function sidesClosed(box: Box, group: readonly RuledLine[], ink: GreyRaster | undefined): boolean {
+  const ruled = (strip: Box, level: boolean): boolean => {
     const spans = group
       .filter((line) => line.level === level)
       .map((line) => intersection(line.box, strip))
@@ -81,12 +82,30 @@ function sidesRuled(box: Box, group: readonly RuledLine[]): boolean {
     return covered(spans) >= CLOSED * (level ? box.width : box.height);
   };
   const depth = MEET + 2;
-  return (
-    side({ ...box, height: depth }, true) &&
-    side({ ...box, y: bottom(box) - depth, height: depth }, true) &&
-    side({ ...box, width: depth }, false) &&
-    side({ ...box, x: right(box) - depth, width: depth }, false)
-  );
+  const sides: readonly (readonly [strip: Box, level: boolean])[] = [
+    [{ ...box, height: depth }, true],
+    [{ ...box, y: bottom(box) - depth, height: depth }, true],
+    [{ ...box, width: depth }, false],
+    [{ ...box, x: right(box) - depth, width: depth }, false],
+  ];
+  const open = sides.filter(([strip, level]) => !ruled(strip, level));
+  // One filled side at most: four would be a black picture.
+  return open.length === 0 || (open.length === 1 && ink !== undefined && open.every(([strip, level]) => filled(strip, level, ink)));
+}
+
+/** Whether a row (or a column) of ink runs along a strip from end to end. */
+function filled(strip: Box, level: boolean, { data, width, height, pixelsPerPt: k, origin }: GreyRaster): boolean {
+  const x0 = Math.max(0, Math.round((strip.x - origin.x) * k));
+  const y0 = Math.max(0, Math.round((strip.y - origin.y) * k));
+  const x1 = Math.min(width, Math.round((right(strip) - origin.x) * k));
+  const y1 = Math.min(height, Math.round((bottom(strip) - origin.y) * k));
+  const [from, to, along] = level ? [y0, y1, x1 - x0] : [x0, x1, y1 - y0];
+  for (let line = from; line < to; line++) {
+    let dark = 0;
+    for (let i = 0; i < along; i++) if ((data[level ? line * width + x0 + i : (y0 + i) * width + line] as number) < INK_LEVEL) dark += 1;
+    if (along > 0 && dark >= CLOSED * along) return true;
+  }
+  return false;
 }
 
 function covered(spans: [number, number][]): number {

@@ -6,6 +6,7 @@ import { PdfPage } from './pdf-page.js';
 import { isCutOff, lacksParts, lostLineEnds } from './pdf-wholeness.js';
 import { pdfium } from './pdfium.js';
 import type { PressSource, SourceDocument, SourcePage } from './source.js';
+import { trueSizeOf, type TrueSize } from './true-size.js';
 import { DAMAGED_PAGE } from './unfit-page.js';
 
 export interface OpenPdfOptions {
@@ -76,10 +77,10 @@ class OpenPdf implements SourceDocument {
   readonly #pdf: PDFDocument | undefined;
   readonly #pages = new Map<number, PdfPage>();
   readonly #damaged: ReadonlySet<number>;
-  readonly notes: readonly string[];
+  readonly notes: string[];
 
   /** @param pdf the source as the press draws it; left out for the press's own pages. @param damaged pages, from 1 */
-  constructor(handle: PdfHandle, pdf: PDFDocument | undefined, notes: readonly string[], damaged: ReadonlySet<number> = new Set()) {
+  constructor(handle: PdfHandle, pdf: PDFDocument | undefined, notes: string[], damaged: ReadonlySet<number> = new Set()) {
     this.#handle = handle;
     this.#pdf = pdf;
     this.notes = notes;
@@ -96,7 +97,15 @@ class OpenPdf implements SourceDocument {
     if (!page) {
       const counted = this.#pdf ? 'sourceRasters' : 'outputRasters';
       const damage = this.#damaged.has(number) ? DAMAGED_PAGE : undefined;
-      page = new PdfPage(this.#handle.engine, this.#handle.loadPage(number), number, this.#userUnit(number), counted, damage);
+      const draw = (unit: number): PdfPage =>
+        new PdfPage(this.#handle.engine, this.#handle.loadPage(number), number, unit, counted, damage);
+      page = draw(this.#userUnit(number));
+      const truly = this.#pdf && !page.unfit ? trueSizeOf(page) : undefined;
+      if (truly) {
+        page.close();
+        page = draw(this.#resize(number, truly));
+      }
+      if (this.#pdf && !page.unfit) page = page.straightened();
       this.#pages.set(number, page);
     }
     return page;
@@ -111,6 +120,14 @@ class OpenPdf implements SourceDocument {
     for (const page of this.#pages.values()) page.close();
     this.#pages.clear();
     this.#handle.close();
+  }
+
+  /** The page's own UserUnit carries its true size, so that the press draws it as it was read. */
+  #resize(number: number, { factor, note }: TrueSize): number {
+    const unit = factor * this.#userUnit(number);
+    this.#pdf?.getPage(number - 1).node.set(PDFName.of('UserUnit'), PDFNumber.of(unit));
+    this.notes.push(note);
+    return unit;
   }
 
   /** PDFium does not tell it (libraries differ); it is not inheritable (ISO 32000). */

@@ -49,6 +49,19 @@ export function pictureSize(width: number, height: number, given: number | undef
   return { dpi: assumed, note: `${said}; ${assumed === given ? 'kept' : `${assumed} dpi assumed, ${size(assumed)}`}, which may be wrong` };
 }
 
+/**
+ * The resolution at which a picture has exactly the size of a known medium, where the one that is given is a program's filler and
+ * makes no known medium; undefined where the given one may stand. `note` says what was put right.
+ */
+export function knownResolution(width: number, height: number, given: number): { readonly dpi: number; readonly note: string } | undefined {
+  if (given > FILLER || mediaError(width, height, given) <= MEDIA_MATCH) return undefined;
+  const dpi = bestKnown(width, height);
+  const size = (at: number): string => formatSize((width / at) * PT_PER_IN, (height / at) * PT_PER_IN);
+  return dpi === undefined
+    ? undefined
+    : { dpi, note: `its picture of ${given.toFixed(0)} dpi makes ${size(given)}; taken as ${dpi} dpi, ${size(dpi)}` };
+}
+
 /** Files round 203.2 to 203 and 304.8 to 305: the media that the picture fits tells which was meant. */
 function exact(width: number, height: number, given: number): number {
   const metric = given === 203 ? 203.2 : given === 305 ? 304.8 : given;

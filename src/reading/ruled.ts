@@ -96,7 +96,7 @@ function joinRuns(runs: readonly Run[], thickest: number): Band[] {
   const done: Band[] = [];
   for (const run of runs) {
     const same = open.find(
-      (band) => band.last >= run.at - 1 && overlap(band, run) >= 0.8 * Math.min(band.to - band.from, run.to - run.from),
+      (band) => band.last >= run.at - 1 && alike(band, run) && overlap(band, run) >= 0.8 * Math.min(band.to - band.from, run.to - run.from),
     );
     if (same) {
       same.last = run.at;
@@ -113,6 +113,12 @@ function joinRuns(runs: readonly Run[], thickest: number): Band[] {
   }
   return [...done, ...open].filter((band) => band.last - band.first + 1 <= thickest);
 }
+
+/** A line that ends in a filled area is not one with it: the area's rows or columns are far shorter. */
+const alike = (band: Band, run: Run): boolean => {
+  const [a, b] = [band.to - band.from, run.to - run.from];
+  return Math.min(a, b) >= 0.4 * Math.max(a, b);
+};
 
 const overlap = (band: Band, run: Run): number => Math.min(band.to, run.to) - Math.max(band.from, run.from);
 

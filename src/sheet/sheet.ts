@@ -51,6 +51,8 @@ export interface Sheet {
   readonly proof: ProofPlan | undefined;
   /** What a person can check, one short phrase each: "frame 6.00×4.00 in around 2 codes". */
   readonly evidence: readonly string[];
+  /** Of a page held for more than one answer: the answers, best first, to be numbered on its picture from 1. */
+  readonly answers?: readonly Box[];
 }
 
 /** The sheet of a whole page that no step has judged yet. */

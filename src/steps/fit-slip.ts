@@ -1,6 +1,6 @@
 import { intersection, union, type Box } from '../geometry/box.js';
 import { ptToMm } from '../geometry/length.js';
-import { fitFactor } from '../geometry/media.js';
+import { fitFactor, type Media } from '../geometry/media.js';
 import { turnedSize, type Turn } from '../geometry/placement.js';
 import { inkBlobs } from '../locating/ink-groups.js';
 import type { SourcePage, Word } from '../reading/source.js';
@@ -28,8 +28,8 @@ export function fitSlip(
   const page = document.page(sheet.page);
   const ink = inkOf(page, sheet.box);
   if (!ink) return [held(sheet, EMPTY_REGION)];
-  const room = { width: media.width - 2 * margin, height: media.height - 2 * margin };
-  if (room.width <= 0 || room.height <= 0) return [held(sheet, noRoom(margin))];
+  const room = roomOn(media, margin);
+  if (!room) return [held(sheet, noRoom(margin))];
   const words = page.words().filter((word) => intersection(word.box, ink) !== undefined);
   const slip: Sheet = { ...sheet, box: ink, margin };
 
@@ -53,6 +53,26 @@ export function fitSlip(
     content: { kind: 'text' as const, lines, fontSize: Math.max(least, 8) },
     evidence: [...sheet.evidence, `its words set anew at ${Math.max(least, 8).toFixed(0)} pt`],
   }));
+}
+
+/**
+ * A form on one page of the media, upright or lying, as large as it goes but never larger than it was drawn. Undefined when the region has no ink
+ * or the margin leaves no room. `smallestType` is pt at true size; undefined without a text layer.
+ */
+export function shrinkOnto(
+  sheet: Sheet,
+  words: readonly Word[],
+  margin: number,
+  { document, media }: StepContext,
+): { readonly sheet: Sheet; readonly smallestType: number | undefined } | undefined {
+  const box = inkOf(document.page(sheet.page), sheet.box);
+  const room = roomOn(media, margin);
+  return box && room ? { sheet: bestFit({ ...sheet, box, margin }, words, room), smallestType: smallestType(words) } : undefined;
+}
+
+function roomOn(media: Media, margin: number): { width: number; height: number } | undefined {
+  const room = { width: media.width - 2 * margin, height: media.height - 2 * margin };
+  return room.width > 0 && room.height > 0 ? room : undefined;
 }
 
 /** Upright, or turned a quarter when that keeps the type clearly larger. */

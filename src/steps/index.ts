@@ -1,4 +1,5 @@
 import { crop } from './crop.js';
+import { customsForm } from './customs-form.js';
 import { impose } from './impose.js';
 import { locateLabel } from './locate-label.js';
 import { number } from './number.js';
@@ -10,4 +11,4 @@ import type { Step } from './step.js';
 import { verify } from './verify.js';
 
 /** All steps, in the order in which a recipe usually has them. */
-export const STEPS: readonly Step[] = [splitPages, locateLabel, crop, rotate, scale, packingSlip, verify, number, impose];
+export const STEPS: readonly Step[] = [splitPages, locateLabel, crop, rotate, scale, packingSlip, customsForm, verify, number, impose];

@@ -3,14 +3,16 @@ import { formatSize, lengthToPt } from '../geometry/length.js';
 import { EDGES, type Judged } from '../locating/candidate.js';
 import { locate } from '../locating/locate.js';
 import { held, isLabel, isPlanned, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
+import { sheetsOfSurvey } from './beside-label.js';
 import { option, optional, type OptionValues } from './option.js';
 import { boxOnPage, PLACES, placeOnPage, type PlaceName } from './place-on-page.js';
 import { documentStep, type StepContext } from './step.js';
+import { heldForAnswers, surveyed } from './surveyed.js';
 
 const OPTIONS = {
   by: option(
-    { kind: 'choices', values: EDGES },
-    "What may give the label its edge: the page itself when it has the media's size, a ruled or dashed frame, a placed picture, or the bounds of its ink.",
+    { kind: 'choices', values: ['auto', ...EDGES] },
+    "What may give the label its edge: the page itself when it has the media's size, a ruled or dashed frame, a placed picture, or the bounds of its ink; `auto` takes all of them and asks, too, whether it is a label and what else is on the page.",
     EDGES,
   ),
   place: optional({ kind: 'choices', values: PLACES }, 'Look for one label in each of these parts of the page only.'),
@@ -24,7 +26,9 @@ export const locateLabel = documentStep({
   options: OPTIONS,
   short: 'by',
   notBefore: { 'split-pages': 'only label pages are searched' },
-  together({ place, box }) {
+  together({ by, place, box }) {
+    if (by.includes('auto') && (by.length > 1 || place || box))
+      return { message: '`auto` looks at the whole page by every edge', remedy: 'Leave `auto` out, or everything beside it.' };
     if (place && box) return { message: '`place` and `box` both say where the label is', remedy: 'Keep one of them.' };
     const twice = overlapping(place ?? []);
     if (!twice) return undefined;
@@ -34,9 +38,12 @@ export const locateLabel = documentStep({
     };
   },
   async apply(sheets, options, context) {
-    return sheets.flatMap((sheet) =>
-      isPlanned(sheet) && (sheet.role === 'page' || isLabel(sheet)) ? located(sheet, options, context) : [sheet],
-    );
+    const found: Sheet[] = [];
+    for (const sheet of sheets) {
+      if (!isPlanned(sheet) || (sheet.role !== 'page' && !isLabel(sheet))) found.push(sheet);
+      else found.push(...(options.by.includes('auto') ? await byItself(sheet, context) : located(sheet, options, context)));
+    }
+    return found;
   },
 });
 
@@ -59,10 +66,19 @@ function located(sheet: Sheet, options: Values, context: StepContext): readonly 
   const labels: Judged[] = [];
   for (const place of places) {
     const region = options.place ? placeOnPage(place as PlaceName, page) : sheet.box;
-    const choice = locate(page, region, options.by, context.media);
-    if (choice.rivals.length > 0) return [held(sheet, doubtful(choice.labels, choice.rivals))];
+    const choice = locate(
+      page,
+      region,
+      EDGES.filter((edge) => options.by.includes(edge)),
+      context.media,
+    );
+    if (choice.rivals.length > 0) {
+      const answers = [...choice.labels, ...choice.rivals];
+      return [heldForAnswers(sheet, 'locate-label/doubtful', severalAnswers(answers), answers)];
+    }
     if (options.place && choice.labels.length === 0) return [held(sheet, notFound(`the ${place}`, options.by))];
-    if (options.place && choice.labels.length > 1) return [held(sheet, severalIn(place, choice.labels))];
+    if (options.place && choice.labels.length > 1)
+      return [{ ...held(sheet, severalIn(place, choice.labels)), answers: choice.labels.map(({ box }) => box) }];
     labels.push(...choice.labels);
   }
   if (labels.length === 0) return [held(sheet, notFound('the page', options.by))];
@@ -70,6 +86,16 @@ function located(sheet: Sheet, options: Values, context: StepContext): readonly 
     sheet,
     labels.map((label) => ({ box: label.box, evidence: label.evidence })),
   );
+}
+
+/** What `auto` finds: labels, perhaps a slip or a form beside them, or a reason to look. */
+async function byItself(sheet: Sheet, context: StepContext): Promise<readonly Sheet[]> {
+  const page = context.document.page(sheet.page);
+  const seen = await surveyed(page, context);
+  if (seen.kind === 'doubtful') return [heldForAnswers(sheet, 'locate-label/doubtful', seen.why, seen.candidates)];
+  if (seen.kind === 'labels') return sheetsOfSurvey(sheet, seen);
+  if (seen.kind === 'named') return [held(sheet, noLabel(`no label found: the page calls itself "${seen.name.words}"`))];
+  return [held(sheet, noLabel(`no label found: ${seen.kind === 'blank' ? 'the page is blank' : 'nothing on the page is like one'}`))];
 }
 
 function atBox(sheet: Sheet, lengths: NonNullable<Values['box']>, context: StepContext): readonly Sheet[] {
@@ -109,24 +135,23 @@ function withRemainder(sheet: Sheet, labels: readonly { box: Box; evidence: read
   return [...sheets, remainder];
 }
 
-const notFound = (where: string, edges: readonly string[]): Reason => ({
+const EDGE_WORDS: Readonly<Record<string, string>> = { page: "the page's size", frame: 'a frame', picture: 'a picture', ink: 'its ink' };
+
+const notFound = (where: string, edges: readonly string[]): Reason =>
+  noLabel(`no label found on ${where} by ${edges.map((edge) => EDGE_WORDS[edge] ?? edge).join(', ')}`);
+
+const noLabel = (message: string): Reason => ({
   code: 'locate-label/not-found',
-  message: `no label found on ${where} by ${edges.join(', ')}`,
+  message,
   remedy: 'Look at the picture; if there is a label, give its `place` or its `box` under locate-label.',
 });
 
 const size = (each: Judged): string => `${each.edge} ${formatSize(each.box.width, each.box.height)}`;
+
+const severalAnswers = (answers: readonly Judged[]): string => `more than one answer: ${answers.slice(0, 3).map(size).join(' or ')}`;
 
 const severalIn = (place: string, labels: readonly Judged[]): Reason => ({
   code: 'locate-label/doubtful',
   message: `${labels.length} labels on the ${place}, where one should be: ${labels.slice(0, 3).map(size).join(' and ')}`,
   remedy: 'Look at the picture; name a smaller `place` for each label under locate-label, or leave `place` out to take them all.',
 });
-
-function doubtful(labels: readonly Judged[], rivals: readonly Judged[]): Reason {
-  return {
-    code: 'locate-label/doubtful',
-    message: `more than one answer: ${[...labels, ...rivals].slice(0, 3).map(size).join(' or ')}`,
-    remedy: 'Look at the picture and say which: give `by` with one word, or the `place` or `box` of the label, under locate-label.',
-  };
-}

@@ -1,13 +1,20 @@
 import { isMediaSize, type Media } from '../geometry/media.js';
 import { locate } from '../locating/locate.js';
+import type { Survey } from '../locating/survey.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
 import { held, isPlanned, pageSheet, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
 import { option, type OptionValues } from './option.js';
 import { pagesMatch } from './pages.js';
 import { documentStep, type StepContext } from './step.js';
+import { heldForAnswers, surveyed } from './surveyed.js';
 
 const OPTIONS = {
+  by: option(
+    { kind: 'choice', values: ['position', 'content'] },
+    'What says which page is what: its position in the document, or the page itself by its layout and words.',
+    'position',
+  ),
   labels: option({ kind: 'pages' }, 'Pages that are labels.', 'every'),
   slips: option({ kind: 'pages' }, 'Pages that are packing slips; they are taken out of the labels.', 'none'),
   returns: option({ kind: 'pages' }, 'Pages that are return labels: parcels of their own, never between a label and its slip.', 'none'),
@@ -33,15 +40,23 @@ export const splitPages = documentStep({
   short: 'labels',
   required: 'it says which pages are labels',
   notBefore: {},
+  together(options) {
+    const idle = (['labels', 'slips', 'returns', 'without-code'] as const).find((name) => options[name] !== OPTIONS[name].default);
+    if (options.by === 'position' || idle === undefined) return undefined;
+    return { message: `\`${idle}\` has no effect with \`by: content\`, where each page says what it is`, remedy: 'Keep one of them.' };
+  },
   async apply(sheets, options, context) {
-    return sheets.map((sheet) => {
-      if (sheet.role !== 'page') return sheet;
-      return isPlanned(sheet) ? judge(sheet, options, context) : unseen(sheet, options, context.document.pageCount);
-    });
+    const judged: Sheet[] = [];
+    for (const sheet of sheets) {
+      if (sheet.role !== 'page') judged.push(sheet);
+      else judged.push(isPlanned(sheet) ? await judge(sheet, options, context) : unseen(sheet, options, context.document.pageCount));
+    }
+    return judged;
   },
 });
 
-function judge(sheet: Sheet, options: Values, { document, media }: StepContext): Sheet {
+async function judge(sheet: Sheet, options: Values, context: StepContext): Promise<Sheet> {
+  const { document, media } = context;
   const page = document.page(sheet.page);
   const says = (phrases: readonly string[]): string | undefined => phrases.find((phrase) => pageText(page).includes(fold(phrase)));
   const fresh: Sheet = { ...pageSheet(page.number, page.width, page.height), ...sheet };
@@ -59,11 +74,43 @@ function judge(sheet: Sheet, options: Values, { document, media }: StepContext):
   const labelWord = says(options['label-words']);
   if (labelWord !== undefined) return { ...fresh, role: 'label', evidence: [`the page says "${labelWord}"`] };
 
+  if (options.by === 'content') {
+    return pagesMatch(options.skip, sheet.page, document.pageCount)
+      ? skip(fresh, `page ${sheet.page} is to be skipped`)
+      : byContent(fresh, await surveyed(page, context));
+  }
   const placed = byPosition(fresh, options, document.pageCount);
   if (placed.role !== 'label' || !isPlanned(placed)) return placed;
   if (options['without-code'] !== 'label' && codeLikeAreas(page).length === 0) return withoutCode(fresh, options['without-code']);
   return placed;
 }
+
+/** What the page is by itself. One that holds labels stays whole: locate-label takes it apart. */
+function byContent(sheet: Sheet, seen: Survey): Sheet {
+  switch (seen.kind) {
+    case 'labels':
+      return { ...sheet, role: 'label' };
+    case 'doubtful':
+      return heldForAnswers(sheet, 'split-pages/doubtful', seen.why, seen.candidates);
+    case 'named': {
+      const says = `the page calls itself "${seen.name.words}"`;
+      if (seen.name.kind === 'packing-slip') return { ...sheet, role: 'slip', evidence: [says] };
+      if (seen.name.kind === 'customs-form') return { ...sheet, role: 'customs-form', evidence: [says] };
+      return skip(sheet, says);
+    }
+    case 'blank':
+      return skip(sheet, 'the page is blank');
+    case 'unnamed':
+      return seen.codes ? held(sheet, UNKNOWN) : withoutCode(sheet, 'skip');
+  }
+}
+
+const UNKNOWN: Reason = {
+  code: 'split-pages/unknown',
+  message: 'the page has codes, but nothing on it is like a label, and it does not say what it is',
+  remedy:
+    'Look at the picture; if there is a label, give its `place` or `box` under locate-label; if not, name a phrase of the page under skip-words.',
+};
 
 function byPosition(sheet: Sheet, options: Values, pageCount: number): Sheet {
   const at = (pattern: string): boolean => pagesMatch(pattern, sheet.page, pageCount);

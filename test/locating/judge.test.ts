@@ -10,7 +10,7 @@ const score = (around: Partial<Surroundings>, more: Parameters<typeof candidate>
 describe('judge', () => {
   it('is nearly sure of a frame of a known size, alone on white, around bars', () => {
     expect(score({})).toBeGreaterThan(0.95);
-    expect(judge(candidate(label), alone)?.evidence).toEqual(['frame 4.00×6.00 in around 1 code', 'clear space of 8 mm around it']);
+    expect(judge(candidate(label), alone)?.evidence).toEqual(['frame 4.00×6.00 in around 1 code', 'nothing else on the page']);
   });
 
   it.each([
@@ -31,6 +31,10 @@ describe('judge', () => {
     expect(judge(candidate(inches(1, 1, 4, 4)), alone)?.score).toBeLessThan(best - 0.05);
     const near = score({ blobs: [label, inches(5.1, 1, 2, 2)] });
     const across = score({ blobs: [label, inches(4.5, 1, 2, 2)] });
+    expect(judge(candidate(label), { ...alone, blobs: [label, inches(5.1, 1, 2, 2)] })?.evidence).toContain(
+      'clear space of 3 mm to what is on its right',
+    );
+    expect(judge(candidate(label), { ...alone, blobs: [label, inches(4.5, 1, 2, 2)] })?.evidence).toContain('other ink crosses its edge');
     expect(near).toBeLessThan(best - 0.05);
     expect(across).toBeLessThan(near);
     expect(score({}, { edge: 'ink' })).toBeLessThan(best - 0.05);

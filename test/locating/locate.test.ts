@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { EDGES } from '../../src/locating/candidate.js';
 import { locate } from '../../src/locating/locate.js';
 import { drawnPage } from '../reading/drawn-page.js';
-import { code128 } from '../samples/code-art.js';
+import { code128, qr } from '../samples/code-art.js';
 import { Drawing } from '../samples/drawing.js';
 import { mediaNamed } from '../steps/on-sample.js';
 
@@ -36,5 +36,16 @@ describe('locate', () => {
 
   it('prefers the page itself where it has the size of the media, whatever is framed on it', async () => {
     expect((await located(framed(new Drawing(288, 432), 10, 10, 268, 412))).labels).toEqual(['page 4×6']);
+  });
+
+  it('a matrix code alone is no label beside a label with bars, but is one by itself, and a rival when it reads like one', async () => {
+    const coupon = (d: Drawing): Drawing => d.frame(110, 540, 390, 240, 1.5).text(130, 560, 'Coupon: come again soon', { size: 12 });
+    const matrix = (d: Drawing): Drawing => d.matrix(qr('SAMPLE-COUPON-0123456789-ABCDEFGHIJKLMNOPQRSTUVWXYZ-0123456789'), 300, 680, 1);
+    expect((await located(matrix(coupon(framed(letter(), 100, 60, 400, 270))))).labels).toEqual(['frame 5.6×3.8']);
+    expect((await located(matrix(coupon(letter())))).labels).toHaveLength(1);
+    const reads = matrix(coupon(framed(letter(), 100, 60, 400, 270)))
+      .text(130, 600, 'Ship to', { size: 10 })
+      .text(130, 640, 'Sender', { size: 10 });
+    expect((await located(reads)).rivals).toHaveLength(1);
   });
 });

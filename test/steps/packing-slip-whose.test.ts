@@ -71,7 +71,9 @@ describe('whose packing slip it is', () => {
   });
 
   it('a page with a label of its own is no slip of the label before it, whatever it says', async () => {
-    expect(await ends([labelPage(1), sharedPage(2)])).toEqual(['p1 label ready 1', 'p2 page held split-pages/shared-page -']);
+    expect(await ends([labelPage(1), sharedPage(2)])).toEqual(['p1 label ready 1', 'p2 label ready 2', 'p2.slip slip ready 2']);
+    const byWords = changed(recipeNamed('any-page'), 'split-pages', { 'slip-words': ['packing slip'] });
+    expect(await ends([labelPage(1), sharedPage(2)], byWords)).toEqual(['p1 label ready 1', 'p2 page held split-pages/shared-page -']);
   });
 
   it('on a shared page it is that of the one label there', async () => {

@@ -1,0 +1,72 @@
+import { contains, type Box } from '../geometry/box.js';
+import type { Phrase } from '../reading/word-lines.js';
+import { folded, KINDS, PHRASES, type Kind } from './vocabulary.js';
+
+/** A name that a region gives itself in its own words. */
+export interface SaidName {
+  readonly kind: Exclude<Kind, 'label'>;
+  /** The words of the vocabulary that stand there. */
+  readonly words: string;
+  /** In larger type than most of the region's writing; otherwise only in a line of its own. */
+  readonly heading: boolean;
+}
+
+/** What the words of a region say that it is. */
+export interface Said {
+  /** What it calls itself, the most prominent first. */
+  readonly names: readonly SaidName[];
+  /** How many different words of a label stand in it: around addresses, numbers, services. */
+  readonly labelWords: number;
+  /** Characters of writing; few or none where the region is a picture. */
+  readonly characters: number;
+}
+
+/** A heading is set this much larger than most of the region's writing. */
+const LARGER = 1.25;
+/** Type of this share of its line says what the line is about. */
+const MOST_OF_LINE = 0.45;
+
+/** Reads off the phrases inside `box` what the region says that it is. */
+export const saidIn = (phrases: readonly Phrase[], box: Box): Said => said(phrases.filter((phrase) => contains(box, phrase.box, 2)));
+
+export function said(phrases: readonly Phrase[]): Said {
+  const usual = usualSize(phrases);
+  const names = new Map<Kind, SaidName & { readonly weight: number }>();
+  const labelWords = new Set<string>();
+  for (const { text, fontSize } of phrases) {
+    const line = ` ${folded(text)
+      .replaceAll(/[^\p{L}\p{N}%' -]+/gu, ' ')
+      .replaceAll(/\s+/g, ' ')} `;
+    const heading = fontSize >= LARGER * usual;
+    for (const kind of KINDS) {
+      for (const words of PHRASES[kind]) {
+        if (!stands(words, line)) continue;
+        const share = words.length / Math.max(1, line.length - 2);
+        if (kind === 'label') {
+          if (share >= MOST_OF_LINE || line.startsWith(` ${words} `) || words.includes(' ')) labelWords.add(words);
+          continue;
+        }
+        if (share < MOST_OF_LINE && !heading && !folded(text).startsWith(`${words}:`)) continue;
+        const weight = fontSize * (0.5 + share);
+        if (weight > (names.get(kind)?.weight ?? 0)) names.set(kind, { kind, words: words.trim(), heading, weight });
+      }
+    }
+  }
+  return {
+    names: [...names.values()].sort((a, b) => b.weight - a.weight).map(({ kind, words, heading }) => ({ kind, words, heading })),
+    labelWords: labelWords.size,
+    characters: phrases.reduce((sum, { text }) => sum + text.length, 0),
+  };
+}
+
+/** Whole words only: "to" is not in "together". Words that end or begin with a sign or a blank may stand in others. */
+const stands = (words: string, line: string): boolean =>
+  words.startsWith('%') ? line.includes(words) : line.includes(words.endsWith(' ') ? ` ${words}` : ` ${words} `);
+
+/** The size that half of the writing has or stays under, pt. */
+function usualSize(phrases: readonly Phrase[]): number {
+  const bySize = [...phrases].sort((a, b) => a.fontSize - b.fontSize);
+  const all = phrases.reduce((sum, { text }) => sum + text.length, 0);
+  let seen = 0;
+  return bySize.find(({ text }) => (seen += text.length) >= all / 2)?.fontSize ?? 0;
+}

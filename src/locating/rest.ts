@@ -1,0 +1,41 @@
+import { centre, contains, intersection, union, type Box } from '../geometry/box.js';
+import type { SourcePage } from '../reading/source.js';
+import type { Phrase } from '../reading/word-lines.js';
+import { pageDividers } from './ink-groups.js';
+import { said, type SaidName } from './kind-of-words.js';
+
+/** What a page has beside its labels. */
+export interface Rest {
+  /** What it calls itself; undefined when it doesn't, or there is nothing. */
+  readonly name: SaidName | undefined;
+  /** Its words, where it says that the label is a return label. */
+  readonly returns: string | undefined;
+  /** One rectangle with all of its ink and nothing of a label, pt; undefined when there is none or no such rectangle. */
+  readonly box: Box | undefined;
+}
+
+/** Ink that reaches this far into a label's box (pt) still lies beside it. */
+const BESIDE = 3;
+
+/** Looks at everything on a page outside `labels`. */
+export function restOf(page: SourcePage, labels: readonly Box[], blobs: readonly Box[], phrases: readonly Phrase[]): Rest {
+  const outside = (box: Box): boolean => labels.every((label) => !contains(label, { ...centre(box), width: 0, height: 0 }));
+  const dividers = pageDividers(page);
+  const ink = blobs.filter((blob) => outside(blob) && !dividers.some((line) => contains(line, blob, 4)));
+  const { names } = said(phrases.filter((phrase) => outside(phrase.box)));
+  return {
+    name: names.find(({ kind }) => kind !== 'return-label'),
+    returns: names.find(({ kind }) => kind === 'return-label')?.words,
+    box: besideLabels(ink, labels),
+  };
+}
+
+function besideLabels(ink: readonly Box[], labels: readonly Box[]): Box | undefined {
+  const box = union(ink);
+  if (!box) return undefined;
+  const isBeside = (label: Box): boolean => {
+    const shared = intersection(label, box);
+    return !shared || Math.min(shared.width, shared.height) <= BESIDE;
+  };
+  return labels.every(isBeside) ? box : undefined;
+}

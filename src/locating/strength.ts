@@ -1,0 +1,33 @@
+import { mmToPt } from '../geometry/length.js';
+import type { Code } from '../reading/source.js';
+import type { Judged } from './candidate.js';
+import type { Said } from './kind-of-words.js';
+import { nearestSize } from './label-sizes.js';
+
+/** A label's leading bars are at least this long and high, pt (40 × 9 mm; common practice, no source). */
+const MAIN_BARS = { long: mmToPt(40), high: mmToPt(9) };
+/** A box this like a known size counts for a label. */
+const KNOWN = 0.95;
+
+/** How much on a candidate says, apart from its place on the page, that it is a label: a point for each kind of evidence, 0 to 5. */
+export function strengthOf({ box, codes }: Judged, said: Said, read: readonly Code[] | undefined): number {
+  const mainBars = codes.some(({ kind, box: { width, height } }) => {
+    const [short, long] = [Math.min(width, height), Math.max(width, height)];
+    return kind === 'linear' && long >= MAIN_BARS.long && short >= MAIN_BARS.high;
+  });
+  const points = [
+    nearestSize(box.width, box.height).likeness >= KNOWN,
+    mainBars,
+    said.labelWords >= 2,
+    codes.length >= 2,
+    read?.some(isTrackingLike) === true,
+  ];
+  return points.filter(Boolean).length;
+}
+
+/** Whether a code may be a parcel's own number: long, mostly digits, no address of a web page. Which it is, is for others to say. */
+export function isTrackingLike({ bytes }: Code): boolean {
+  const text = Buffer.from(bytes, 'hex').toString('latin1');
+  const digits = text.replaceAll(/\D/g, '').length;
+  return text.length >= 10 && digits >= 8 && !/https?:|www\./i.test(text);
+}

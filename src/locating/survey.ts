@@ -1,0 +1,150 @@
+import { intersection, type Box } from '../geometry/box.js';
+import { formatSize } from '../geometry/length.js';
+import type { Media } from '../geometry/media.js';
+import { codeLikeAreas } from '../reading/code-like.js';
+import type { Code, SourcePage } from '../reading/source.js';
+import { phrasesOf, type Phrase } from '../reading/word-lines.js';
+import { EDGES, type Judged } from './candidate.js';
+import { choose, type Chosen } from './choose.js';
+import { inkBlobs } from './ink-groups.js';
+import { judgedOn } from './locate.js';
+import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
+import { restOf, type Rest } from './rest.js';
+import { isTrackingLike, strengthOf } from './strength.js';
+
+/** A label that was found on a page that nobody described. */
+export interface FoundLabel extends Chosen {
+  /** Set when the label calls itself a return label: its words. */
+  readonly returns: string | undefined;
+}
+
+/** What a page is. */
+export type Survey =
+  | { readonly kind: 'blank' }
+  | { readonly kind: 'labels'; readonly labels: readonly FoundLabel[]; readonly rest: Rest }
+  /** It may hold a label, but which, or whether, is not sure. `candidates`: best first. */
+  | { readonly kind: 'doubtful'; readonly why: string; readonly candidates: readonly Judged[] }
+  /** No label, and it says what it is. */
+  | { readonly kind: 'named'; readonly name: SaidName }
+  /** No label, and it doesn't say what it is. `codes`: whether anything on it looks like a code. */
+  | { readonly kind: 'unnamed'; readonly codes: boolean };
+
+/** Reads the codes in a box of the page. */
+export type ReadCodes = (box: Box) => Promise<readonly Code[]>;
+
+/** Points of `strengthOf` from which a candidate is a label … */
+const LABEL = 2;
+/** … and from which it is one although the page around it calls itself something else. */
+const LABEL_AMONG_OTHERS = 3;
+/** Fewer characters than this are no writing: the region is a picture. */
+const WRITING = 12;
+
+const surveys = new WeakMap<SourcePage, Promise<Survey>>();
+
+/** Says what a page is and where its labels are, from nothing but its own facts; each page is looked at once. */
+export function survey(page: SourcePage, media: Media, readCodes: ReadCodes): Promise<Survey> {
+  let known = surveys.get(page);
+  if (!known) surveys.set(page, (known = surveyPage(page, media, readCodes)));
+  return known;
+}
+
+async function surveyPage(page: SourcePage, media: Media, readCodes: ReadCodes): Promise<Survey> {
+  const blobs = inkBlobs(page.ink());
+  if (blobs.length === 0) return { kind: 'blank' };
+  const phrases = phrasesOf(page.words());
+  const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
+  const candidates = judgedOn(page, whole, EDGES, media, blobs).map((each): Candidate => ({ ...each, said: saidIn(phrases, each.box) }));
+  const { labels, rivals } = choose(candidates.filter((each) => !isNamedOtherwise(each.said)));
+  const likely = labels.map((label) => ({ ...label, said: saidIn(phrases, label.box) }));
+  return settle(likely, rivals, { page, blobs, phrases, readCodes });
+}
+
+interface Candidate extends Judged {
+  readonly said: Said;
+}
+type Likely = Chosen & Candidate;
+
+interface Facts {
+  readonly page: SourcePage;
+  readonly blobs: readonly Box[];
+  readonly phrases: readonly Phrase[];
+  readonly readCodes: ReadCodes;
+}
+
+/** Whether a region calls itself, in a heading, something that is no label. */
+const isNamedOtherwise = ({ names }: Said): boolean => names.some(({ kind, heading }) => heading && kind !== 'return-label');
+
+async function settle(likely: readonly Likely[], rivals: readonly Judged[], facts: Facts): Promise<Survey> {
+  const { page, blobs, phrases, readCodes } = facts;
+  const own = said(phrases).names.find(({ kind, heading }) => heading && kind !== 'return-label');
+  const weighed = await Promise.all(likely.map((each) => weigh(each, own !== undefined || likely.length > 1, readCodes)));
+  const needed = own ? LABEL_AMONG_OTHERS : LABEL;
+  const sure = withoutCopies(weighed.filter(({ strength }) => strength >= needed));
+  const weak = weighed.filter((each) => each.strength < needed && !sure.some((label) => isExplainedBy(each, label)));
+  if (sure.length === 0) {
+    const [first] = weak;
+    if (first && (!own || first.strength >= LABEL)) return doubtful(`the ${sizeOf(first.label)} has little of a label`, [first.label]);
+    if (own) return { kind: 'named', name: own };
+    // Coarse matrix codes have no texture: the page is read before anyone calls it a page without codes.
+    const whole = { x: 0, y: 0, width: page.width, height: page.height };
+    return { kind: 'unnamed', codes: codeLikeAreas(page).length > 0 || (await readCodes(whole)).length > 0 };
+  }
+  const labels = sure.map(({ label }) => label);
+  const near = rivals.filter((rival) => labels.some((label) => intersection(label.box, rival.box)));
+  if (near.length > 0)
+    return doubtful(`more than one answer: ${[...labels, ...near].slice(0, 3).map(sizeOf).join(' or ')}`, [...labels, ...near]);
+  const unsure = weak.find(({ strength, label }) => strength >= LABEL || (label.said.labelWords >= 2 && strength >= 1));
+  if (unsure) return doubtful(`the ${sizeOf(unsure.label)} beside the label may be one, too`, [...labels, unsure.label]);
+  const rest = restOf(
+    page,
+    labels.map(({ box }) => box),
+    blobs,
+    phrases,
+  );
+  return { kind: 'labels', labels: labels.map((label) => found(label, labels.length === 1 ? rest.returns : undefined)), rest };
+}
+
+interface Weighed {
+  readonly label: Likely;
+  readonly strength: number;
+  readonly codes: readonly Code[] | undefined;
+}
+
+/** Codes are read only where they decide: more than one answer, a page that says it is something else, nothing written. */
+async function weigh(label: Likely, inDoubt: boolean, readCodes: ReadCodes): Promise<Weighed> {
+  const cheap = strengthOf(label, label.said, undefined);
+  if (!inDoubt && cheap >= LABEL && label.said.characters >= WRITING) return { label, strength: cheap, codes: undefined };
+  const codes = await readCodes(label.box);
+  return { label, strength: strengthOf(label, label.said, codes), codes };
+}
+
+/** A receipt repeats its label's number: of two with the same code the stronger, then the surer, then the larger is the label. */
+function withoutCopies(weighed: readonly Weighed[]): readonly Weighed[] {
+  const better = (a: Weighed, b: Weighed): boolean =>
+    a.strength - b.strength > 0 || (a.strength === b.strength && a.label.score - b.label.score > 0);
+  return weighed.filter((each) => !weighed.some((other) => other !== each && sharesCode(each, other) && better(other, each)));
+}
+
+const sharesCode = (a: Weighed, b: Weighed): boolean =>
+  (a.codes ?? []).some((code) => isTrackingLike(code) && b.codes?.some((other) => other.bytes === code.bytes) === true);
+
+/** A weaker candidate beside a label with the same number is a copy; one that has no number of its own is none to worry about. */
+const isExplainedBy = (weak: Weighed, sure: Weighed): boolean => sharesCode(weak, sure) || weak.codes?.some(isTrackingLike) === false;
+
+const doubtful = (why: string, candidates: readonly Judged[]): Survey => ({ kind: 'doubtful', why, candidates });
+
+const sizeOf = ({ edge, box }: Judged): string => `${edge} ${formatSize(box.width, box.height)}`;
+
+function found({ said: says, ...label }: Likely, pageReturns: string | undefined): FoundLabel {
+  const name = says.names.find(({ kind }) => kind === 'return-label');
+  const { next } = label;
+  return {
+    ...label,
+    returns: name?.words ?? pageReturns,
+    evidence: [
+      ...label.evidence,
+      ...(says.labelWords > 0 ? [`${says.labelWords} of its words are a label's`] : []),
+      next ? `${(label.score - next.score).toFixed(2)} ahead of the next answer (${sizeOf(next)})` : 'no other answer',
+    ],
+  };
+}
