@@ -4,6 +4,7 @@ import { gridOf, type Grid } from '../geometry/grid.js';
 import { parseMedia, type Media } from '../geometry/media.js';
 import type { Placement } from '../press/place.js';
 import { pressDocument } from '../press/press-document.js';
+import { codeRoles, type CodeRole } from '../proof/code-role.js';
 import { proveDocument, type Proof, type ProvedCode } from '../proof/prove.js';
 import { takeCounts } from '../reading/counters.js';
 import type { SourceDocument } from '../reading/source.js';
@@ -91,19 +92,26 @@ function itemOf(sheet: Sheet, made: Made): ItemResult {
     parcel: sheet.parcel,
     ifSlipHeld: sheet.ifSlipHeld,
     evidence: sheet.evidence,
-    codes: (proof?.codes ?? []).map(summaryOf),
+    codes: summariesOf(proof?.codes ?? []),
+    picture: proof?.picture,
     pressedPage: placement?.page,
     drawnBox: placement?.drawnBox,
     numberBox: placement && proof?.numberBox,
   };
 }
 
-function summaryOf({ code, moduleDots }: ProvedCode): CodeSummary {
+function summariesOf(codes: readonly ProvedCode[]): readonly CodeSummary[] {
+  const roles = codeRoles(codes.map(({ code }) => code));
+  return codes.map((each, index) => summaryOf(each, roles[index] ?? 'other'));
+}
+
+function summaryOf({ code, moduleDots }: ProvedCode, role: CodeRole): CodeSummary {
   const bytes = Buffer.from(code.bytes, 'hex');
   const printable = bytes.toString('latin1').replaceAll(/[^\x21-\x7e]/g, '');
   return {
     symbology: code.symbology,
     identifier: code.identifier,
+    role,
     digest: createHash('sha256').update(code.identifier).update(bytes).digest('hex'),
     tail: printable.slice(-4),
     moduleDots: moduleDots === undefined ? undefined : Math.round(moduleDots * 100) / 100,

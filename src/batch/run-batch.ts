@@ -15,7 +15,9 @@ import { accountOf, mismatches } from './account.js';
 import { buildRecord } from './build-record.js';
 import { buildStack, loadPress } from './build-stacks.js';
 import { collate } from './collate.js';
+import { withoutDuplicates } from './duplicates.js';
 import type { RunEvent } from './events.js';
+import { withPairPictures } from './pair-pictures.js';
 import { defaultJobs, Pool, POOL_DEFAULTS, workerScript } from './pool.js';
 import { clearLeftovers, publish } from './publish.js';
 import type { RunRecord, StackRecord } from './run-record.js';
@@ -87,7 +89,10 @@ async function runInFolder({ pipeline, dryRun, stop, emit, worker }: RunRequest,
     pool.close();
     watch.lap('documents');
 
-    const { documents } = worked;
+    const unique = withoutDuplicates(worked.documents.map(({ work, items }) => ({ name: work.shownName, items })));
+    const pictured = await withPairPictures(worked.documents, unique.pairs, scratch);
+    if ('reason' in pictured) return { kind: 'cannot-go-on', reason: pictured.reason };
+    const documents = pictured.documents.map((document, index) => ({ ...document, items: unique.items[index] ?? [] }));
     const collated = collate(
       documents.map(({ work, items }) => ({ plan: plans[work.channel] ?? { number: undefined, impose: undefined }, items })),
       pipeline.media,

@@ -21,8 +21,12 @@ const asLetters = (code: number): string =>
 
 const byUnit = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
+/** A name without its ending: `label.pdf` comes before its second download `label (1).pdf`. */
+const stem = (name: string): string => name.replace(/\.[^./\\]{1,5}$/, '');
+
 /** File names as a person counts them: `label 2` before `label 10`. The same on every machine; 0 only for equal names. */
-export const compareNames = (a: string, b: string): number => natural(sortKey(a), sortKey(b)) || byUnit(a, b);
+export const compareNames = (a: string, b: string): number =>
+  natural(sortKey(stem(a)), sortKey(stem(b))) || natural(sortKey(a), sortKey(b)) || byUnit(a, b);
 
 /** The fixed order of a run: channel as listed, file name in natural order, content hash; then whatever still differs. */
 export const compareWork = (a: WorkItem, b: WorkItem): number =>

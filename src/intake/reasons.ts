@@ -19,7 +19,11 @@ export const tooLarge = (size: number, limit: number): Reason =>
 const SPLIT = 'Download the labels in several smaller files.';
 
 export const duplicateOf = (name: string): Reason =>
-  reason('intake/duplicate', `it is a duplicate of ${name}, byte for byte`, 'Nothing needs to be done; delete one of the two.');
+  reason(
+    'intake/duplicate',
+    `it is a duplicate of ${name}, byte for byte`,
+    'Nothing to do: it is printed once. One of the two files may be deleted.',
+  );
 
 export const zipTooLarge = (what: string): Reason => reason('intake/zip-too-large', `the ZIP ${what}`, SPLIT);
 

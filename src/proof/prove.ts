@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { dotsPerPt, type Grid } from '../geometry/grid.js';
 import type { Box } from '../geometry/box.js';
 import type { Media } from '../geometry/media.js';
@@ -32,6 +33,8 @@ export interface Proof {
   readonly verdict: 'proved' | Reason;
   /** The codes that came back equal, with their modules. */
   readonly codes: readonly ProvedCode[];
+  /** SHA-256 of the page's dots, hex: two labels that print the same have the same. */
+  readonly picture: string;
   /** A rectangle of the output page known to be free for a number of `numberSize`; undefined when there is none or none was asked for. */
   readonly numberBox: Box | undefined;
 }
@@ -69,7 +72,8 @@ export async function proveDocument(
       const found = await judge(source.page(sheet.page), sheet, placement, grey, dots, grid);
       const keepOut = isLabel(sheet) ? placement.drawnBox : undefined;
       const numberBox = options.numberSize && freeNumberBox(dots, media, options.numberSize, keepOut);
-      proofs.push({ sheetId: sheet.id, ...found, numberBox });
+      const picture = createHash('sha256').update(dots.raster.data).digest('hex');
+      proofs.push({ sheetId: sheet.id, ...found, picture, numberBox });
     }
     return proofs;
   } finally {

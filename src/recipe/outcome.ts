@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Box } from '../geometry/box.js';
 import type { Turn } from '../geometry/placement.js';
+import type { CodeRole } from '../proof/code-role.js';
 import type { Symbology } from '../reading/source.js';
 import type { Reason, Role } from '../sheet/sheet.js';
 
@@ -17,7 +18,9 @@ export const ITEM_STATES: readonly ItemStateKind[] = ['ready', 'held', 'skipped'
 export interface CodeSummary {
   readonly symbology: Symbology;
   readonly identifier: string;
-  /** SHA-256 of the bytes, hex: the same code twice can be seen without being told. */
+  /** What it is for; only a `tracking` code is the parcel's own. */
+  readonly role: CodeRole;
+  /** SHA-256 of identifier and bytes, hex: the same code twice can be seen without being told. */
   readonly digest: string;
   /** The last four printable characters. */
   readonly tail: string;
@@ -39,6 +42,8 @@ export interface ItemResult {
   readonly ifSlipHeld?: 'hold' | 'release';
   readonly evidence: readonly string[];
   readonly codes: readonly CodeSummary[];
+  /** SHA-256 of the printed dots before anything is stamped, hex; undefined for what was not drawn. */
+  readonly picture?: string | undefined;
   /** Page of `DocumentResult.pressed`, from 1, for ready items; else undefined. */
   readonly pressedPage: number | undefined;
   /** Where on the output page the item itself lies (pt, y down): a number is stamped only outside it. */

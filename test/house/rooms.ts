@@ -41,8 +41,8 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     why: 'What a recipe may say is derived from the step declarations; config never runs one.',
   },
   recipe: {
-    may: ['geometry', 'diagnostics', 'sheet', 'reading', 'steps', 'config'],
-    why: 'Applying a checked recipe to one document needs its steps and its facts, but no batch, so one document can be tested alone.',
+    may: ['geometry', 'diagnostics', 'sheet', 'reading', 'proof', 'steps', 'config'],
+    why: 'Applying a checked recipe to one document needs its steps and its facts, but no batch, so one document can be tested alone; its outcome tells what each proved code is for.',
   },
   intake: {
     may: ['geometry', 'diagnostics', 'files', 'sheet', 'reading', 'config'],
