@@ -21,6 +21,29 @@ export function compose(first: Matrix, second: Matrix): Matrix {
   return [a1 * a2 + b1 * c2, a1 * b2 + b1 * d2, c1 * a2 + d1 * c2, c1 * b2 + d1 * d2, e1 * a2 + f1 * c2 + e2, e1 * b2 + f1 * d2 + f2];
 }
 
+/** Turns clockwise by any angle about a point: (`x`, `y`) stays where it is. */
+export function rotationAbout(x: number, y: number, degrees: number): Matrix {
+  const radians = (degrees * Math.PI) / 180;
+  const [cos, sin] = [Math.cos(radians), Math.sin(radians)];
+  return [cos, sin, -sin, cos, x - cos * x + sin * y, y - sin * x - cos * y];
+}
+
+/** The box around the image of `box` under any map. */
+export function boundsOf(matrix: Matrix, box: Box): Box {
+  const [x1, y1] = [box.x + box.width, box.y + box.height];
+  const corners = [
+    applyToPoint(matrix, box.x, box.y),
+    applyToPoint(matrix, x1, box.y),
+    applyToPoint(matrix, x1, y1),
+    applyToPoint(matrix, box.x, y1),
+  ];
+  const xs = corners.map((p) => p.x);
+  const ys = corners.map((p) => p.y);
+  const x = Math.min(...xs);
+  const y = Math.min(...ys);
+  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
+}
+
 /** The inverse map. Throws for a map without one (a bug of the caller: placements always have one). */
 export function invert([a, b, c, d, e, f]: Matrix): Matrix {
   const det = a * d - b * c;
@@ -32,7 +55,7 @@ export function applyToPoint([a, b, c, d, e, f]: Matrix, x: number, y: number): 
   return { x: a * x + c * y + e, y: b * x + d * y + f };
 }
 
-/** The box around the image of `box`. */
+/** The box around the image of `box` under a map that turns by quarters. */
 export function applyToBox(matrix: Matrix, box: Box): Box {
   const p = applyToPoint(matrix, box.x, box.y);
   const q = applyToPoint(matrix, box.x + box.width, box.y + box.height);

@@ -3,6 +3,8 @@ import type { Box } from '../geometry/box.js';
 import type { Grid } from '../geometry/grid.js';
 import { formatSize } from '../geometry/length.js';
 import type { Media } from '../geometry/media.js';
+import { boundsOf, compose, invert } from '../geometry/placement.js';
+import { straightening } from '../reading/skew.js';
 import type { PressSource, SourceDocument } from '../reading/source.js';
 import { isPlanned, type Reason, type Sheet } from '../sheet/sheet.js';
 import { drawPicture } from './draw-picture.js';
@@ -86,12 +88,17 @@ class Press {
   private drawRegion(sheet: Sheet, placement: Placement, source: PressSource): void {
     const { matrix, drawnBox } = placement;
     if (matrix === undefined) throw new Error('press: a region has no place');
+    // The source is drawn as given; the sheet speaks of the page straightened.
+    const page = this.source.page(sheet.page);
+    const straight = straightening(page);
+    const given = page.skew === 0 ? matrix : compose(straight, matrix);
     if (source.kind === 'pdf') {
       const form = this.open(source.pdf).form(sheet.page);
-      this.addDrawing(drawnBox, form.ref, cm(formMatrix(form, matrix, this.media.height)));
+      this.addDrawing(drawnBox, form.ref, cm(formMatrix(form, given, this.media.height)));
       return;
     }
-    const part = drawPicture(this.context, source.picture, this.source.page(sheet.page), sheet.box, matrix, this.media.height);
+    const box = page.skew === 0 ? sheet.box : boundsOf(invert(straight), sheet.box);
+    const part = drawPicture(this.context, source.picture, page, box, given, this.media.height);
     if (part === undefined) throw new UnreadablePage('the region holds no pixel of the picture');
     this.addDrawing(drawnBox, part.ref, cm(part.matrix));
   }

@@ -47,6 +47,7 @@ export async function openImage(bytes: Uint8Array, limits: PictureLimits = PICTU
 class OpenImage implements SourceDocument {
   readonly #store: PictureStore;
   readonly #pages: readonly PicturePage[];
+  readonly #straight = new Map<number, PicturePage>();
   readonly notes: readonly string[];
 
   constructor(store: PictureStore, pages: readonly PicturePage[], notes: readonly string[]) {
@@ -62,7 +63,11 @@ class OpenImage implements SourceDocument {
   page(number: number): SourcePage {
     const page = this.#pages[number - 1];
     if (!page) throw new RangeError(`no page ${number} of ${this.pageCount}`);
-    return page;
+    const known = this.#straight.get(number);
+    if (known) return known;
+    const straight = page.straightened();
+    this.#straight.set(number, straight);
+    return straight;
   }
 
   pressSource(page: number): PressSource {

@@ -1,5 +1,5 @@
-import type { Box } from '../geometry/box.js';
-import { applyToPoint, compose, type Matrix } from '../geometry/placement.js';
+import { boxFromCorners, type Box } from '../geometry/box.js';
+import { boundsOf, compose, type Matrix } from '../geometry/placement.js';
 import { floats, withMemory, type Pdfium } from './pdfium.js';
 
 /** A page's own geometry: what PDF says of it, and the map from its user space to the visible page. */
@@ -45,16 +45,5 @@ export function pageGeometry(engine: Pdfium, page: number, userUnit: number): Pd
 }
 
 /** The box on the visible page around a rectangle of user space given by any two corners. */
-export function visibleBox(toVisible: Matrix, x0: number, y0: number, x1: number, y1: number): Box {
-  const corners = [
-    applyToPoint(toVisible, x0, y0),
-    applyToPoint(toVisible, x1, y0),
-    applyToPoint(toVisible, x1, y1),
-    applyToPoint(toVisible, x0, y1),
-  ];
-  const xs = corners.map((p) => p.x);
-  const ys = corners.map((p) => p.y);
-  const x = Math.min(...xs);
-  const y = Math.min(...ys);
-  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
-}
+export const visibleBox = (toVisible: Matrix, x0: number, y0: number, x1: number, y1: number): Box =>
+  boundsOf(toVisible, boxFromCorners(x0, y0, x1, y1));

@@ -4,22 +4,31 @@ import { visibleBox } from './pdf-geometry.js';
 import { floats, withMemory, type Pdfium } from './pdfium.js';
 import type { PlacedImage } from './source.js';
 
+const TEXT = 1;
+const PATH = 2;
 const IMAGE = 3;
 const FORM = 5;
 /** Forms nested deeper than this are taken as one object. */
 const DEEPEST = 12;
 const MOST_OBJECTS = 50_000;
+/** FPDF_TEXTRENDERMODE_INVISIBLE of fpdf_edit.h: words that a scanner's program laid over its picture. */
+const INVISIBLE = 3;
+/** From this grey on a filled area is paper: some writers put a white one under each picture. */
+const WHITE = 250;
 
 /** What a page draws, in drawing order, seen through its form XObjects: the box of each object, and its pictures. */
 export interface PdfObjects {
   readonly boxes: readonly Box[];
   readonly images: readonly PlacedImage[];
+  /** Whether pictures are all that can be seen, and there is one. */
+  readonly onlyPictures: boolean;
 }
 
 export function readObjects(engine: Pdfium, page: number, toVisible: Matrix): PdfObjects {
   const boxes: Box[] = [];
   const images: PlacedImage[] = [];
   const scratch = 32;
+  let others = 0;
   const visit = (object: number, matrix: Matrix, depth: number, pointer: number): void => {
     if (boxes.length >= MOST_OBJECTS) return;
     const type = engine.FPDFPageObj_GetType(object);
@@ -33,6 +42,7 @@ export function readObjects(engine: Pdfium, page: number, toVisible: Matrix): Pd
     const [left = 0, bottom = 0, right = 0, top = 0] = floats(engine, pointer, 4);
     const box = visibleBox(matrix, left, bottom, right, top);
     boxes.push(box);
+    if (type !== IMAGE && others === 0 && isSeen(engine, object, type, pointer)) others += 1;
     if (type === IMAGE) {
       const [pixelWidth, pixelHeight] = pixelSize(engine, object, pointer);
       images.push({ box, pixelWidth, pixelHeight, turn: turnOf(compose(objectMatrix(engine, object, pointer), matrix)) });
@@ -42,7 +52,16 @@ export function readObjects(engine: Pdfium, page: number, toVisible: Matrix): Pd
     const count = engine.FPDFPage_CountObjects(page);
     for (let index = 0; index < count; index++) visit(engine.FPDFPage_GetObject(page, index), toVisible, 0, pointer);
   });
-  return { boxes, images };
+  return { boxes, images, onlyPictures: others === 0 && images.length > 0 };
+}
+
+function isSeen(engine: Pdfium, object: number, type: number, pointer: number): boolean {
+  if (type === TEXT) return engine.FPDFTextObj_GetTextRenderMode(object) !== INVISIBLE;
+  if (type !== PATH || !engine.FPDFPath_GetDrawMode(object, pointer, pointer + 4)) return true;
+  const [filled, stroked] = [engine.pdfium.getValue(pointer, 'i32') !== 0, engine.pdfium.getValue(pointer + 4, 'i32') !== 0];
+  if (stroked || !filled) return stroked;
+  if (!engine.FPDFPageObj_GetFillColor(object, pointer, pointer + 4, pointer + 8, pointer + 12)) return true;
+  return [0, 4, 8].some((colour) => engine.pdfium.getValue(pointer + colour, 'i32') < WHITE);
 }
 
 function objectMatrix(engine: Pdfium, object: number, pointer: number): Matrix {

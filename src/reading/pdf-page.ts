@@ -1,13 +1,16 @@
 import { intersection, type Box } from '../geometry/box.js';
+import { compose, type Matrix } from '../geometry/placement.js';
 import type { Reason } from '../sheet/sheet.js';
 import { CodesMemo } from './codes-memo.js';
 import { count, type Counted } from './counters.js';
+import { measureSlant } from './measure-slant.js';
 import { pageGeometry, type PdfPageGeometry } from './pdf-geometry.js';
 import { readObjects, type PdfObjects } from './pdf-objects.js';
-import { readWords } from './pdf-words.js';
+import { LEVEL, readWords } from './pdf-words.js';
 import { allocate, free, withMemory, type Pdfium } from './pdfium.js';
 import { readPageCodes, type PageCodesOptions } from './page-codes.js';
 import { pictureUnder } from './picture-under.js';
+import { correctionOf, STRAIGHT, straightening } from './skew.js';
 import {
   INK_PIXELS_PER_PT,
   MOST_PIXELS,
@@ -15,6 +18,7 @@ import {
   type GreyRaster,
   type PictureUnder,
   type PlacedImage,
+  type Slant,
   type SourcePage,
   type Word,
 } from './source.js';
@@ -32,18 +36,50 @@ export class PdfPage implements SourcePage {
   readonly #counted: Counted;
   readonly #codes = new CodesMemo();
   readonly #damage: Reason | undefined;
+  /** The page as given → the page straightened, both visible and in pt. */
+  readonly #straight: Matrix;
+  readonly #toVisible: Matrix;
+  readonly skew: number;
+  #slant: Slant;
   #words: readonly Word[] | undefined;
   #objects: PdfObjects | undefined;
   #ink: GreyRaster | undefined;
 
-  /** @param damage what is wrong with the page in the file, if anything */
-  constructor(engine: Pdfium, handle: number, number: number, userUnit: number, counted: Counted, damage?: Reason) {
+  /**
+   * @param damage what is wrong with the page in the file, if anything
+   * @param slant how the page lies; it is straightened by as much as is proper
+   */
+  constructor(
+    engine: Pdfium,
+    handle: number,
+    number: number,
+    userUnit: number,
+    counted: Counted,
+    damage?: Reason,
+    slant: Slant = STRAIGHT,
+  ) {
     this.#engine = engine;
     this.#handle = handle;
     this.number = number;
     this.#geometry = pageGeometry(engine, handle, userUnit);
     this.#counted = counted;
     this.#damage = damage;
+    this.#slant = slant;
+    this.skew = correctionOf(slant);
+    this.#straight = straightening(this);
+    this.#toVisible = compose(this.#geometry.toVisible, this.#straight);
+  }
+
+  get slant(): Slant {
+    return this.#slant;
+  }
+
+  /** This page as it lies straight: itself for all but crooked scans. Only the page returned is to be used and closed. */
+  straightened(): PdfPage {
+    if (!this.#facts().onlyPictures) return this;
+    this.#slant = measureSlant(this.ink());
+    if (correctionOf(this.#slant) === 0) return this;
+    return new PdfPage(this.#engine, this.#handle, this.number, this.#geometry.userUnit, this.#counted, this.#damage, this.#slant);
   }
 
   get unfit(): Reason | undefined {
@@ -59,7 +95,13 @@ export class PdfPage implements SourcePage {
   }
 
   words(): readonly Word[] {
-    return (this.#words ??= readWords(this.#engine, this.#handle, this.#geometry.toVisible).filter((word) => this.#shows(word.box)));
+    return (this.#words ??= this.#readWords());
+  }
+
+  /** A scanner's program may have set its words level although the page was not. */
+  #readWords(): readonly Word[] {
+    const slack = LEVEL + Math.abs(this.skew);
+    return readWords(this.#engine, this.#handle, this.#toVisible, slack).filter((word) => this.#shows(word.box));
   }
 
   images(): readonly PlacedImage[] {
@@ -75,7 +117,8 @@ export class PdfPage implements SourcePage {
   }
 
   pictureUnder(region: Box): PictureUnder | undefined {
-    return pictureUnder(this.images(), region);
+    // Pixels of a straightened page lie on no grid of dots.
+    return this.skew === 0 ? pictureUnder(this.images(), region) : undefined;
   }
 
   codes(region: Box, pixelsPerPt: number, options: PageCodesOptions = {}): Promise<readonly Code[]> {
@@ -101,7 +144,7 @@ export class PdfPage implements SourcePage {
   }
 
   #facts(): PdfObjects {
-    return (this.#objects ??= readObjects(this.#engine, this.#handle, this.#geometry.toVisible));
+    return (this.#objects ??= readObjects(this.#engine, this.#handle, this.#toVisible));
   }
 
   #draw(region: Box, pixelsPerPt: number, smooth: boolean): GreyRaster {
@@ -115,10 +158,12 @@ export class PdfPage implements SourcePage {
     try {
       const bitmap = engine.FPDFBitmap_CreateEx(width, height, GREY, pixels, stride);
       engine.FPDFBitmap_FillRect(bitmap, 0, 0, width, height, 0xffffffff);
-      const scale = pixelsPerPt * this.#geometry.userUnit;
+      const unit = this.#geometry.userUnit;
+      const toPixels: Matrix = [pixelsPerPt, 0, 0, pixelsPerPt, -region.x * pixelsPerPt, -region.y * pixelsPerPt];
+      const matrix = compose(compose([unit, 0, 0, unit, 0, 0], this.#straight), toPixels);
       withMemory(engine, 40, (pointer) => {
         const memory = engine.pdfium.HEAPF32;
-        memory.set([scale, 0, 0, scale, -region.x * pixelsPerPt, -region.y * pixelsPerPt], pointer >> 2);
+        memory.set(matrix, pointer >> 2);
         memory.set([0, 0, width, height], (pointer >> 2) + 6);
         engine.FPDF_RenderPageBitmapWithMatrix(bitmap, this.#handle, pointer, pointer + 24, smooth ? 0 : NO_SMOOTHING);
       });

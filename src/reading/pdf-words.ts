@@ -14,8 +14,14 @@ interface Letters {
   readonly fontSize: number;
 }
 
-/** The words of a page's text layer, in the order of the content; a word ends at white space, at a turn or at a change of size. */
-export function readWords(engine: Pdfium, page: number, toVisible: Matrix): readonly Word[] {
+/** Writing within this many degrees of a quarter turn runs that way. */
+export const LEVEL = 2;
+
+/**
+ * The words of a page's text layer, in the order of the content; a word ends at white space, at a turn or at a change of size.
+ * @param slack how far writing may be off a quarter turn, degrees
+ */
+export function readWords(engine: Pdfium, page: number, toVisible: Matrix, slack = LEVEL): readonly Word[] {
   const text = engine.FPDFText_LoadPage(page);
   if (text === 0) return [];
   const scratch = allocate(engine, 64);
@@ -36,7 +42,7 @@ export function readWords(engine: Pdfium, page: number, toVisible: Matrix): read
       }
       const [left = 0, right = 0, bottom = 0, top = 0] = doubles(engine, scratch, 4);
       const box = visibleBox(toVisible, left, bottom, right, top);
-      const { turn, fontSize } = writing(engine, text, index, toVisible, scratch + 32);
+      const { turn, fontSize } = writing(engine, text, index, toVisible, scratch + 32, slack);
       if (open && (open.turn !== turn || Math.abs(open.fontSize - fontSize) > 0.1 * fontSize)) close();
       open ??= { text: '', boxes: [], turn, fontSize };
       open.text += String.fromCodePoint(code);
@@ -56,6 +62,7 @@ function writing(
   index: number,
   toVisible: Matrix,
   scratch: number,
+  slack: number,
 ): { turn: Turn | undefined; fontSize: number } {
   const size = engine.FPDFText_GetFontSize(text, index);
   if (!engine.FPDFText_GetMatrix(text, index, scratch)) return { turn: undefined, fontSize: size };
@@ -66,5 +73,5 @@ function writing(
   const upY = c * toVisible[1] + d * toVisible[3];
   const degrees = ((Math.atan2(dy, dx) * 180) / Math.PI + 360) % 360;
   const quarter = Math.round(degrees / 90) * 90;
-  return { turn: Math.abs(degrees - quarter) < 2 ? ((quarter % 360) as Turn) : undefined, fontSize: size * Math.hypot(upX, upY) };
+  return { turn: Math.abs(degrees - quarter) < slack ? ((quarter % 360) as Turn) : undefined, fontSize: size * Math.hypot(upX, upY) };
 }

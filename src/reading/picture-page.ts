@@ -1,9 +1,12 @@
 import { intersection, type Box } from '../geometry/box.js';
+import { boundsOf } from '../geometry/placement.js';
 import { CodesMemo } from './codes-memo.js';
 import { count } from './counters.js';
+import { measureSlant } from './measure-slant.js';
 import { readPageCodes, type PageCodesOptions } from './page-codes.js';
 import { averagePixels, cropPixels, samplePixels, type GreyPixels, type PixelBox } from './picture-raster.js';
 import type { PictureStore } from './picture-store.js';
+import { correctionOf, STRAIGHT, straightening } from './skew.js';
 import {
   INK_PIXELS_PER_PT,
   MOST_PIXELS,
@@ -11,6 +14,7 @@ import {
   type GreyRaster,
   type PictureUnder,
   type PlacedImage,
+  type Slant,
   type SourcePage,
   type Word,
 } from './source.js';
@@ -26,16 +30,30 @@ export class PicturePage implements SourcePage {
   readonly #store: PictureStore;
   readonly #pixelsPerPt: number;
   readonly #codes = new CodesMemo();
+  readonly skew: number;
+  #slant: Slant;
   #ink: GreyRaster | undefined;
 
-  /** @param number from 1. @param dpi pixels per inch at true size. */
-  constructor(store: PictureStore, number: number, dpi: number) {
+  /** @param number from 1. @param dpi pixels per inch at true size. @param slant how the page lies */
+  constructor(store: PictureStore, number: number, dpi: number, slant: Slant = STRAIGHT) {
     const { width, height } = store.get(number - 1);
     this.number = number;
     this.#store = store;
     this.#pixelsPerPt = dpi / 72;
     this.width = width / this.#pixelsPerPt;
     this.height = height / this.#pixelsPerPt;
+    this.#slant = slant;
+    this.skew = correctionOf(slant);
+  }
+
+  get slant(): Slant {
+    return this.#slant;
+  }
+
+  /** This page as it lies straight: itself for all but crooked scans. Only the page returned is to be used. */
+  straightened(): PicturePage {
+    this.#slant = measureSlant(this.ink());
+    return correctionOf(this.#slant) === 0 ? this : new PicturePage(this.#store, this.number, this.#pixelsPerPt * 72, this.#slant);
   }
 
   words(): readonly Word[] {
@@ -44,7 +62,8 @@ export class PicturePage implements SourcePage {
 
   images(): readonly PlacedImage[] {
     const { width, height } = this.#store.get(this.number - 1);
-    return [{ box: this.#box(), pixelWidth: width, pixelHeight: height, turn: 0 }];
+    const box = boundsOf(straightening(this), this.#box());
+    return [{ box, pixelWidth: width, pixelHeight: height, turn: this.skew === 0 ? 0 : undefined }];
   }
 
   objects(): readonly Box[] {
@@ -56,7 +75,7 @@ export class PicturePage implements SourcePage {
   }
 
   pictureUnder(region: Box): PictureUnder | undefined {
-    return intersection(region, this.#box()) ? { pixelsPerPt: this.#pixelsPerPt, origin: { x: 0, y: 0 } } : undefined;
+    return this.skew === 0 && intersection(region, this.#box()) ? { pixelsPerPt: this.#pixelsPerPt, origin: { x: 0, y: 0 } } : undefined;
   }
 
   /** Always at the picture's own pixels: nothing can be read from more than there are. */
@@ -88,7 +107,8 @@ export class PicturePage implements SourcePage {
 
   #pixels(): GreyPixels {
     const { width, height } = this.#store.get(this.number - 1);
-    return { width, height, data: this.#store.grey(this.number - 1) };
+    const index = this.number - 1;
+    return { width, height, data: this.skew === 0 ? this.#store.grey(index) : this.#store.straightened(index, this.skew) };
   }
 
   #box(): Box {

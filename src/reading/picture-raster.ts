@@ -1,3 +1,5 @@
+import { rotationAbout } from '../geometry/placement.js';
+
 /** Grey samples of a whole picture, row by row from the top. */
 export interface GreyPixels {
   readonly width: number;
@@ -38,6 +40,26 @@ export function samplePixels(source: GreyPixels, box: PixelBox, width: number, h
     for (let i = 0; i < width; i++) {
       const x = columns[i] ?? -1;
       if (x >= 0 && x < source.width) out[j * width + i] = source.data[y * source.width + x] ?? PAPER;
+    }
+  }
+  return out;
+}
+
+/** The picture turned clockwise about its centre, its size unchanged; each pixel mixed from the four around its place, paper beyond the edges. */
+export function turnedPixels({ width, height, data }: GreyPixels, degrees: number): Uint8Array {
+  const out = new Uint8Array(width * height).fill(PAPER);
+  const [a, b, c, d, e, f] = rotationAbout(width / 2, height / 2, -degrees);
+  const at = (x: number, y: number): number => (x < 0 || y < 0 || x >= width || y >= height ? PAPER : (data[y * width + x] as number));
+  for (let y = 0, to = 0; y < height; y++) {
+    for (let x = 0; x < width; x++, to++) {
+      const fromX = a * (x + 0.5) + c * (y + 0.5) + e - 0.5;
+      const fromY = b * (x + 0.5) + d * (y + 0.5) + f - 0.5;
+      const [left, top] = [Math.floor(fromX), Math.floor(fromY)];
+      if (left < -1 || top < -1 || left >= width || top >= height) continue;
+      const [right, low] = [fromX - left, fromY - top];
+      const upper = at(left, top) * (1 - right) + at(left + 1, top) * right;
+      const lower = at(left, top + 1) * (1 - right) + at(left + 1, top + 1) * right;
+      out[to] = Math.round(upper * (1 - low) + lower * low);
     }
   }
   return out;

@@ -1,5 +1,6 @@
 import { deflateSync, inflateSync } from 'node:zlib';
 import type { PictureLimits } from './limits.js';
+import { turnedPixels } from './picture-raster.js';
 import type { Picture } from './source.js';
 
 interface Stored {
@@ -19,6 +20,7 @@ export class PictureStore {
   #stored = 0;
   #unpacked: { page: number; picture: Picture } | undefined;
   #grey: { page: number; data: Uint8Array } | undefined;
+  #straight: { page: number; data: Uint8Array } | undefined;
 
   constructor(limits: PictureLimits) {
     this.#limits = limits;
@@ -58,9 +60,19 @@ export class PictureStore {
     return grey;
   }
 
+  /** The page (from 0) in grey, turned back about its centre by `degrees`, always the same for one page; beyond it there is paper. */
+  straightened(page: number, degrees: number): Uint8Array {
+    if (this.#straight?.page === page) return this.#straight.data;
+    const { width, height } = this.get(page);
+    const data = turnedPixels({ width, height, data: this.grey(page) }, -degrees);
+    this.#straight = { page, data };
+    return data;
+  }
+
   close(): void {
     this.#pages.length = 0;
     this.#unpacked = undefined;
     this.#grey = undefined;
+    this.#straight = undefined;
   }
 }

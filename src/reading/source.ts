@@ -55,6 +55,14 @@ export interface Point {
   readonly y: number;
 }
 
+/** How far the page as given lies turned, as its ink tells. */
+export interface Slant {
+  /** Clockwise, in degrees; positive when lines of writing fall towards the right. */
+  readonly degrees: number;
+  /** Whether the ink tells it clearly. Not on a page with next to nothing on it, nor on one that shows two directions. */
+  readonly sure: boolean;
+}
+
 /**
  * Facts about one page, each gathered at most once and only when asked. All boxes are pt on the visible page (after
  * CropBox, /Rotate and UserUnit), true size, origin top-left, y down. Not safe to use after `SourceDocument.close`.
@@ -67,6 +75,13 @@ export interface SourcePage {
   readonly height: number;
   /** Why the page can't be used although the document can; its other facts are not to be asked for then. */
   readonly unfit?: Reason | undefined;
+  /**
+   * How far the page as given lay turned clockwise, in degrees, and has been straightened: every other fact, and the press, take it
+   * turned back by as much about its centre, its size unchanged. 0 for all but scans that were clearly a little crooked.
+   */
+  readonly skew: number;
+  /** What was measured of the page as given; a page that draws anything but pictures is taken to be straight without a look. */
+  readonly slant: Slant;
   /** Words of which anything lies on the visible page. */
   words(): readonly Word[];
   images(): readonly PlacedImage[];

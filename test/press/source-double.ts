@@ -14,6 +14,8 @@ export function sourceDouble(
     number,
     width: at(number).width,
     height: at(number).height,
+    skew: 0,
+    slant: { degrees: 0, sure: true },
     words: nothing,
     images: nothing,
     objects: nothing,

@@ -62,6 +62,8 @@ export function blankPages(width: number, height: number, count = 1): SourceDocu
       number,
       width,
       height,
+      skew: 0,
+      slant: { degrees: 0, sure: true },
       words: () => [],
       images: () => [],
       objects: () => [],
