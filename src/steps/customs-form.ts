@@ -4,6 +4,7 @@ import { held, isLabel, isPlanned, type Reason, type Sheet } from '../sheet/shee
 import { shrinkOnto } from './fit-slip.js';
 import { option, type OptionValues } from './option.js';
 import { documentStep, type StepContext } from './step.js';
+import { ownersOf } from './whose.js';
 
 const OPTIONS = {
   readable: option({ kind: 'length', min: { value: 3, unit: 'pt' } }, 'Smallest size of type that a customs officer can read.', {
@@ -29,20 +30,20 @@ export const customsForm = documentStep({
   },
   async apply(sheets, options, context) {
     let most = sheets.reduce((highest, sheet) => Math.max(highest, sheet.parcel ?? 0), 0);
-    let last: Sheet | undefined;
+    const parcels = new Map(sheets.filter(isLabel).map((label) => [label, label.parcel ?? (most += 1)]));
+    const owners = ownersOf(sheets, 'customs-form');
     return sheets.map((sheet): Sheet => {
-      if (isLabel(sheet)) {
-        const numbered = { ...sheet, parcel: sheet.parcel ?? (most += 1) };
-        if (sheet.role === 'label') last = numbered;
-        return numbered;
-      }
+      if (isLabel(sheet)) return { ...sheet, parcel: parcels.get(sheet) };
       if (sheet.role !== 'customs-form' || !isPlanned(sheet)) return sheet;
-      return last ? behind(sheet, last, options, context) : held(sheet, NO_LABEL);
+      const owner = owners.get(sheet);
+      if (!owner) return held(sheet, NO_LABEL);
+      const parcel = parcels.get(owner.label);
+      return owner.doubt ? held({ ...sheet, parcel }, owner.doubt) : behind({ ...sheet, parcel }, options, context);
     });
   },
 });
 
-function behind(sheet: Sheet, label: Sheet, { readable, margin }: Values, context: StepContext): Sheet {
+function behind(sheet: Sheet, { readable, margin }: Values, context: StepContext): Sheet {
   const clear = lengthToPt(margin, context.grid);
   const words = context.document
     .page(sheet.page)
@@ -52,8 +53,8 @@ function behind(sheet: Sheet, label: Sheet, { readable, margin }: Values, contex
   if (shrunk === undefined) return held(sheet, EMPTY);
   const { sheet: form, smallestType } = shrunk;
   const isReadable = smallestType === undefined ? form.scale >= 1 : smallestType * form.scale >= lengthToPt(readable, context.grid);
-  if (!isReadable) return held(form, forTheOffice(form.scale));
-  return { ...form, parcel: label.parcel, evidence: [...form.evidence, form.scale < 1 ? `shrunk to ${percent(form.scale)}` : 'true size'] };
+  if (!isReadable) return held({ ...form, parcel: undefined }, forTheOffice(form.scale));
+  return { ...form, evidence: [...form.evidence, form.scale < 1 ? `shrunk to ${percent(form.scale)}` : 'true size'] };
 }
 
 const percent = (factor: number): string => `${(factor * 100).toFixed(0)} %`;

@@ -3,6 +3,7 @@ import { ptToMm } from '../geometry/length.js';
 import { fitFactor, type Media } from '../geometry/media.js';
 import { turnedSize, type Turn } from '../geometry/placement.js';
 import { inkBlobs } from '../locating/ink-groups.js';
+import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage, Word } from '../reading/source.js';
 import { held, type Reason, type Sheet } from '../sheet/sheet.js';
 import { reflow } from './reflow.js';
@@ -43,7 +44,7 @@ export function fitSlip(
   if (layout === 'shrink' || (layout === 'auto' && shrunkIsReadable)) {
     return shrunkIsReadable ? [asIs] : [held(slip, tooSmall(smallest, shrunk.scale, least, 'layout: reflow'))];
   }
-  const pages = reflow(words, Math.max(least, 8), room);
+  const pages = codesIn(page, ink) ? 'it has a code, which would be lost' : reflow(words, Math.max(least, 8), room);
   if (typeof pages === 'string') return [held(slip, tooSmall(smallest, shrunk.scale, least, pages))];
   return pages.map((lines, index) => ({
     ...slip,
@@ -51,9 +52,15 @@ export function fitSlip(
     scale: 1,
     turn: 0,
     content: { kind: 'text' as const, lines, fontSize: Math.max(least, 8) },
-    evidence: [...sheet.evidence, `its words set anew at ${Math.max(least, 8).toFixed(0)} pt`],
+    evidence: [
+      ...sheet.evidence,
+      `its words set anew at ${Math.max(least, 8).toFixed(0)} pt${picturesIn(page, ink) ? ', its pictures left out' : ''}`,
+    ],
   }));
 }
+
+const codesIn = (page: SourcePage, box: Box): boolean => codeLikeAreas(page).some((each) => intersection(each.box, box) !== undefined);
+const picturesIn = (page: SourcePage, box: Box): boolean => page.images().some((each) => intersection(each.box, box) !== undefined);
 
 /**
  * A form on one page of the media, upright or lying, as large as it goes but never larger than it was drawn. Undefined when the region has no ink

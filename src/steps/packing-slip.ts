@@ -6,6 +6,7 @@ import { EMPTY_REGION, fitSlip, type SlipFitting } from './fit-slip.js';
 import { option, optional, type OptionValues } from './option.js';
 import { boxOnPage, PLACES, placeOnPage } from './place-on-page.js';
 import { documentStep, type StepContext } from './step.js';
+import { ownersOf } from './whose.js';
 
 const OPTIONS = {
   from: option(
@@ -60,39 +61,22 @@ export const packingSlip = documentStep({
     const withSlips = options.from === 'same-page' ? sheets.flatMap((sheet) => fromSamePage(sheet, sheets, options, context)) : sheets;
     const ifSlipHeld = options['if-held'] === 'print-label' ? 'release' : 'hold';
     const numbers = new Map(withSlips.filter(isLabel).map((label, index) => [label, index + 1]));
-    const firstSlip = withSlips.findIndex((sheet) => sheet.role === 'slip' && isPlanned(sheet));
+    const firstSlip = withSlips.findIndex(({ role }) => role === 'slip');
     const slipsComeFirst = withSlips.findIndex(({ role }) => role === 'label') > firstSlip;
-    let last: Sheet | undefined;
-    // Why the next slip may belong to another label than the last one.
-    let doubt: Reason | undefined;
+    const owners = ownersOf(withSlips, 'slip');
     return withSlips.flatMap((sheet, index): readonly Sheet[] => {
-      if (isLabel(sheet)) {
-        if (sheet.role === 'label') [last, doubt] = [sheet, undefined];
-        return [{ ...sheet, parcel: numbers.get(sheet), ifSlipHeld }];
-      }
-      if (sheet.role === 'slip' && sheet.state.kind === 'held' && last) return [{ ...sheet, parcel: numbers.get(last), ifSlipHeld }];
-      if (sheet.role !== 'slip' || !isPlanned(sheet)) {
-        if (mayBeLabel(sheet)) doubt ??= afterUnknown(sheet.page);
-        return [sheet];
-      }
+      if (isLabel(sheet)) return [{ ...sheet, parcel: numbers.get(sheet), ifSlipHeld }];
+      if (sheet.role !== 'slip') return [sheet];
+      const owner = owners.get(sheet);
       const next = slipsComeFirst ? withSlips.slice(index).find(({ role }) => role === 'label') : undefined;
-      const label = next ?? last;
+      const label = next ?? owner?.label;
+      const slip: Sheet = label ? { ...sheet, parcel: numbers.get(label), ifSlipHeld } : sheet;
+      if (!isPlanned(slip)) return [slip];
       if (!label) return [held(sheet, codeLikeAreas(context.document.page(sheet.page)).length > 0 ? SHARED_PAGE : NO_LABEL)];
-      const slip: Sheet = { ...sheet, parcel: numbers.get(label), ifSlipHeld };
       if (slipsComeFirst) return [held(slip, SLIP_FIRST)];
-      return doubt ? [held(slip, doubt)] : fitSlip(slip, fitting(options, context), context);
+      return owner?.doubt ? [held(slip, owner.doubt)] : fitSlip(slip, fitting(options, context), context);
     });
   },
-});
-
-/** A page of which no step could say what it is; what the recipe names to be skipped is none. */
-const mayBeLabel = ({ role, state }: Sheet): boolean =>
-  role === 'page' && (state.kind === 'held' || (state.kind === 'skipped' && state.code === 'split-pages/no-code'));
-
-const afterUnknown = (page: number): Reason => ({
-  code: 'packing-slip/whose',
-  message: `page ${page}, before this slip, may be a label that was not recognised: the slip may be that label's`,
-  remedy: `Look at page ${page}; if it is no label, name it under skip or skip-words of split-pages.`,
 });
 
 const SLIP_FIRST: Reason = {

@@ -67,9 +67,14 @@ function scaled(sheet: Sheet, options: OptionValues<typeof OPTIONS>, { document,
   const exact = picture && pixelForDotScale(picture.pixelsPerPt, grid, wanted);
   const dots = (pt: number): number => wholeDots(pt, grid);
   const exactFits =
-    exact !== undefined && dots(lies.width * exact) <= dots(room.width) + 1 && dots(lies.height * exact) <= dots(room.height) + 1;
-  const evidence = wanted === 1 ? [] : [`${wanted < 1 ? 'shrunk' : 'enlarged'} to ${percent(wanted)}`];
-  return { ...sheet, scale: exactFits ? exact : wanted, margin, evidence: [...sheet.evidence, ...evidence] };
+    exact !== undefined &&
+    exact >= options.floor - 1e-9 &&
+    dots(lies.width * exact) <= dots(room.width) + 1 &&
+    dots(lies.height * exact) <= dots(room.height) + 1;
+  const scale = exactFits ? exact : wanted;
+  const evidence = scale === 1 ? [] : [`${scale < 1 ? 'shrunk' : 'enlarged'} to ${percent(scale)}`];
+  const why = exactFits && exact !== wanted ? ["each of the picture's pixels is one dot"] : [];
+  return { ...sheet, scale, margin, evidence: [...sheet.evidence, ...evidence, ...why] };
 }
 
 const percent = (factor: number): string => `${(factor * 100).toFixed(1)} %`;

@@ -1,8 +1,10 @@
 import { isMediaSize, type Media } from '../geometry/media.js';
 import { locate } from '../locating/locate.js';
+import { said } from '../locating/kind-of-words.js';
 import type { Survey } from '../locating/survey.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
+import { phrasesOf } from '../reading/word-lines.js';
 import { held, isPlanned, pageSheet, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
 import { option, type OptionValues } from './option.js';
 import { pagesMatch } from './pages.js';
@@ -122,15 +124,17 @@ function byPosition(sheet: Sheet, options: Values, pageCount: number): Sheet {
   return { ...sheet, role: 'label' };
 }
 
-/** A held page shows nothing to judge by: where words decide it stays undecided, else its position tells. */
+/** A held page shows nothing to judge by: where words or content decide it stays undecided, else its position tells. */
 function unseen(sheet: Sheet, options: Values, pageCount: number): Sheet {
   const wordsDecide = (['skip-words', 'slip-words', 'return-words', 'label-words'] as const).some((name) => options[name].length > 0);
-  return wordsDecide ? sheet : byPosition(sheet, options, pageCount);
+  return wordsDecide || options.by === 'content' ? sheet : byPosition(sheet, options, pageCount);
 }
 
-/** Whether a page that is larger than the media shows a label of its own, beside whatever its words say. */
+/** Whether a page shows a label of its own, beside whatever its words say. */
 function holdsLabel(page: SourcePage, media: Media): boolean {
-  if (isMediaSize(media, page.width, page.height) || !codeLikeAreas(page).some(({ kind }) => kind === 'linear')) return false;
+  if (!codeLikeAreas(page).some(({ kind }) => kind === 'linear')) return false;
+  // A slip of the media's size may carry its order number in bars; one that reads like a label is one.
+  if (isMediaSize(media, page.width, page.height)) return said(phrasesOf(page.words())).labelWords >= 2;
   const whole = { x: 0, y: 0, width: page.width, height: page.height };
   return locate(page, whole, ['frame', 'picture', 'ink'], media).labels.length > 0;
 }

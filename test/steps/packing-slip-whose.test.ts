@@ -32,12 +32,29 @@ const changed = (recipe: CompiledRecipe, step: string, options: Readonly<Record<
 
 describe('whose packing slip it is', () => {
   it('the label before it, and every slip page behind it, until the next label', async () => {
-    expect(await ends([labelPage(1), slipPage(1), slipPage(11), labelPage(2), slipPageWithBars(2)])).toEqual([
+    expect(await ends([labelPage(1), slipPage(1), slipPage(11), labelPage(2), slipPage(2)])).toEqual([
       'p1 label ready 1',
       'p2 slip ready 1',
       'p3 slip ready 1',
       'p4 label ready 2',
       'p5 slip ready 2',
+    ]);
+  });
+
+  it('is not sure behind several labels in a row: none goes into the box of another', async () => {
+    expect(await ends([labelPage(1), labelPage(2), slipPage(1), slipPage(2)])).toEqual([
+      'p1 label held batch/parcel-held 1',
+      'p2 label held batch/parcel-held 2',
+      'p3 slip held packing-slip/whose 1',
+      'p4 slip held packing-slip/whose 2',
+    ]);
+    expect(await ends([labelPage(1), labelPage(2), slipPage(2)])).toEqual(['p1 label ready 1', 'p2 label ready 2', 'p3 slip ready 2']);
+  });
+
+  it('a slip whose code would be lost by setting its words anew is held with its label', async () => {
+    expect(await ends([labelPage(2), slipPageWithBars(2)])).toEqual([
+      'p1 label held batch/parcel-held 1',
+      'p2 slip held packing-slip/unreadable 1',
     ]);
   });
 
