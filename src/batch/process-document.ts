@@ -92,6 +92,7 @@ function itemOf(sheet: Sheet, made: Made): ItemResult {
     parcel: sheet.parcel,
     ifSlipHeld: sheet.ifSlipHeld,
     evidence: sheet.evidence,
+    ...(sheet.answers ? { answers: sheet.answers } : {}),
     codes: summariesOf(proof?.codes ?? []),
     picture: proof?.picture,
     pressedPage: placement?.page,
@@ -124,7 +125,7 @@ async function picturesOf(source: SourceDocument, items: readonly ItemResult[]):
     if (item.state.kind !== 'held' || !item.box) continue;
     const page = source.page(item.page);
     // A page without size shows nothing.
-    if (page.width > 0 && page.height > 0) pictures.push({ itemId: item.id, png: await heldPicture(page, item.box) });
+    if (page.width > 0 && page.height > 0) pictures.push({ itemId: item.id, png: await heldPicture(page, item.box, item.answers) });
   }
   return pictures;
 }

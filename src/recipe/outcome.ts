@@ -41,6 +41,8 @@ export interface ItemResult {
   /** From the sheet; left out it means `hold`: the parcel is held when this slip is. */
   readonly ifSlipHeld?: 'hold' | 'release';
   readonly evidence: readonly string[];
+  /** Of a page held for more than one answer: the answers as its picture numbers them, from 1. */
+  readonly answers?: readonly Box[];
   readonly codes: readonly CodeSummary[];
   /** SHA-256 of the printed dots before anything is stamped, hex; undefined for what was not drawn. */
   readonly picture?: string | undefined;
