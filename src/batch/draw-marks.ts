@@ -32,14 +32,17 @@ export function outlineBox(raster: GreyRaster, box: Box): void {
   }
 }
 
-/** A digit (1 to 9) in white on black in the top left corner of `box`; changes the raster. */
+/** A digit (1 to 9) in white on black in a corner of `box`, each digit in the next corner, as boxes often share one; changes the raster. */
 export function numberBox(raster: GreyRaster, box: Box, digit: number): void {
-  const { x0, y0 } = pixelsOf(raster, box);
+  const { x0, y0, x1, y1 } = pixelsOf(raster, box);
   const rows = DIGITS[digit - 1] ?? [];
+  const corner = (digit - 1) % 4;
+  const left = corner === 0 || corner === 3 ? x0 + LINE : x1 - LINE - 7 * DOT;
+  const top = corner < 2 ? y0 + LINE : y1 - LINE - 9 * DOT;
   for (let y = -1; y <= rows.length; y++) {
     for (let x = -1; x <= 5; x++) {
       const white = ((rows[y] ?? 0) >> (4 - x)) & (x >= 0 && x < 5 ? 1 : 0);
-      fill(raster, x0 + LINE + (x + 1) * DOT, y0 + LINE + (y + 1) * DOT, white === 1 ? 255 : 0);
+      fill(raster, left + (x + 1) * DOT, top + (y + 1) * DOT, white === 1 ? 255 : 0);
     }
   }
 }
