@@ -94,6 +94,21 @@ function program(): Command {
     });
 
   slipyard
+    .command('draft')
+    .summary('draft a recipe from samples')
+    .description('Drafts a recipe from one or a few documents of a channel, tested on them, and writes it to the standard output.')
+    .argument('<files...>', 'documents or folders')
+    .option('--media <media>', 'what is printed on, such as 4x6in or 100x150mm')
+    .option('--grid <grid>', "the printer's dots, such as 203dpi or 8dpmm")
+    .option('--no-color', 'no colours')
+    .addHelpText('after', '\nExample:\n  slipyard draft inbox/mugs/*.pdf > recipes/mugs.yaml')
+    .action(async (files: string[], { media, grid }: { media?: string; grid?: string }) => {
+      stepBack();
+      const { runDraft } = await import('./commands/draft.js');
+      exitCode = await runDraft({ files, media, grid }, { ...io, folder: process.cwd() });
+    });
+
+  slipyard
     .command('steps')
     .summary('list the steps of recipes')
     .description('Lists the steps that recipes are made of, with their options.')

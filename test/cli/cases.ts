@@ -45,6 +45,7 @@ export const CASES: Readonly<Record<string, Case>> = {
   help: plain(['--help'], 0),
   'help-run': plain(['run', '--help'], 0),
   'help-check': plain(['check', '--help'], 0),
+  'help-draft': plain(['draft', '--help'], 0),
   'help-steps': plain(['steps', '--help'], 0),
   'help-schema': plain(['schema', '--help'], 0),
   version: plain(['--version'], 0),
@@ -75,6 +76,28 @@ export const CASES: Readonly<Record<string, Case>> = {
   },
   'run-no-such-file': { args: ['run', '--recipe', 'any-page', '--out', 'out', 'lable.pdf'], code: 3, before: oneLabel },
   'run-nothing-matches': { args: ['run', '--recipe', 'any-page', '--out', 'out', '*.png'], code: 0, before: oneLabel },
+
+  'draft-without-files': plain(['draft'], 2),
+  'draft-no-such-file': { args: ['draft', 'lable.pdf'], code: 3, before: oneLabel },
+  'draft-two-samples': {
+    args: ['draft', 'mugs'],
+    code: 0,
+    before: (folder) => put(folder, ['mugs/order 1.pdf', 'label-then-slip'], ['mugs/order 2.pdf', 'label-then-slip', 'bilevel']),
+  },
+  'draft-one-unreadable': {
+    args: ['draft', 'order 1.pdf', 'order 2.pdf', 'order 3.pdf'],
+    code: 1,
+    before: async (folder) => {
+      await put(folder, ['order 1.pdf', 'letter-upper-sideways'], ['order 2.pdf', 'letter-upper-sideways', 'grey']);
+      write(join(folder, 'order 3.pdf'), '%PDF-1.7\n% that is all\n');
+    },
+  },
+  'draft-nothing-passes': {
+    args: ['draft', 'order 1.pdf', 'order 2.pdf'],
+    code: 1,
+    before: (folder) => put(folder, ['order 1.pdf', 'letter-ninety-percent'], ['order 2.pdf', 'letter-upper-sideways']),
+  },
+  'draft-wrong-values': { args: ['draft', '--media', '4x6inch', '--grid', '203dp', 'label.pdf'], code: 2, before: oneLabel },
 
   'run-json': { args: ['run', '--json', '--jobs', '1'], code: 1, before: mixed },
   'run-json-config-errors': { args: ['run', '--json'], code: 2, before: wrongPipeline },

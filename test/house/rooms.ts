@@ -52,12 +52,16 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     may: ['geometry', 'diagnostics', 'sheet', 'files', 'reading', 'press', 'locating', 'proof', 'steps', 'config', 'recipe', 'intake'],
     why: 'The one place that knows the whole story; nothing that it uses may know it.',
   },
+  draft: {
+    may: ['geometry', 'diagnostics', 'sheet', 'reading', 'locating', 'steps', 'config', 'recipe', 'batch'],
+    why: 'A recipe is drafted from what pages show and tried by what a run does with it; nothing that a run needs may need it.',
+  },
   report: {
     may: ['geometry', 'diagnostics', 'sheet', 'config', 'recipe', 'intake', 'batch'],
     why: 'Words and pictures about what happened: it listens to the batch and is never asked by it.',
   },
   commands: {
-    may: ['geometry', 'diagnostics', 'sheet', 'files', 'steps', 'config', 'recipe', 'intake', 'batch', 'report'],
+    may: ['geometry', 'diagnostics', 'sheet', 'files', 'steps', 'config', 'recipe', 'intake', 'batch', 'draft', 'report'],
     why: 'A command gathers inputs, calls and prints; reading, press and proof are reached through the batch only.',
   },
   'cli.ts': {
