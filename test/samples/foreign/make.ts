@@ -3,13 +3,15 @@
  * packages named in README.md. Without names both halves are made anew.
  */
 import { join } from 'node:path';
+import { TUNING, UNSEEN } from './designs/content.js';
+import { build } from './kit/build.js';
+import { SIZES } from './kit/page.js';
+import { noLabels } from './layouts/no-label.js';
 import { TUNING_A } from './layouts/tuning-a.js';
 import { TUNING_B } from './layouts/tuning-b.js';
 import { TUNING_C } from './layouts/tuning-c.js';
-import { noLabels } from './layouts/no-label.js';
-import { TUNING } from './designs/content.js';
-import { SIZES } from './kit/page.js';
-import { build } from './kit/build.js';
+import { UNSEEN_A } from './layouts/unseen-a.js';
+import { UNSEEN_B } from './layouts/unseen-b.js';
 
 const tuningNone = noLabels({
   prefix: 't11',
@@ -20,7 +22,16 @@ const tuningNone = noLabels({
   producers: ['chromium', 'libreoffice', 'cairo', 'ghostscript', 'img2pdf'],
   odd: 0,
 });
-const HALVES = { tuning: [...TUNING_A, ...TUNING_B, ...TUNING_C, tuningNone], unseen: [] } as const;
+const unseenNone = noLabels({
+  prefix: 'u11',
+  words: UNSEEN,
+  seed: 5000,
+  paper: SIZES.a4,
+  other: SIZES.a6,
+  producers: ['weasyprint', 'cairo', 'ghostscript', 'chromium', 'tiff2pdf'],
+  odd: 1,
+});
+const HALVES = { tuning: [...TUNING_A, ...TUNING_B, ...TUNING_C, tuningNone], unseen: [...UNSEEN_A, ...UNSEEN_B, unseenNone] } as const;
 const wanted = process.argv.slice(2);
 
 for (const half of ['tuning', 'unseen'] as const) {

@@ -134,6 +134,7 @@ export function shelfLabels(seed: number, words: Vocabulary, spot: Spot, columns
       .code('ean13', number, x + cw * 0.18, y + 24, cw * 0.64, ch - 52)
       .text(x + cw / 2, y + ch - 14, number + checkDigit(number), { size: 8, anchor: 'middle' });
   }
+  art.text(4, h + 8, words.marks[0] ?? '', { size: 7 });
   return art;
 }
 

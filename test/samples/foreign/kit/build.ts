@@ -2,7 +2,7 @@ import { copyFileSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import prettier from 'prettier';
-import { askew, inkBounds, pageSizes, rounded } from './measure.js';
+import { askew, difference, inkBounds, pageSizes, rounded } from './measure.js';
 import type { Document, LabelTruth, Layout, Page, PageTruth, Part, Truth } from './page.js';
 import { produce } from './produce.js';
 import type { Box, Turn } from './shapes.js';
@@ -27,13 +27,24 @@ const blackened = (document: Document): Document => ({
 /** A scan is measured as it was before the scanner: straight and clean. */
 const unscanned = (document: Document): Document => (document.producer.startsWith('scan') ? { ...document, producer: 'cairo' } : document);
 
-/** Bounds of one part of each page, measured on the same page with only that part on it. */
-function boundsOf(document: Document, pick: (page: Page) => Part | undefined, folder: string, name: string): (Box | undefined)[] {
+/** Bounds of one part of each page, measured on the same page with only that part on it; `whole` must show the same there. */
+function boundsOf(
+  document: Document,
+  pick: (page: Page) => Part | undefined,
+  folder: string,
+  name: string,
+  whole?: string,
+): (Box | undefined)[] {
   const picked = new Set(document.pages.map(pick));
   picked.delete(undefined);
   if (picked.size === 0) return document.pages.map(() => undefined);
   const pdf = produce(document, (part) => picked.has(part), folder, name);
-  return document.pages.map((page, index) => (pick(page) ? inkBounds(pdf, index + 1) : undefined));
+  return document.pages.map((page, index) => {
+    const box = pick(page) ? inkBounds(pdf, index + 1) : undefined;
+    const off = box && whole !== undefined ? difference(whole, pdf, index + 1, box) : 0;
+    if (off > 0.002) throw new Error(`${document.name}, page ${index + 1}: what was measured alone lies elsewhere or is covered (${off})`);
+    return box;
+  });
 }
 
 function labelTruth(page: Page, part: Part, found: { edge: Box | undefined; ink: Box | undefined; page: Box }): LabelTruth {
@@ -58,15 +69,16 @@ function truthOf(document: Document, folder: string): { pdf: string; pages: Page
     if (Math.abs(w - expected) > 1 || Math.abs(h - across) > 1) throw new Error(`${document.name}, page ${index + 1}: ${w} x ${h} pt`);
   }
   const plain = unscanned(document);
+  const straight = plain === document ? pdf : produce(plain, () => true, folder, 'straight');
   const most = Math.max(...document.pages.map((page) => labelsOf(page).length));
   const measured = Array.from({ length: most }, (_, i) => {
     const black = blackened(plain);
     const pick = (page: Page): Part | undefined => labelsOf(page)[i];
     const withPictures = document.pages.some((page) => pick(page)?.shapes.some(({ kind }) => kind === 'picture'));
-    const edge = boundsOf(black, pick, folder, `edge${i}`);
-    return { edge, ink: withPictures ? boundsOf(plain, pick, folder, `ink${i}`) : edge };
+    const edge = boundsOf(black, pick, folder, `edge${i}`, withPictures ? undefined : straight);
+    return { edge, ink: withPictures ? boundsOf(plain, pick, folder, `ink${i}`, straight) : edge };
   });
-  const slips = boundsOf(plain, (page) => page.parts.find(({ role }) => role === 'slip'), folder, 'slip');
+  const slips = boundsOf(plain, (page) => page.parts.find(({ role }) => role === 'slip'), folder, 'slip', straight);
   const pages = document.pages.map((page, index): PageTruth => {
     const size = sizes[index] ?? page;
     const whole = { x: 0, y: 0, width: size.width, height: size.height };

@@ -49,6 +49,26 @@ export function inkBounds(pdf: string, page: number): Box | undefined {
   return rounded({ x: left * pt, y: top * pt, width: (right + 1 - left) * pt, height: (bottom + 1 - top) * pt });
 }
 
+/**
+ * The part of a box, 0 to 1, in which two documents show different things. Decides whether a label measured alone lies
+ * where it lies among everything else.
+ */
+export function difference(pdf: string, other: string, page: number, box: Box): number {
+  const dpi = 100;
+  const [a, b] = [renderGrey(pdf, page, dpi), renderGrey(other, page, dpi)];
+  if (a.width !== b.width || a.height !== b.height) return 1;
+  const [left, top, right, bottom] = [box.x, box.y, box.x + box.width, box.y + box.height].map((pt) => Math.round((pt * dpi) / 72));
+  let [differing, all] = [0, 0];
+  for (let y = Math.max(0, top ?? 0); y < Math.min(a.height, bottom ?? 0); y++) {
+    for (let x = Math.max(0, left ?? 0); x < Math.min(a.width, right ?? 0); x++) {
+      const at = y * a.width + x;
+      all++;
+      if (Math.abs((a.pixels[at] ?? 0) - (b.pixels[at] ?? 0)) > 64) differing++;
+    }
+  }
+  return all === 0 ? 1 : differing / all;
+}
+
 /** Where a label lies when the page's content is turned clockwise about the page's centre, and its bounds then. */
 export function askew(box: Box, page: { readonly width: number; readonly height: number }, degrees: number): { box: Box; straight: Box } {
   const angle = (degrees * Math.PI) / 180;

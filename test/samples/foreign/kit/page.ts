@@ -2,7 +2,7 @@ import type { Code } from './art.js';
 import type { Box, Family, Shape, Turn } from './shapes.js';
 
 export type Producer =
-  'chromium' | 'weasyprint' | 'cairo' | 'ghostscript' | 'libreoffice' | 'img2pdf' | 'imagemagick' | 'groff' | 'scan-jpeg' | 'scan-g4';
+  'chromium' | 'weasyprint' | 'cairo' | 'ghostscript' | 'libreoffice' | 'img2pdf' | 'tiff2pdf' | 'groff' | 'scan-jpeg' | 'scan-g4';
 export type Kind =
   'label' | 'return-label' | 'packing-slip' | 'customs' | 'instructions' | 'invoice' | 'advert' | 'blank' | 'pick-list' | 'other';
 export type Edge = 'frame' | 'cut' | 'picture' | 'ink' | 'page';

@@ -9,6 +9,7 @@ import { convertOffice, printHtml, run } from './run.js';
 import { n, svgPage } from './svg.js';
 
 const shapesOf = (page: Page, wanted: (part: Part) => boolean) => page.parts.filter(wanted).flatMap((part) => part.shapes);
+/** How PostScript becomes PDF: nothing of the day or the machine, pages as they lie. */
 const DISTILL = [
   '-q',
   '-dNOPAUSE',
@@ -30,7 +31,7 @@ function troff(document: Document, wanted: (part: Part) => boolean, folder: stri
       if (part.shapes.length > 0) {
         const eps = join(folder, `part${number}-${index}.eps`);
         writeFileSync(eps, epsDrawing(page, part.shapes, document.fonts ?? {}));
-        out.push('.sp |0', '.ll 3000p', `.PSPIC -L ${eps} ${n(page.width)}p ${n(page.height)}p`);
+        out.push('.ps 10', '.vs 12', '.sp |0', '.ll 3000p', `.PSPIC -L ${eps} ${n(page.width)}p ${n(page.height)}p`);
       }
       const letter = part.html;
       if (letter)
@@ -89,8 +90,13 @@ function make(document: Document, wanted: (part: Part) => boolean, folder: strin
     case 'img2pdf':
       run('img2pdf', ['--nodate', '--imgsize', `${dpi}dpi`, '-o', pdf, ...pictures()]);
       break;
-    case 'imagemagick':
-      run('/usr/bin/convert', ['-units', 'PixelsPerInch', '-density', String(dpi), ...pictures(), pdf]);
+    case 'tiff2pdf':
+      run('/usr/bin/convert', [
+        ...pictures(),
+        ...['-units', 'PixelsPerInch', '-density', String(dpi)],
+        ...['-compress', document.grey === true ? 'Zip' : 'Group4', `${base}.tif`],
+      ]);
+      run('tiff2pdf', ['-z', '-e', '20200101000000', '-o', pdf, `${base}.tif`]);
       break;
     case 'scan-jpeg':
     case 'scan-g4': {

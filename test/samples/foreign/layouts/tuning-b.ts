@@ -71,7 +71,7 @@ const thermalPictures: Layout = {
       return page(
         'label',
         size,
-        [label(vellapost(each, { width: width - 20, height: Math.min(height - 20, 440), dot: DOT }), { x: 10, y: 10, turn }, 'page')],
+        [label(vellapost(each, { width: width - 20, height: height - 20, dot: DOT }), { x: 10, y: 10, turn }, 'page')],
         { rotate },
       );
     });

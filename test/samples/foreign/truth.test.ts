@@ -1,0 +1,124 @@
+import { readdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { filesUnder, ROOT, textOf } from '../../house/tree.js';
+import { outsideCheck } from '../../outside/tools.js';
+import { CARRIERS, TUNING, UNSEEN } from './designs/content.js';
+import { inkBounds, pageSizes, renderGrey } from './kit/measure.js';
+import type { ForeignFile, Half, LabelTruth } from './load.js';
+import { foreignCorpus, foreignFiles, HALVES } from './load.js';
+
+const pathOf = ({ file, truth }: ForeignFile): string => join(import.meta.dirname, truth.half, file);
+const labelPages = (half: Half) => foreignFiles(half).flatMap(({ truth }) => truth.pages.filter(({ labels }) => labels.length > 0));
+const DPI = 150;
+
+/** Sides of a box along which nothing is printed within 1 pt inside. */
+function emptySides(file: ForeignFile, page: number, { box }: LabelTruth): string[] {
+  const { width, height, pixels } = renderGrey(pathOf(file), page, DPI);
+  const px = (pt: number): number => Math.round((pt * DPI) / 72);
+  const near = px(1) + 1;
+  const [left, top] = [Math.max(0, px(box.x) - 1), Math.max(0, px(box.y) - 1)];
+  const [right, bottom] = [Math.min(width, px(box.x + box.width) + 1), Math.min(height, px(box.y + box.height) + 1)];
+  const inked = (x0: number, y0: number, x1: number, y1: number): boolean => {
+    for (let y = y0; y < y1; y++) if (pixels.subarray(y * width + x0, y * width + x1).some((value) => value < 220)) return true;
+    return false;
+  };
+  const sides = {
+    left: inked(left, top, left + near, bottom),
+    right: inked(right - near, top, right, bottom),
+    top: inked(left, top, right, top + near),
+    bottom: inked(left, bottom - near, right, bottom),
+  };
+  return Object.entries(sides).flatMap(([side, found]) => (found ? [] : [`${file.file}, page ${page}: ${side}`]));
+}
+
+describe('samples of foreign producers', () => {
+  it('are whole: each document has its truth, and all stay small', () => {
+    for (const half of HALVES) {
+      const names = readdirSync(join(import.meta.dirname, half));
+      const stems = (end: string): string[] => names.filter((name) => name.endsWith(end)).map((name) => name.slice(0, -end.length));
+      expect(stems('.json')).toEqual(stems('.pdf'));
+    }
+    const bytes = filesUnder('test/samples/foreign').reduce((sum, path) => sum + statSync(join(ROOT, path)).size, 0);
+    expect(bytes).toBeLessThan(12 * 1024 * 1024);
+  });
+
+  it.each(HALVES)('half %s has ten layouts with labels, 150 label pages of six producers, thirty pages without a label', (half) => {
+    const files = foreignFiles(half);
+    expect(files.every(({ truth }) => truth.half === half)).toBe(true);
+    const withLabels = files.filter(({ truth }) => truth.pages.some(({ labels }) => labels.length > 0));
+    expect(new Set(withLabels.map(({ truth }) => truth.layout)).size).toBe(10);
+    expect(new Set(withLabels.map(({ truth }) => truth.producer)).size).toBeGreaterThanOrEqual(6);
+    expect(labelPages(half).length).toBeGreaterThanOrEqual(150);
+    const none = files.filter(({ truth }) => truth.layout.endsWith('-none')).flatMap(({ truth }) => truth.pages);
+    expect(none.length).toBeGreaterThanOrEqual(30);
+    expect(none.flatMap(({ labels }) => labels)).toEqual([]);
+    for (const kind of ['invoice', 'advert', 'blank', 'packing-slip', 'customs', 'pick-list', 'other'])
+      expect(none.map((page) => page.kind)).toContain(kind);
+  });
+
+  it('have every turn and every kind of edge in both halves', () => {
+    for (const half of HALVES) {
+      const labels = labelPages(half).flatMap((page) => page.labels);
+      expect(new Set(labels.map(({ turn }) => turn))).toEqual(new Set([0, 90, 180, 270]));
+      expect(new Set(labels.map(({ edge }) => edge))).toEqual(new Set(['frame', 'cut', 'picture', 'ink', 'page']));
+      expect(labels.filter(({ role }) => role === 'return-label').length).toBeGreaterThanOrEqual(5);
+      expect(labels.filter(({ codes }) => codes.length === 0)).toEqual([]);
+    }
+  });
+
+  it('name boxes that lie on their page', () => {
+    const outside = foreignCorpus().flatMap(({ file, truth }) =>
+      truth.pages.flatMap(({ page, width, height, labels, slip }) =>
+        [...labels.map(({ box }) => box), ...(slip ? [slip] : [])]
+          .filter((box) => box.x < -0.3 || box.y < -0.3 || box.x + box.width > width + 0.3 || box.y + box.height > height + 0.3)
+          .map(() => `${file}, page ${page}`),
+      ),
+    );
+    expect(outside).toEqual([]);
+  });
+
+  it('are unknown to the program and its recipes', () => {
+    const words = [...CARRIERS, ...[TUNING, UNSEEN].flatMap((each) => [...each.shops, ...each.people, ...each.marks])];
+    const found = [...filesUnder('src'), ...filesUnder('recipes')].flatMap((path) => {
+      const text = textOf(path).toLowerCase();
+      return words.filter((word) => text.includes(word.toLowerCase())).map((word) => `${path}: ${word}`);
+    });
+    expect(found).toEqual([]);
+  });
+
+  outsideCheck('have as many pages as their truth, of its sizes', ['pdfinfo'], () => {
+    for (const each of foreignCorpus()) {
+      const told = each.truth.pages.map(({ width, height }) => ({ width, height }));
+      expect(pageSizes(pathOf(each)), each.file).toEqual(told);
+    }
+  });
+
+  outsideCheck('have ink at every side of a box, on the first page of each document that lies straight', ['pdftoppm'], () => {
+    const checked = foreignCorpus().flatMap((each) => {
+      const page = each.truth.pages.find(({ labels }) =>
+        labels.some(({ edge, skew }) => skew === undefined && edge !== 'page' && edge !== 'picture'),
+      );
+      const label = page?.labels.find(({ edge }) => edge !== 'page' && edge !== 'picture');
+      return page && label ? [emptySides(each, page.page, label)] : [];
+    });
+    expect(checked.length).toBeGreaterThan(20);
+    expect(checked.flat()).toEqual([]);
+  });
+
+  outsideCheck('would show a box that is 2 mm too large', ['pdftoppm'], () => {
+    const [each] = foreignFiles('tuning').filter(({ truth }) => truth.layout === 't02-folded-a4');
+    const label = each?.truth.pages[0]?.labels[0];
+    if (!each || !label) throw new Error('t02-folded-a4 is absent');
+    const { x, y, width, height } = label.box;
+    const larger = { ...label, box: { x: x - 6, y: y - 6, width: width + 12, height: height + 12 } };
+    expect(emptySides(each, 1, larger)).toHaveLength(4);
+  });
+
+  outsideCheck('are blank where the truth says so', ['pdftoppm'], () => {
+    const blanks = foreignCorpus().flatMap((each) =>
+      each.truth.pages.filter(({ kind }) => kind === 'blank').map(({ page }) => inkBounds(pathOf(each), page)),
+    );
+    expect(blanks).toEqual([undefined, undefined, undefined, undefined]);
+  });
+});
