@@ -4,6 +4,7 @@ import { count } from './counters.js';
 import { PdfHandle } from './pdf-handle.js';
 import { PdfPage } from './pdf-page.js';
 import { isCutOff, lacksParts, lostLineEnds } from './pdf-wholeness.js';
+import { hasBrokenObjectStream } from './pdf-inflate.js';
 import { pdfium } from './pdfium.js';
 import type { PressSource, SourceDocument, SourcePage } from './source.js';
 import { trueSizeOf, type TrueSize } from './true-size.js';
@@ -43,6 +44,10 @@ export async function openPdf(bytes: Uint8Array, options: OpenPdfOptions = {}): 
 
   // Looked at before PDFium writes the file anew: its copy has lengths that fit, whatever is missing.
   const asGiven = await load(bytes);
+  if (asGiven && hasBrokenObjectStream(bytes)) {
+    handle.close();
+    return { refused: DAMAGED };
+  }
   const flattened = handle.flatten();
   if (flattened > 0) notes.push(`annotations or form fields on ${flattened} page${flattened === 1 ? '' : 's'} were made part of the page`);
   const copied = flattened > 0 || !asGiven || lostLineEnds(asGiven);
