@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import { grow, type Box } from '../../src/geometry/box.js';
+import { withShownEdges } from '../../src/locating/settle-edges.js';
+import { barsIn, inches, judged } from './judged.js';
+
+const label = inches(1, 1, 4, 6);
+const codes = [barsIn(label)];
+const frame = judged(label, 0.9, { codes });
+const of = (edge: 'ink' | 'picture', box: Box, more: Parameters<typeof judged>[2] = {}) => judged(box, 0.8, { edge, codes, ...more });
+
+describe('withShownEdges', () => {
+  it('leaves ink away that a frame with the same codes shows the edge of', () => {
+    expect(withShownEdges([frame, of('ink', grow(label, 20))], [label])).toEqual([frame]);
+    const picture = judged(label, 0.9, { edge: 'picture', codes });
+    expect(withShownEdges([picture, of('ink', grow(label, -10))], [label])).toEqual([picture]);
+  });
+
+  it.each([
+    ['has another code', of('ink', grow(label, 20), { codes: [...codes, barsIn(inches(6, 1, 2, 2))] })],
+    ['has a small part of it', of('ink', { ...label, height: 0.79 * label.height })],
+  ])('keeps ink that %s', (_, ink) => {
+    expect(withShownEdges([frame, ink], [label])).toEqual([frame, ink]);
+  });
+
+  it('keeps ink where the frame itself is nothing like a label', () => {
+    const poor = { ...frame, score: 0.6 };
+    const ink = of('ink', grow(label, 20));
+    expect(withShownEdges([poor, ink], [label])).toEqual([poor, ink]);
+  });
+
+  it('leaves a picture away that has nothing but white paper around a frame', () => {
+    const picture = of('picture', grow(label, 30));
+    expect(withShownEdges([frame, picture], [label])).toEqual([frame]);
+    const line = { x: label.x, y: label.y - 20, width: 100, height: 8 };
+    expect(withShownEdges([frame, picture], [label, line])).toEqual([frame, picture]);
+    const outside = { x: label.x, y: label.y - 80, width: 100, height: 8 };
+    expect(withShownEdges([frame, picture], [label, outside])).toEqual([frame]);
+    const cutting = of('picture', { ...label, height: label.height / 2 });
+    expect(withShownEdges([frame, cutting], [label])).toEqual([frame, cutting]);
+  });
+
+  it('keeps a frame inside another one where there is something between them', () => {
+    const inner = judged(grow(label, -40), 0.85, { codes });
+    const between = { x: label.x + 10, y: label.y + 10, width: 100, height: 12 };
+    expect(withShownEdges([frame, inner], [label, between])).toEqual([frame, inner]);
+    expect(withShownEdges([], [])).toEqual([]);
+  });
+});

@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { mmToPt } from '../../src/geometry/length.js';
+import type { Said } from '../../src/locating/kind-of-words.js';
+import { isTrackingLike, strengthOf } from '../../src/locating/strength.js';
+import type { Code } from '../../src/reading/source.js';
+import { barsAt, inches, judged, matrixAt } from './judged.js';
+
+const nothing: Said = { names: [], labelWords: 0, characters: 0 };
+const odd = inches(1, 1, 4, 4.2);
+const known = inches(1, 1, 4, 6);
+const bars = (long: number, high: number) => barsAt({ x: 100, y: 100, width: mmToPt(long), height: mmToPt(high) });
+
+function code(text: string): Code {
+  const box = { x: 0, y: 0, width: 100, height: 20 };
+  const corner = { x: 0, y: 0 };
+  const bytes = Buffer.from(text, 'latin1').toString('hex');
+  return { symbology: 'Code 128', identifier: ']C0', bytes, corners: [corner, corner, corner, corner], box, turn: 0 };
+}
+
+describe('strengthOf', () => {
+  it.each([
+    ['nothing', odd, [matrixAt(odd)], nothing, undefined, 0],
+    ['a known size', known, [matrixAt(known)], nothing, undefined, 1],
+    ["a label's leading bars", odd, [bars(40, 9)], nothing, undefined, 1],
+    ['bars that are too short', odd, [bars(39, 9)], nothing, undefined, 0],
+    ['bars that are too low', odd, [bars(60, 8)], nothing, undefined, 0],
+    ['ladder bars', odd, [bars(9.5, 60)], nothing, undefined, 1],
+    ['one word of a label', odd, [matrixAt(odd)], { ...nothing, labelWords: 1 }, undefined, 0],
+    ['two of them', odd, [matrixAt(odd)], { ...nothing, labelWords: 2 }, undefined, 1],
+    ['two codes', odd, [matrixAt(odd), matrixAt(odd)], nothing, undefined, 1],
+    ["a code like a parcel's number", odd, [matrixAt(odd)], nothing, [code('00340000123456789012')], 1],
+    ['codes that are none', odd, [matrixAt(odd)], nothing, [code('TENOFF')], 0],
+    ['all of it', known, [bars(60, 20), matrixAt(known)], { ...nothing, labelWords: 4 }, [code('1Z00000123456784')], 5],
+  ] as const)('%s', (_, box, codes, said, read, points) => {
+    expect(strengthOf(judged(box, 0.9, { codes }), said, read)).toBe(points);
+  });
+});
+
+describe('isTrackingLike', () => {
+  it.each([
+    ['00340000123456789012', true],
+    ['XX123456785XX', true],
+    ['1234567890', true],
+    ['123456789', false],
+    ['ABCDEFGH1234567', false],
+    ['https://mugmonger.example/12345678', false],
+    ['WWW.MUGMONGER.EXAMPLE/12345678', false],
+    ['', false],
+  ])('%s: %s', (text, expected) => {
+    expect(isTrackingLike(code(text))).toBe(expected);
+  });
+});

@@ -1,0 +1,92 @@
+import { code128, gs1Code128, qr } from '../samples/code-art.js';
+import { contentFor, type LabelContent } from '../samples/content.js';
+import { Drawing } from '../samples/drawing.js';
+import { tidewick } from '../samples/labels/tidewick.js';
+import { label, LETTER, other, slip, type LayoutPage } from '../samples/layout.js';
+import { packingSlip } from '../samples/other-pages.js';
+
+const contentOf = (order: number): LabelContent => contentFor(`survey ${order}`, order, 'line');
+/** A letter page with these drawings as they are. */
+export const letter = (...regions: LayoutPage['regions']): LayoutPage => ({ ...LETTER, regions });
+
+export const uprightLabel = (order: number, x: number, y: number): LayoutPage['regions'][number] => label(tidewick(contentOf(order)), x, y);
+export const sidewaysLabel = (order: number, y: number): LayoutPage['regions'][number] => label(tidewick(contentOf(order)), 90, y, 90);
+
+/** Words without anything else, from the top left corner. */
+export function lines(width: number, height: number, text: readonly string[], size = 10): Drawing {
+  const d = new Drawing(width, height);
+  d.block(10, 10 + size, text, { size }, 1.5);
+  return d;
+}
+
+const RUNNING_TEXT = [
+  'The mugs come from the kiln on Thursdays and are wrapped the day after.',
+  'Each is a little different, which is as it should be with things made by hand.',
+  'Write to us when anything is amiss, and we will see what can be done.',
+];
+export const writing = (): Drawing => lines(500, 100, RUNNING_TEXT);
+
+/** A framed box with a row of bars in it and not a word; `number` is what the bars say. */
+export function bareBox(width: number, height: number, number: string, module: number, barHeight: number): Drawing {
+  const d = new Drawing(width, height);
+  d.frame(0, 0, width, height, 1.5);
+  d.bars(code128(number), width / 2, height / 2, module, barHeight);
+  return d;
+}
+
+/** A matrix code alone, its modules so many pt wide. */
+export function matrixAlone(module: number): Drawing {
+  const d = new Drawing(400, 400);
+  d.matrix(qr('https://mugmonger.example/offer'), 200, 200, module);
+  return d;
+}
+
+/** A voucher with bars of its own, about as large as a label. */
+export function voucher(width = 400, height = 260): Drawing {
+  const d = new Drawing(width, height);
+  d.frame(0, 0, width, height, 2);
+  d.text(width / 2, 60, 'VOUCHER', { size: 34, bold: true, align: 'center' });
+  d.text(width / 2, 90, 'Ten off your next order over forty.', { size: 11, align: 'center' });
+  d.bars(code128('TENOFF-2031'), width / 2, 160, 1.3, 50);
+  d.text(width / 2, 215, 'Not valid for carriage. Sample.', { size: 9, align: 'center' });
+  return d;
+}
+
+/** The part that the sender keeps: the label's own number once more, on a framed slip of paper. */
+export function senderCopy(order: number): Drawing {
+  const { serial, postcode, service } = contentOf(order);
+  const d = new Drawing(400, 250);
+  d.frame(0, 0, 400, 250, 1.5);
+  d.text(16, 32, "Sender's copy", { size: 20, bold: true });
+  d.text(16, 56, `Tracking no`, { size: 10 });
+  d.text(16, 72, `Service ${service}`, { size: 10 });
+  d.bars(gs1Code128(['420', postcode], ['92', serial]), 200, 140, 1.1, 60);
+  d.text(200, 200, 'Sample. Keep for your records.', { size: 9, align: 'center' });
+  return d;
+}
+
+/** A customs declaration of its own size, with the bars that posts put on it where `bars` says so. */
+export function customs(width: number, height: number, size = 9): Drawing {
+  const d = new Drawing(width, height);
+  d.text(12, 26, 'CUSTOMS DECLARATION', { size: size * 1.8, bold: true });
+  d.text(width - 12, 26, 'CN 22', { size: size * 1.4, align: 'right' });
+  const rows = ['Detailed description of contents', 'Net weight', 'Value and currency', 'Country of origin', 'Signature of the sender'];
+  rows.forEach((row, index) => {
+    const y = 44 + index * ((height - 56) / rows.length);
+    d.line(12, y, width - 12, y, 0.75);
+    d.text(16, y + size + 4, row, { size });
+  });
+  d.text(width - 12, height - 8, 'Sample, not valid', { size, align: 'right' });
+  return d;
+}
+
+/** The slip as an L about a label in the page's upper left corner: no rectangle has all of it and nothing of the label. */
+export function slipAround(order: number): LayoutPage {
+  const slipDrawing = packingSlip(540, 220, contentOf(order));
+  return letter(
+    uprightLabel(order, 24, 24),
+    slip(slipDrawing, 36, 500),
+    other(lines(200, 120, ['Bud vase, celadon', 'Ramen bowl, tenmoku']), 380, 60),
+  );
+}
+export const slipDrawing = (order: number, width = 540, height = 360): Drawing => packingSlip(width, height, contentOf(order));
