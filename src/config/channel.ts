@@ -40,7 +40,7 @@ export function readChannel(reading: ChannelReading, node: Node | undefined, at:
     return entry && reader(slotOf(file, entry));
   };
   const name = read('name', (slot) => readName(reading, slot));
-  const files = read('files', (slot) => readOneOrMore(slot, 'names the files of the channel', `files: inbox/*.pdf`, readPattern));
+  const files = read('files', readFiles);
   const reference = read('recipe', (slot) => readText(slot, "is a recipe's name or file", 'recipe: any-page'));
   const recipeEntry = entries.get('recipe');
   const recipe =
@@ -86,6 +86,20 @@ function readName({ file, names }: ChannelReading, slot: Slot): string | undefin
 function duplicateName({ file, node, at }: Slot, name: string, firstLine: number): undefined {
   const message = `two channels are named ${quote(name)}; the first is in line ${firstLine}`;
   file.error('config/duplicate-name', node ? spanOf(node) : at, message, 'Give each channel a name of its own.');
+  return undefined;
+}
+
+function readFiles(slot: Slot): readonly string[] | undefined {
+  const files = readOneOrMore(slot, 'names the files of the channel', `files: inbox/*.pdf`, readPattern);
+  if (!files?.every((pattern) => pattern.startsWith('!'))) return files;
+  const { file, node, at, name } = slot;
+  const remedy = 'Name the files that are to be taken, too: `files: [inbox/*.pdf, "!inbox/old*"]`.';
+  file.error(
+    'config/bad-value',
+    node ? spanOf(node) : at,
+    `${quote(name)} only takes away: a pattern that begins with \`!\` names nothing`,
+    remedy,
+  );
   return undefined;
 }
 

@@ -77,6 +77,7 @@ export const DIAGNOSTIC_CODES = [
   'intake/no-file',
   'intake/no-match',
   'intake/not-a-file',
+  'intake/nothing-named',
   'intake/office-document',
   'intake/only-output',
   'intake/partial-download',

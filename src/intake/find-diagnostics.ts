@@ -25,6 +25,14 @@ export const noSuchFile = (channel: string, name: string): Diagnostic =>
     'Check the spelling and the folder that you are in.',
   );
 
+export const nothingNamed = (channel: string, patterns: readonly string[]): Diagnostic =>
+  ofRun(
+    'intake/nothing-named',
+    'error',
+    `channel ${channel}: no files are named; ${patterns.join(' and ')} only ${patterns.length > 1 ? 'take' : 'takes'} away`,
+    'Name the files that are to be taken before it, for example inbox/*.pdf.',
+  );
+
 export const onlyOutput = (channel: string, pattern: string, count: number): Diagnostic =>
   ofRun(
     'intake/only-output',

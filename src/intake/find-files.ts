@@ -3,7 +3,7 @@ import { realpath, stat } from 'node:fs/promises';
 import { isAbsolute, join, resolve, sep } from 'node:path';
 import { glob, isDynamicPattern } from 'tinyglobby';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
-import { noSuchFile, nothingMatches, onlyOutput, unreadableFolder } from './find-diagnostics.js';
+import { noSuchFile, nothingMatches, nothingNamed, onlyOutput, unreadableFolder } from './find-diagnostics.js';
 
 /** What a channel names: globs, files and folders; one that begins with `!` takes away what it matches. */
 export interface Wanted {
@@ -25,8 +25,9 @@ export interface Found {
 const NEVER_ENTERED = ['**/.*/**', '**/*.download/**'];
 
 /**
- * The files that a channel names. A name that exists is taken as it stands, so that `order (2).pdf` is a file and no pattern;
- * a folder gives all files in it and below. Upper and lower case of letters are the same. Hidden files are found too: it is
+ * The files that a channel names. A name that exists is taken as it stands, so that `order (2).pdf` is a file and no pattern, and
+ * `mugs (1)/*.pdf` looks into that folder; a folder gives all files in it and below. A file or folder that is named and not there is an
+ * error, a pattern that matches nothing a warning. Upper and lower case of letters are the same. Hidden files are found too: it is
  * for the caller to say that they were passed over.
  */
 export async function findFiles({ channel, patterns, folder, out }: Wanted): Promise<Found> {
@@ -35,16 +36,15 @@ export async function findFiles({ channel, patterns, folder, out }: Wanted): Pro
   const unwanted = new Set<string>();
   for (const pattern of patterns)
     if (pattern.startsWith('!')) for (const path of (await matchesOf(pattern.slice(1), folder)).found) unwanted.add(path);
-  for (const pattern of patterns) {
-    if (pattern.startsWith('!')) continue;
-    const { found, problems, isThere } = await matchesOf(pattern, folder);
+  const wanted = patterns.filter((pattern) => !pattern.startsWith('!'));
+  if (wanted.length === 0) diagnostics.push(nothingNamed(channel, patterns));
+  for (const pattern of wanted) {
+    const { found, problems, missing } = await matchesOf(pattern, folder);
     diagnostics.push(...problems.map((each) => unreadableFolder(channel, each.path, each.errno)));
     const kept = await outside(found, out);
     if (found.length > 0 && kept.length === 0) diagnostics.push(onlyOutput(channel, pattern, found.length));
     if (found.length === 0 && problems.length === 0)
-      diagnostics.push(
-        isThere || isDynamicPattern(pattern) || pattern.endsWith('/') ? nothingMatches(channel, pattern) : noSuchFile(channel, pattern),
-      );
+      diagnostics.push(missing === undefined ? nothingMatches(channel, pattern) : noSuchFile(channel, missing));
     for (const path of kept) if (!unwanted.has(path)) paths.add(path);
   }
   return { paths: [...paths], diagnostics };
@@ -55,14 +55,22 @@ interface Problem {
   readonly errno: string;
 }
 
-async function matchesOf(pattern: string, folder: string): Promise<{ found: string[]; problems: Problem[]; isThere: boolean }> {
+interface Matches {
+  readonly found: readonly string[];
+  readonly problems: readonly Problem[];
+  /** What is named without a wildcard and is not there, as written. */
+  readonly missing: string | undefined;
+}
+
+async function matchesOf(pattern: string, folder: string): Promise<Matches> {
   const path = resolve(folder, pattern);
   const kind = await kindOf(path);
-  if (kind === 'file') return { found: [path], problems: [], isThere: true };
-  if (kind === 'folder') return { ...(await search(path, '**/*')), isThere: true };
-  if (!isDynamicPattern(pattern)) return { found: [], problems: [], isThere: false };
-  const { base, rest } = splitPattern(pattern);
-  return { ...(await search(resolve(folder, base), rest)), isThere: false };
+  if (kind === 'file') return { found: [path], problems: [], missing: undefined };
+  if (kind === 'folder') return { ...(await search(path, '**/*')), missing: undefined };
+  if (!isDynamicPattern(pattern)) return { found: [], problems: [], missing: pattern };
+  const { base, rest } = await splitPattern(pattern, folder);
+  const { found, problems } = await search(resolve(folder, base), rest.join('/'));
+  return { found, problems, missing: found.length > 0 ? undefined : await missingPart(folder, base, rest) };
 }
 
 async function kindOf(path: string): Promise<'file' | 'folder' | undefined> {
@@ -74,13 +82,37 @@ async function kindOf(path: string): Promise<'file' | 'folder' | undefined> {
   }
 }
 
-/** The folders before the first part with a wildcard, and the rest. */
-function splitPattern(pattern: string): { base: string; rest: string } {
+/** Whatever may mean something else than itself in a pattern. */
+const SPECIAL = /[*?[\]{}()!+@|\\]/;
+/** What nobody means to be part of a name. Brackets alone may be: `mugs (1)`. */
+const WILD = /[*?{|\\]|[!+@]\(/;
+const BRACKETS = /[[\](){}]/g;
+
+/** The leading folders that are there as they are named, and the other parts, at least one. */
+async function splitPattern(pattern: string, folder: string): Promise<{ base: string; rest: readonly string[] }> {
   const parts = pattern.split('/');
-  const first = parts.findIndex((part) => isDynamicPattern(part));
-  const base = parts.slice(0, first).join('/');
-  return { base: base === '' && isAbsolute(pattern) ? '/' : base, rest: parts.slice(first).join('/') };
+  let literal = 0;
+  for (const part of parts.slice(0, -1)) {
+    const isName = !SPECIAL.test(part) || (await kindOf(resolve(folder, parts.slice(0, literal + 1).join('/')))) === 'folder';
+    if (!isName) break;
+    literal += 1;
+  }
+  const base = parts.slice(0, literal).join('/');
+  return { base: base === '' && isAbsolute(pattern) ? '/' : base, rest: parts.slice(literal) };
 }
+
+/** Of a pattern that matches nothing: what it names before its first wildcard, when that is not there. */
+async function missingPart(folder: string, base: string, rest: readonly string[]): Promise<string | undefined> {
+  if ((await kindOf(resolve(folder, base))) !== 'folder') return base;
+  const wild = rest.findIndex((part) => WILD.test(part));
+  const named = (wild < 0 ? rest : rest.slice(0, wild)).join('/');
+  if (named === '') return undefined;
+  const there = await glob([named, asNamed(named)], { cwd: resolve(folder, base), dot: true, onlyFiles: false, expandDirectories: false });
+  return there.length > 0 ? undefined : [base, named].filter((each) => each !== '').join('/');
+}
+
+/** Below a wildcard, too, `mugs (1)` may be a name. */
+const asNamed = (pattern: string): string => pattern.replaceAll(BRACKETS, '\\$&');
 
 type ReadFolder = (path: string, options: { withFileTypes: true }, done: (error: Error | null, entries: Dirent[]) => void) => void;
 type RealPath = (path: string, done: (error: Error | null, real: string) => void) => void;
@@ -90,7 +122,8 @@ async function search(base: string, pattern: string): Promise<{ found: string[];
   const problems: Problem[] = [];
   const note = (path: string, error: Error | null): void => {
     const errno = error && 'code' in error ? String(error.code) : undefined;
-    if (errno !== undefined && !(errno === 'ENOENT' && resolve(path) === base)) problems.push({ path: resolve(path), errno });
+    if (errno !== undefined && !((errno === 'ENOENT' || errno === 'ENOTDIR') && resolve(path) === base))
+      problems.push({ path: resolve(path), errno });
   };
   const readdir: ReadFolder = (path, options, done) =>
     readFolder(path, options, (error, entries) => {
@@ -102,7 +135,7 @@ async function search(base: string, pattern: string): Promise<{ found: string[];
       note(path, error);
       done(error, resolved);
     });
-  const found = await glob(pattern, {
+  const found = await glob([...new Set([pattern, asNamed(pattern)])], {
     cwd: base,
     dot: true,
     caseSensitiveMatch: false,

@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { RunRecord } from '../../src/batch/run-record.js';
@@ -162,22 +162,29 @@ describe('a run', () => {
 
   it('says when there is nothing to do', async () => {
     const folder = temporaryFolder();
+    mkdirSync(join(folder, 'north'));
     const { end } = await run(pipelineOf(folder, { north: [] }));
     expect(end).toMatchObject({ kind: 'finished', record: { stacks: [], documents: [], account: { documents: { taken: 0 } } } });
   });
 
-  it('leaves the outputs of the run before when a misspelt name finds nothing', async () => {
-    const folder = temporaryFolder();
-    tell(join(folder, 'north/1.pdf'), [{ role: 'label', parcel: 1 }]);
-    const pipeline = pipelineOf(folder, { north: [] });
-    await run(pipeline);
-    const before = lastingFilesIn(pipeline.out);
-    const [channel] = pipeline.channels;
-    if (!channel) throw new Error('no channel');
-    const { end } = await run({ ...pipeline, channels: [{ ...channel, files: ['nroth/1.pdf'] }] });
-    expect(end).toMatchObject({ kind: 'cannot-go-on', reason: { code: 'intake/no-file' } });
-    expect(lastingFilesIn(pipeline.out)).toEqual(before);
-  });
+  it.each([['nroth/1.pdf'], ['nroth/*.pdf'], ['north/more/**/*.pdf'], ['!north/1.pdf']])(
+    'leaves the outputs of the run before when %s finds nothing',
+    async (misspelt) => {
+      const folder = temporaryFolder();
+      tell(join(folder, 'north/1.pdf'), [{ role: 'label', parcel: 1 }]);
+      const pipeline = pipelineOf(folder, { north: [] });
+      await run(pipeline);
+      const before = lastingFilesIn(pipeline.out);
+      const [channel] = pipeline.channels;
+      if (!channel) throw new Error('no channel');
+      const { end } = await run({ ...pipeline, channels: [{ ...channel, files: [misspelt] }] });
+      expect(end).toMatchObject({
+        kind: 'cannot-go-on',
+        reason: { code: misspelt.startsWith('!') ? 'intake/nothing-named' : 'intake/no-file' },
+      });
+      expect(lastingFilesIn(pipeline.out)).toEqual(before);
+    },
+  );
 
   it('keeps pressed pages in a scratch file when they are many, and removes it', async () => {
     const folder = temporaryFolder();

@@ -99,10 +99,49 @@ describe('find-work', () => {
     expect(diagnostics[0]?.message).toBe('channels one and two both name in/1.pdf and 1 more; taken for one only');
   });
 
+  it('takes brackets for what they are where a folder or file has them in its name', async () => {
+    const folder = inbox({
+      'mugs (1)/a.pdf': pdf('1'),
+      'mugs 1/b.pdf': pdf('2'),
+      'Orders [May]/c.pdf': pdf('3'),
+      'in/mugs (2)/{x} order (3).pdf': pdf('4'),
+      'in/12/d.pdf': pdf('5'),
+    });
+    expect(names((await find(folder, { all: ['mugs (1)/*.pdf'] })).intake)).toEqual(['mugs (1)/a.pdf']);
+    expect(names((await find(folder, { all: ['Orders [May]/**/*.pdf'] })).intake)).toEqual(['Orders [May]/c.pdf']);
+    expect(names((await find(folder, { all: ['in/*/{x} order (*).pdf'] })).intake)).toEqual(['in/mugs (2)/{x} order (3).pdf']);
+    expect(names((await find(folder, { all: ['*/mugs (2)/*.pdf'] })).intake)).toEqual(['in/mugs (2)/{x} order (3).pdf']);
+    expect(names((await find(folder, { all: ['in/[0-9]2/*.pdf', '!mugs (1)/*'] })).intake)).toEqual(['in/12/d.pdf']);
+    expect(names((await find(folder, { all: ['mugs*/*.pdf', '!mugs (1)/*'] })).intake)).toEqual(['mugs 1/b.pdf']);
+  });
+
+  it('reports a folder or file that is named before any wildcard and is not there', async () => {
+    const folder = inbox({ 'in/1.pdf': pdf('1'), 'in/7/2.pdf': pdf('2') });
+    const missing = async (pattern: string): Promise<readonly string[]> => {
+      const { diagnostics } = await find(folder, { all: [pattern] });
+      return diagnostics.map(({ severity, code, message }) => `${severity} ${code} ${/folder (.*)$/.exec(message)?.[1] ?? ''}`);
+    };
+    expect(await missing('im/*.pdf')).toEqual(['error intake/no-file im']);
+    expect(await missing('in/mugs/**/*.pdf')).toEqual(['error intake/no-file in/mugs']);
+    expect(await missing('in/1.pdf/*')).toEqual(['error intake/no-file in/1.pdf']);
+    expect(await missing('im/')).toEqual(['error intake/no-file im/']);
+    expect(await missing('in/mugs (1)/*.pdf')).toEqual(['error intake/no-file in/mugs (1)']);
+    expect(await missing('in/order (1).pdf')).toEqual(['error intake/no-file in/order (1).pdf']);
+    expect(await missing(join(folder, 'im/*.pdf'))).toEqual([`error intake/no-file ${join(folder, 'im')}`]);
+    for (const there of ['in/*.png', 'in/[67]/*.png', '*.png', '*/mugs/*.pdf', 'i{n,m}/*.png'])
+      expect(await missing(there)).toEqual(['warning intake/no-match ']);
+  });
+
+  it('says when a channel only takes away', async () => {
+    const folder = inbox({ 'in/1.pdf': pdf('1') });
+    const { intake, diagnostics } = await find(folder, { all: ['!in/2.pdf'] });
+    expect([names(intake), codes(diagnostics)]).toEqual([[], ['error intake/nothing-named']]);
+  });
+
   it('warns of a pattern that matches nothing, and reports a name that is not there', async () => {
     const folder = inbox({ 'in/1.pdf': pdf('1') });
     const result = await find(folder, { one: ['in/*.png', 'nowhere/*.pdf'], two: ['in/2.pdf', 'in/1.pdf'] });
-    expect(codes(result.diagnostics)).toEqual(['warning intake/no-match', 'warning intake/no-match', 'error intake/no-file']);
+    expect(codes(result.diagnostics)).toEqual(['warning intake/no-match', 'error intake/no-file', 'error intake/no-file']);
     expect(result.diagnostics.every(({ remedy }) => remedy !== undefined)).toBe(true);
     expect(names(result.intake)).toEqual(['in/1.pdf']);
   });
