@@ -4,8 +4,9 @@ import { visibleBox } from './pdf-geometry.js';
 import { allocate, doubles, floats, free, type Pdfium } from './pdfium.js';
 import type { Word } from './source.js';
 
-/** More characters than this on one page is no label or slip; reading stops there. */
-const MOST_CHARACTERS = 20_000;
+/** What PDFium gives for a hyphen at the end of a line, so that viewers can join the halves of a word. On paper it is a hyphen. */
+const LINE_END_HYPHEN = 2;
+const HYPHEN = 0x2d;
 
 interface Letters {
   text: string;
@@ -33,9 +34,10 @@ export function readWords(engine: Pdfium, page: number, toVisible: Matrix, slack
       if (open && box) words.push({ text: open.text, box, turn: open.turn, fontSize: open.fontSize });
       open = undefined;
     };
-    const count = Math.min(engine.FPDFText_CountChars(text), MOST_CHARACTERS);
+    const count = engine.FPDFText_CountChars(text);
     for (let index = 0; index < count; index++) {
-      const code = engine.FPDFText_GetUnicode(text, index);
+      const given = engine.FPDFText_GetUnicode(text, index);
+      const code = given === LINE_END_HYPHEN ? HYPHEN : given;
       if (code <= 32 || code === 160 || !engine.FPDFText_GetCharBox(text, index, scratch, scratch + 8, scratch + 16, scratch + 24)) {
         close();
         continue;
@@ -47,6 +49,8 @@ export function readWords(engine: Pdfium, page: number, toVisible: Matrix, slack
       open ??= { text: '', boxes: [], turn, fontSize };
       open.text += String.fromCodePoint(code);
       open.boxes.push(box);
+      // No line end follows it.
+      if (given === LINE_END_HYPHEN) close();
     }
     close();
     return words;
