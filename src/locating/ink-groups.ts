@@ -7,7 +7,7 @@ import type { GreyRaster, SourcePage } from '../reading/source.js';
 /** Side of a cell in pixels of the ink raster (4 px are 2.7 pt or 0.94 mm). */
 const CELL = 4;
 /** White gaps across which ink belongs together, one after the other, pt. */
-const GAPS = [2, 3, 4, 5, 6.5, 8, 10, 13].map(mmToPt);
+const GAPS = [2, 3, 4, 5, 6.5, 8, 10, 13, 16, 20].map(mmToPt);
 /** A rule from edge to edge of a larger page divides it; this near (pt) to both edges. */
 const EDGE_TO_EDGE = mmToPt(12);
 

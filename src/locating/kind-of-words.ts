@@ -46,7 +46,7 @@ export function said(phrases: readonly Phrase[]): Said {
           if (share >= MOST_OF_LINE || line.startsWith(` ${words} `) || words.includes(' ')) labelWords.add(words);
           continue;
         }
-        if (share < MOST_OF_LINE && !heading && !folded(text).startsWith(`${words}:`)) continue;
+        if (share < MOST_OF_LINE && !heading && !leads(words, folded(text))) continue;
         const weight = fontSize * (0.5 + share);
         if (weight > (names.get(kind)?.weight ?? 0)) names.set(kind, { kind, words: words.trim(), heading, weight });
       }
@@ -58,6 +58,9 @@ export function said(phrases: readonly Phrase[]): Said {
     characters: phrases.reduce((sum, { text }) => sum + text.length, 0),
   };
 }
+
+/** Whether a line begins with its name and then goes on about it: "Sender copy - keep until delivered". */
+const leads = (words: string, line: string): boolean => line.startsWith(words) && /^\s*[:\-\u2013\u2014|(]/.test(line.slice(words.length));
 
 /** Whole words only: "to" is not in "together". Words that end or begin with a sign or a blank may stand in others. */
 const stands = (words: string, line: string): boolean =>

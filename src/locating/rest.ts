@@ -10,6 +10,8 @@ export interface Rest {
   readonly name: SaidName | undefined;
   /** Its words, where it says that the label is a return label. */
   readonly returns: string | undefined;
+  /** How many different words of a label stand there, where nothing says that it is something else. */
+  readonly labelWords: number;
   /** One rectangle with all of its ink and nothing of a label, pt; undefined when there is none or no such rectangle. */
   readonly box: Box | undefined;
 }
@@ -22,9 +24,11 @@ export function restOf(page: SourcePage, labels: readonly Box[], blobs: readonly
   const outside = (box: Box): boolean => labels.every((label) => !contains(label, { ...centre(box), width: 0, height: 0 }));
   const dividers = pageDividers(page);
   const ink = blobs.filter((blob) => outside(blob) && !dividers.some((line) => contains(line, blob, 4)));
-  const { names } = said(phrases.filter((phrase) => outside(phrase.box)));
+  const { names, labelWords } = said(phrases.filter((phrase) => outside(phrase.box)));
+  const name = names.find(({ kind }) => kind !== 'return-label');
   return {
-    name: names.find(({ kind }) => kind !== 'return-label'),
+    name,
+    labelWords: name ? 0 : labelWords,
     returns: names.find(({ kind }) => kind === 'return-label')?.words,
     box: besideLabels(ink, labels),
   };

@@ -36,6 +36,8 @@ export type ReadCodes = (box: Box) => Promise<readonly Code[]>;
 const LABEL = 2;
 /** … and from which it is one although the page around it calls itself something else. */
 const LABEL_AMONG_OTHERS = 3;
+/** Sides of labels on one page differ by less than this share. */
+const SIZE_ALIKE = 0.15;
 /** Fewer characters than this are no writing: the region is a picture. */
 const WRITING = 12;
 
@@ -95,12 +97,17 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], fact
     return doubtful(`more than one answer: ${[...labels, ...near].slice(0, 3).map(sizeOf).join(' or ')}`, [...labels, ...near]);
   const unsure = weak.find(({ strength, label }) => strength >= LABEL || (label.said.labelWords >= 2 && strength >= 1));
   if (unsure) return doubtful(`the ${sizeOf(unsure.label)} beside the label may be one, too`, [...labels, unsure.label]);
+  const other = unlikeBest(sure);
+  if (other) return doubtful(`the ${sizeOf(other)} is unlike the label beside it`, [...labels.filter((each) => each !== other), other]);
   const rest = restOf(
     page,
     labels.map(({ box }) => box),
     blobs,
     phrases,
   );
+  // A label without a word of one, and such words beside it: perhaps only half of it was found.
+  if (labels.every(({ said: { characters, labelWords } }) => characters >= WRITING && labelWords === 0) && rest.labelWords >= 2)
+    return doubtful(`the words of a label stand outside the ${sizeOf(labels[0] as Judged)}`, labels);
   return { kind: 'labels', labels: labels.map((label) => found(label, labels.length === 1 ? rest.returns : undefined)), rest };
 }
 
@@ -123,6 +130,16 @@ function withoutCopies(weighed: readonly Weighed[]): readonly Weighed[] {
   const better = (a: Weighed, b: Weighed): boolean =>
     a.strength - b.strength > 0 || (a.strength === b.strength && a.label.score - b.label.score > 0);
   return weighed.filter((each) => !weighed.some((other) => other !== each && sharesCode(each, other) && better(other, each)));
+}
+
+/** Labels of one page are of one kind: one that is weaker and of another size than the strongest may be none. */
+function unlikeBest(sure: readonly Weighed[]): Likely | undefined {
+  const [best] = [...sure].sort((a, b) => b.strength - a.strength || b.label.score - a.label.score);
+  const alike = (a: Box, b: Box): boolean => {
+    const [w, h] = [Math.min(a.width, a.height) / Math.min(b.width, b.height), Math.max(a.width, a.height) / Math.max(b.width, b.height)];
+    return Math.abs(w - 1) < SIZE_ALIKE && Math.abs(h - 1) < SIZE_ALIKE;
+  };
+  return best && sure.find(({ strength, label }) => strength < best.strength && !alike(label.box, best.label.box))?.label;
 }
 
 const sharesCode = (a: Weighed, b: Weighed): boolean =>
