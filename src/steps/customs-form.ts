@@ -32,12 +32,15 @@ export const customsForm = documentStep({
     let most = sheets.reduce((highest, sheet) => Math.max(highest, sheet.parcel ?? 0), 0);
     const parcels = new Map(sheets.filter(isLabel).map((label) => [label, label.parcel ?? (most += 1)]));
     const owners = ownersOf(sheets, 'customs-form');
+    const firstForm = sheets.findIndex(({ role }) => role === 'customs-form');
+    const formsComeFirst = firstForm < sheets.findIndex(({ role }) => role === 'label');
     return sheets.map((sheet): Sheet => {
       if (isLabel(sheet)) return { ...sheet, parcel: parcels.get(sheet) };
       if (sheet.role !== 'customs-form' || !isPlanned(sheet)) return sheet;
       const owner = owners.get(sheet);
       if (!owner) return held(sheet, NO_LABEL);
       const parcel = parcels.get(owner.label);
+      if (formsComeFirst) return held({ ...sheet, parcel }, FORM_FIRST);
       return owner.doubt ? held({ ...sheet, parcel }, owner.doubt) : behind({ ...sheet, parcel }, options, context);
     });
   },
@@ -70,6 +73,13 @@ const EMPTY: Reason = {
   code: 'customs-form/empty',
   message: 'there is nothing where the customs form should be, or its margin leaves no room',
   remedy: 'Look at the page, and check `margin` under customs-form.',
+};
+
+const FORM_FIRST: Reason = {
+  code: 'packing-slip/whose',
+  message: 'the document has a customs form before its first label: each form may belong to the label after it or before it',
+  remedy:
+    'Look at the pictures; a form is put with the label before it: have the channel give them in that order, or each order in a file of its own.',
 };
 
 const NO_LABEL: Reason = {
