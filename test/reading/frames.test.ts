@@ -40,6 +40,39 @@ describe('findFrames', () => {
     expect(boxes([...others, [30, 60, 100, 2], [230, 60, 100, 2]])).toEqual([]);
   });
 
+  it('takes one filled side for closed, as a banner has it, but needs the raster to see it', () => {
+    const [top, ...open] = sides(30, 60, 300, 400);
+    const raster = rasterWith(600, 600, [...open, [30, 60, 300, 40]]);
+    expect(top).toBeDefined();
+    expect(findFrames(ruledLines(raster), raster)).toHaveLength(1);
+    expect(findFrames(ruledLines(raster))).toEqual([]);
+    const short = rasterWith(600, 600, [...open, [30, 60, 150, 40]]);
+    expect(findFrames(ruledLines(short), short)).toEqual([]);
+  });
+
+  it.each([
+    ['below', [30, 420, 300, 40]],
+    ['on the left', [30, 60, 40, 400]],
+    ['on the right', [290, 60, 40, 400]],
+  ] as const)('a filled side %s closes a frame, too, by the same box', (_, banner) => {
+    const inside = (side: Rect): boolean =>
+      side[0] >= banner[0] &&
+      side[1] >= banner[1] &&
+      side[0] + side[2] <= banner[0] + banner[2] &&
+      side[1] + side[3] <= banner[1] + banner[3];
+    const raster = rasterWith(600, 600, [...sides(30, 60, 300, 400).filter((side) => !inside(side)), banner]);
+    const found = findFrames(ruledLines(raster), raster).map(({ box }) =>
+      [box.x, box.y, box.width, box.height].map((each) => Math.round(each * 1.5)),
+    );
+    expect(found).toEqual([[30, 60, 300, 400]]);
+  });
+
+  it('takes two filled sides for none', () => {
+    const all = sides(30, 60, 300, 400);
+    const raster = rasterWith(600, 600, [...all.slice(2), [30, 60, 300, 40], [30, 420, 300, 40]]);
+    expect(findFrames(ruledLines(raster), raster)).toEqual([]);
+  });
+
   it('takes no small box for a frame', () => {
     expect(boxes(sides(30, 60, 52, 52))).toEqual([]);
   });

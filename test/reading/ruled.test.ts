@@ -47,6 +47,14 @@ describe('ruledLines', () => {
     expect(found(strokes)).toEqual([]);
   });
 
+  it('ends a line where it runs into a filled area, and is no line with it', () => {
+    const area = [200, 41, 40, 60] as const;
+    expect(found([[20, 40, 200, 2], area])).toEqual([['level', 'solid', 20, 40, 220, 2]]);
+    expect(found([[20, 98, 200, 2], area])).toEqual([['level', 'solid', 20, 98, 220, 2]]);
+    const beside = [41, 200, 60, 40] as const;
+    expect(found([[40, 20, 2, 200], beside])).toEqual([['upright', 'solid', 40, 20, 2, 220]]);
+  });
+
   it("counts from the raster's own origin", () => {
     const raster = { ...rasterWith(300, 300, [[15, 30, 150, 3]]), origin: { x: 100, y: 50 } };
     expect(ruledLines(raster)[0]?.box).toEqual({ x: 110, y: 70, width: 100, height: 2 });
