@@ -122,7 +122,7 @@ export class PdfPage implements SourcePage {
   }
 
   codes(region: Box, pixelsPerPt: number, options: PageCodesOptions = {}): Promise<readonly Code[]> {
-    const at = this.pictureUnder(region) ? 'own' : pixelsPerPt;
+    const at = this.pictureUnder(region) ? 'own' : Math.min(pixelsPerPt, this.#mostTold());
     return this.#codes.get(region, options.thorough === true ? 2 * pixelsPerPt : pixelsPerPt, () =>
       readPageCodes(this, region, at, options),
     );
@@ -145,6 +145,15 @@ export class PdfPage implements SourcePage {
 
   #facts(): PdfObjects {
     return (this.#objects ??= readObjects(this.#engine, this.#handle, this.#toVisible));
+  }
+
+  /** Drawn much finer than it was scanned, a straightened page shows the seams of its pixels and no more of its codes. */
+  #mostTold(): number {
+    if (this.skew === 0) return Infinity;
+    const perPt = this.images().map(
+      ({ box, pixelWidth, pixelHeight }) => Math.max(pixelWidth, pixelHeight) / Math.max(box.width, box.height),
+    );
+    return 2 * Math.max(...perPt);
   }
 
   #draw(region: Box, pixelsPerPt: number, smooth: boolean): GreyRaster {

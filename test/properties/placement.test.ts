@@ -5,10 +5,12 @@ import {
   addTurns,
   applyToBox,
   applyToPoint,
+  boundsOf,
   compose,
   invert,
   oppositeTurn,
   placementMatrix,
+  rotationAbout,
   turnedSize,
   TURNS,
   type Turn,
@@ -33,6 +35,36 @@ const sameBox = (a: Box, b: Box): void => {
   near(a.width, b.width);
   near(a.height, b.height);
 };
+
+describe('rotations by any angle', () => {
+  it('turn clockwise, keep their centre and every length, and undo themselves', () => {
+    samePoint(applyToPoint(rotationAbout(0, 0, 90), 1, 0), { x: 0, y: 1 });
+    fc.assert(
+      fc.property(point, point, finite(-180, 180), (middle, { x, y }, degrees) => {
+        const turned = rotationAbout(middle.x, middle.y, degrees);
+        samePoint(applyToPoint(turned, middle.x, middle.y), middle);
+        const at = applyToPoint(turned, x, y);
+        near(Math.hypot(at.x - middle.x, at.y - middle.y), Math.hypot(x - middle.x, y - middle.y));
+        samePoint(applyToPoint(rotationAbout(middle.x, middle.y, -degrees), at.x, at.y), { x, y });
+      }),
+    );
+  });
+
+  it('have bounds that hold every corner, and are the box itself under a placement', () => {
+    fc.assert(
+      fc.property(box, finite(-10, 10), placement, (each, degrees, matrix) => {
+        const turned = rotationAbout(0, 0, degrees);
+        const bounds = boundsOf(turned, each);
+        for (const x of [each.x, each.x + each.width]) {
+          for (const y of [each.y, each.y + each.height]) {
+            expect(contains(bounds, { ...applyToPoint(turned, x, y), width: 0, height: 0 }, 1e-6)).toBe(true);
+          }
+        }
+        sameBox(boundsOf(matrix, each), applyToBox(matrix, each));
+      }),
+    );
+  });
+});
 
 describe('placements', () => {
   it('undo themselves', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { takeCounts } from '../../src/reading/counters.js';
 import { MOST_PIXELS } from '../../src/reading/source.js';
 import { fromGrey, pattern } from '../faults/inputs/pictures.js';
-import { averagePixels, cropPixels, samplePixels } from '../../src/reading/picture-raster.js';
+import { averagePixels, cropPixels, samplePixels, turnedPixels } from '../../src/reading/picture-raster.js';
 import { opened } from './opened-picture.js';
 
 const grey = (width: number, rows: readonly (readonly number[])[]) => ({ width, height: rows.length, data: Uint8Array.from(rows.flat()) });
@@ -32,6 +32,32 @@ describe('picture-raster', () => {
     expect([...samplePixels(four, { x: 0, y: 0, width: 4, height: 2 }, 2, 1)]).toEqual([120, 60]);
     expect([...samplePixels(four, { x: 0, y: 0, width: 2, height: 1 }, 4, 1)]).toEqual([0, 0, 100, 100]);
     expect([...samplePixels(four, { x: -1, y: 0, width: 2, height: 1 }, 2, 1)]).toEqual([255, 0]);
+  });
+});
+
+describe('turnedPixels', () => {
+  const three = grey(3, [
+    [10, 20, 30],
+    [40, 50, 60],
+    [70, 80, 90],
+  ]);
+
+  it('turns clockwise about the centre, and not at all by 0', () => {
+    expect([...turnedPixels(three, 0)]).toEqual([...three.data]);
+    expect([...turnedPixels(three, 90)]).toEqual([70, 40, 10, 80, 50, 20, 90, 60, 30]);
+    expect([...turnedPixels(three, -180)]).toEqual([90, 80, 70, 60, 50, 40, 30, 20, 10]);
+  });
+
+  it('has paper where nothing of the picture comes to lie, and mixes what lies between', () => {
+    const black = grey(3, [
+      [0, 0, 0],
+      [0, 0, 0],
+      [0, 0, 0],
+    ]);
+    const turned = turnedPixels(black, 45);
+    expect([turned[4], turned[1]]).toEqual([0, 0]);
+    // A corner's place before the turn lies 0.41 of a pixel beyond the outer row or column.
+    for (const corner of [0, 2, 6, 8]) expect(turned[corner]).toBe(Math.round(255 * (Math.SQRT2 - 1)));
   });
 });
 
