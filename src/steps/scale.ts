@@ -4,6 +4,7 @@ import { fitFactor } from '../geometry/media.js';
 import { turnedSize } from '../geometry/placement.js';
 import { FIT_SLACK, pixelForDotScale } from '../press/place.js';
 import { held, isLabel, isPlanned, type Sheet } from '../sheet/sheet.js';
+import { insideCutLine } from './inside-cut-line.js';
 import { option, type OptionValues } from './option.js';
 import { documentStep, type StepContext } from './step.js';
 
@@ -36,9 +37,21 @@ export const scale = documentStep({
     rotate: 'whether a label fits depends on how it lies',
   },
   async apply(sheets, options, context) {
-    return sheets.map((sheet) => (isPlanned(sheet) && isLabel(sheet) ? scaled(sheet, options, context) : sheet));
+    return sheets.map((sheet) => (isPlanned(sheet) && isLabel(sheet) ? withoutCutLine(sheet, options, context) : sheet));
   },
 });
+
+/** A label that is too large only by its cut line goes without it, at true size. */
+function withoutCutLine(sheet: Sheet, options: OptionValues<typeof OPTIONS>, context: StepContext): Sheet {
+  const whole = scaled(sheet, options, context);
+  if (options.to !== 'true-size' || (isPlanned(whole) && whole.scale >= 1)) return whole;
+  const inside = insideCutLine(context.document.page(sheet.page), sheet.box);
+  if (!inside) return whole;
+  const bare = scaled({ ...sheet, box: inside, evidence: [...sheet.evidence, CUT_LINE_LEFT_OUT] }, options, context);
+  return isPlanned(bare) && bare.scale >= 1 ? bare : whole;
+}
+
+const CUT_LINE_LEFT_OUT = 'the cut line is left out: what it encloses has true size on the page';
 
 function scaled(sheet: Sheet, options: OptionValues<typeof OPTIONS>, { document, media, grid }: StepContext): Sheet {
   const margin = lengthToPt(options.margin, grid);

@@ -3,7 +3,19 @@ import { STEPS } from '../../src/steps/index.js';
 import { filesUnder, textOf } from './tree.js';
 
 /** Files of src/steps that are no step: what steps are made of. */
-const STEP_PARTS = ['index', 'option', 'step', 'beside-label', 'fit-slip', 'pages', 'place-on-page', 'reflow', 'surveyed', 'whose'];
+const STEP_PARTS = [
+  'index',
+  'option',
+  'step',
+  'beside-label',
+  'fit-slip',
+  'inside-cut-line',
+  'pages',
+  'place-on-page',
+  'reflow',
+  'surveyed',
+  'whose',
+];
 
 describe('one step, one file, one name', () => {
   it.each(STEPS.map(({ name }) => name))('%s has its file, its test and its row in README', (name) => {
