@@ -1,5 +1,4 @@
-import type { Step } from '../steps/step.js';
-import { compileStep, type Overrides } from './compile-recipe.js';
+import { compileStep, conflictOf, type Overrides } from './compile-recipe.js';
 import type { ConfigFile, Span } from './config-file.js';
 import type { WrittenRecipe } from './recipe-file.js';
 import { quote } from './words.js';
@@ -24,7 +23,3 @@ export function checkTogether(recipe: WrittenRecipe, overrides: Overrides = new 
     file.error('config/option-conflict', own ?? written.span, `${quote(step.name)}: ${conflict.message}`, conflict.remedy);
   }
 }
-
-// The values are checked against the same declaration that types them.
-const conflictOf = (step: Step, options: Readonly<Record<string, unknown>>): ReturnType<NonNullable<Step['together']>> =>
-  step.together?.(options as Parameters<NonNullable<Step['together']>>[0]);

@@ -26,6 +26,7 @@ export const locateLabel = documentStep({
   options: OPTIONS,
   short: 'by',
   notBefore: { 'split-pages': 'only label pages are searched' },
+  displaces: { box: ['place', 'by'], place: ['box', 'by'], by: ['box', 'place'] },
   together({ by, place, box }) {
     if (by.includes('auto') && (by.length > 1 || place || box))
       return { message: '`auto` looks at the whole page by every edge', remedy: 'Leave `auto` out, or everything beside it.' };

@@ -37,6 +37,7 @@ export const packingSlip = documentStep({
   summary: 'Bring the packing slip of each label to the same media, readable, as the page right behind its label.',
   options: OPTIONS,
   short: 'from',
+  displaces: { box: ['place', 'from'], place: ['box', 'from'], from: ['box', 'place'] },
   together({ from, place, box }) {
     if (place && box) return { message: '`place` and `box` both say where the slip is', remedy: 'Keep one of them.' };
     if (from === 'same-page' && !place && !box) {

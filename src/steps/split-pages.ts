@@ -111,7 +111,7 @@ const UNKNOWN: Reason = {
   code: 'split-pages/unknown',
   message: 'the page has codes, but nothing on it is like a label, and it does not say what it is',
   remedy:
-    'Look at the picture; if there is a label, give its `place` or `box` under locate-label; if not, name a phrase of the page under skip-words.',
+    'Look at the picture; if there is a label, give such pages a channel of their own with the options `split-pages: { by: position }` and `locate-label: { place: upper-half }` or its `box`; if not, name a phrase of the page under skip-words.',
 };
 
 function byPosition(sheet: Sheet, options: Values, pageCount: number): Sheet {

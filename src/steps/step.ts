@@ -23,6 +23,11 @@ interface Declared<O extends Options> {
   readonly notBefore: Readonly<Record<string, string>>;
   /** What is wrong with options that are each fine by themselves; left out, or undefined, when nothing is. */
   together?(options: OptionValues<O>): OptionConflict | undefined;
+  /**
+   * Options that say the same thing in other words: where a channel writes one of them and it contradicts the recipe, the recipe's others
+   * give way in this order, as far as needed. Left out: none do.
+   */
+  readonly displaces?: Readonly<Partial<Record<keyof O & string, readonly (keyof O & string)[]>>>;
   /** Set when no recipe may do without this step: a sentence that says why. */
   readonly required?: string;
   /** Whether a recipe may name this step more than once; left out: it may not. */

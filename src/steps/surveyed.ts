@@ -18,11 +18,13 @@ const MOST_ANSWERS = 4;
 export function heldForAnswers(sheet: Sheet, code: Reason['code'], message: string, candidates: readonly Judged[]): Sheet {
   const answers = candidates.slice(0, MOST_ANSWERS).map(({ box }) => box);
   const lines = answers.map((box, index) => `for ${index + 1} \`box: ${boxOption(box)}\``).join(', ');
+  // Where split-pages judges the page, it would hold it again before locate-label comes to its box.
+  const options = `the options ${code === 'split-pages/doubtful' ? '`split-pages: { by: position }` and ' : ''}\`locate-label: { box: … }\`,`;
   return {
     ...held(sheet, {
       code,
       message,
-      remedy: `Look at the numbers on the picture; to choose one, write under locate-label ${lines}; or take the page out of the folder.`,
+      remedy: `Look at the numbers on the picture; to choose one, give such pages a channel of their own with ${options} ${lines}; or take the page out of the folder.`,
     }),
     answers,
   };
