@@ -5,7 +5,7 @@ import { tidewick } from '../samples/labels/tidewick.js';
 import { label, LETTER, other, slip, type LayoutPage } from '../samples/layout.js';
 import { packingSlip } from '../samples/other-pages.js';
 
-const contentOf = (order: number): LabelContent => contentFor(`survey ${order}`, order, 'line');
+export const contentOf = (order: number): LabelContent => contentFor(`survey ${order}`, order, 'line');
 /** A letter page with these drawings as they are. */
 export const letter = (...regions: LayoutPage['regions']): LayoutPage => ({ ...LETTER, regions });
 
@@ -53,8 +53,7 @@ export function voucher(width = 400, height = 260): Drawing {
 }
 
 /** The part that the sender keeps: the label's own number once more, on a framed slip of paper. */
-export function senderCopy(order: number): Drawing {
-  const { serial, postcode, service } = contentOf(order);
+export function senderCopy({ serial, postcode, service }: LabelContent): Drawing {
   const d = new Drawing(400, 250);
   d.frame(0, 0, 400, 250, 1.5);
   d.text(16, 32, "Sender's copy", { size: 20, bold: true });

@@ -42,7 +42,7 @@ describe('survey: pages without a label', () => {
     ],
     [
       "a framed sender's copy with the parcel's bars",
-      pages.letter(other(pages.senderCopy(3), 90, 440)),
+      pages.letter(other(pages.senderCopy(pages.contentOf(3)), 90, 440)),
       { kind: 'named', name: { kind: 'receipt', words: "sender's copy", heading: true } },
     ],
     ['running text', pages.letter(other(pages.writing(), 36, 36)), { kind: 'unnamed', codes: false }],
@@ -93,7 +93,7 @@ describe('survey: pages with labels', () => {
   });
 
   it.each([
-    ["the label's number once more", other(pages.senderCopy(3), 90, 440), 'receipt'],
+    ["the label's number once more", other(pages.senderCopy(pages.contentOf(3)), 90, 440), 'receipt'],
     ['bars of its own', other(pages.voucher(), 90, 440), 'advert'],
     ['bars of its own, larger than the label', other(pages.voucher(540, 330), 36, 440), 'advert'],
   ] as const)('a framed paper beside it with %s is none', async (_, paper, kind) => {

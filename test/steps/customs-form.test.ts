@@ -38,7 +38,7 @@ describe('customs-form', () => {
     expect(endOf(form)).toBe('planned');
     expect(form?.turn).toBe(90);
     expect(form?.evidence.join()).toMatch(/^shrunk to [78]\d %$/);
-    const { box, scale = 0, margin } = form ?? label(1);
+    const { box, scale, margin } = form ?? label(1);
     expect(box.width * scale).toBeLessThanOrEqual(432 - 2 * margin + 0.01);
     expect(box.height * scale).toBeLessThanOrEqual(288 - 2 * margin + 0.01);
   });

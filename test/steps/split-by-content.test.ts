@@ -146,7 +146,7 @@ describe('locate-label: auto', () => {
   });
 
   it.each([
-    ["a receipt with the label's own number", other(pages.senderCopy(3), 90, 440)],
+    ["a receipt with the label's own number", other(pages.senderCopy(pages.contentOf(3)), 90, 440)],
     ['a voucher with bars of its own', other(pages.voucher(), 90, 440)],
     ['a voucher larger than the label', other(pages.voucher(540, 330), 36, 440)],
   ])('takes only the label beside %s, and names the rest', async (_, paper) => {
