@@ -58,7 +58,8 @@ async function surveyPage(page: SourcePage, media: Media, readCodes: ReadCodes):
   const candidates = judgedOn(page, whole, EDGES, media, blobs).map((each): Candidate => ({ ...each, said: saidIn(phrases, each.box) }));
   const { labels, rivals } = choose(candidates.filter((each) => !isNamedOtherwise(each.said)));
   const likely = labels.map((label) => ({ ...label, said: saidIn(phrases, label.box) }));
-  return settle(likely, rivals, { page, blobs, phrases, readCodes });
+  const named = candidates.filter((each) => isNamedOtherwise(each.said));
+  return settle(likely, rivals, named, { page, blobs, phrases, readCodes });
 }
 
 interface Candidate extends Judged {
@@ -76,7 +77,7 @@ interface Facts {
 /** Whether a region calls itself, in a heading, something that is no label. */
 const isNamedOtherwise = ({ names }: Said): boolean => names.some(({ kind, heading }) => heading && kind !== 'return-label');
 
-async function settle(likely: readonly Likely[], rivals: readonly Judged[], facts: Facts): Promise<Survey> {
+async function settle(likely: readonly Likely[], rivals: readonly Judged[], named: readonly Candidate[], facts: Facts): Promise<Survey> {
   const { page, blobs, phrases, readCodes } = facts;
   const own = said(phrases).names.find(({ kind, heading }) => heading && kind !== 'return-label');
   const weighed = await Promise.all(likely.map((each) => weigh(each, own !== undefined || likely.length > 1, readCodes)));
@@ -86,7 +87,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], fact
   if (sure.length === 0) {
     const [first] = weak;
     if (first && (!own || first.strength >= LABEL)) return doubtful(`the ${sizeOf(first.label)} has little of a label`, [first.label]);
-    if (own) return { kind: 'named', name: own };
+    if (own) return namedPage(own, named);
     // Coarse matrix codes have no texture: the page is read before anyone calls it a page without codes.
     const whole = { x: 0, y: 0, width: page.width, height: page.height };
     return { kind: 'unnamed', codes: codeLikeAreas(page).length > 0 || (await readCodes(whole)).length > 0 };
@@ -109,6 +110,15 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], fact
   if (labels.every(({ said: { characters, labelWords } }) => characters >= WRITING && labelWords === 0) && rest.labelWords >= 2)
     return doubtful(`the words of a label stand outside the ${sizeOf(labels[0] as Judged)}`, labels);
   return { kind: 'labels', labels: labels.map((label) => found(label, labels.length === 1 ? rest.returns : undefined)), rest };
+}
+
+/** A page that calls itself something to be skipped, but has all of a label, is looked at: a large word of a label may be such a name. */
+function namedPage(name: SaidName, candidates: readonly Candidate[]): Survey {
+  const isPrinted = name.kind === 'packing-slip' || name.kind === 'customs-form';
+  const strong = isPrinted ? undefined : candidates.find((each) => strengthOf(each, each.said, undefined) >= LABEL_AMONG_OTHERS);
+  return strong
+    ? doubtful(`the page calls itself "${name.words}", but the ${sizeOf(strong)} is like a label`, [strong])
+    : { kind: 'named', name };
 }
 
 interface Weighed {
