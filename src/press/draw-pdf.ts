@@ -9,8 +9,6 @@ export interface PageForm {
   readonly ref: PDFRef;
   /** Visible page (pt, y down) → the form's user space. */
   readonly toUserSpace: Matrix;
-  readonly width: number;
-  readonly height: number;
 }
 
 /** A source PDF, as seen by one output document. */
@@ -34,8 +32,6 @@ export function pdfSource(document: PDFDocument, context: PDFContext): PdfSource
     const made: PageForm = {
       ref: formOfPage(leaf, visible.userBox, context, copier),
       toUserSpace: invert(visible.fromUserSpace),
-      width: visible.width,
-      height: visible.height,
     };
     forms.set(number, made);
     return made;
@@ -55,9 +51,7 @@ export function formMatrix(form: Pick<PageForm, 'toUserSpace'>, placement: Matri
 function unreadableUnless<T>(what: string, read: () => T): T {
   try {
     return read();
-  } catch (error) {
-    throw new UnreadablePage(`${what} (${nameOf(error)})`);
+  } catch {
+    throw new UnreadablePage(what);
   }
 }
-
-const nameOf = (error: unknown): string => (error instanceof Error ? error.constructor.name : 'unknown');

@@ -10,6 +10,7 @@ import {
   type PDFObjectCopier,
   type PDFPageLeaf,
 } from 'pdf-lib';
+import { inheritedEntry } from '../reading/page-tree.js';
 
 /** A page that can't be made into a form; `message` names what is wrong with its PDF objects, never its words. */
 export class UnreadablePage extends Error {}
@@ -28,8 +29,11 @@ export function formOfPage(page: PDFPageLeaf, userBox: readonly number[], contex
     FormType: 1,
     BBox: [...userBox],
   });
-  const resources = page.getInheritableAttribute(PDFName.Resources);
-  dict.set(PDFName.of('Resources'), resources === undefined ? context.obj({}) : copier.copy(resources));
+  const resources = inheritedEntry(page, 'Resources');
+  dict.set(
+    PDFName.of('Resources'),
+    resources && page.context.lookup(resources) instanceof PDFDict ? copier.copy(resources) : context.obj({}),
+  );
   const group = pageGroup(page, copier);
   if (group) dict.set(PDFName.of('Group'), group);
   const streams = contentStreams(page);
@@ -69,7 +73,7 @@ function contentStreams(page: PDFPageLeaf): PDFRawStream[] {
 function decode(stream: PDFRawStream): Uint8Array {
   try {
     return decodePDFRawStream(stream).decode();
-  } catch (error) {
-    throw new UnreadablePage(`a content stream can't be decoded (${error instanceof Error ? error.constructor.name : 'unknown'})`);
+  } catch {
+    throw new UnreadablePage("a part of its content can't be unpacked");
   }
 }

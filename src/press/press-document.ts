@@ -138,18 +138,18 @@ function tooLarge(size: { width: number; height: number }, margin: number, media
   return {
     code: 'press/too-large',
     message: `the region is ${formatSize(size.width, size.height)} as drawn and the media has room for ${room}`,
-    remedy: 'let the recipe scale it to fit, give it a smaller box, or print on larger media',
+    remedy: 'Let the recipe scale it to fit, give it a smaller box, or print on larger media.',
   };
 }
 
 const unreadable = (what: string): Reason => ({
   code: 'press/unreadable-source',
   message: `the page can't be drawn: ${what}`,
-  remedy: 'open the document in a viewer, save or print it to a new PDF, and use that one',
+  remedy: 'Open the document in a viewer, save or print it to a new PDF, and use that one.',
 });
 
 const noGlyphs = (count: number): Reason => ({
   code: 'press/missing-glyphs',
   message: `${count} ${count === 1 ? 'character' : 'characters'} of the text can't be set in the font at hand`,
-  remedy: 'let the recipe shrink the region instead of setting its text anew',
+  remedy: 'Let the recipe shrink the region instead of setting its text anew.',
 });

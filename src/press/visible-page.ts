@@ -1,5 +1,6 @@
-import { PDFArray, PDFDict, PDFName, PDFNumber, type PDFPageLeaf } from 'pdf-lib';
+import { PDFArray, PDFName, PDFNumber, type PDFPageLeaf } from 'pdf-lib';
 import type { Matrix } from '../geometry/placement.js';
+import { inherited } from '../reading/page-tree.js';
 
 /** What a person sees of a PDF page. */
 export interface VisiblePage {
@@ -53,18 +54,6 @@ function userToVisible(left: number, bottom: number, right: number, top: number,
     default:
       return [u, 0, 0, -u, -left * u, top * u];
   }
-}
-
-function inherited(page: PDFPageLeaf, key: string): unknown {
-  // Walks by hand: a page tree that names itself as its own parent must not hang the press.
-  let node: PDFDict | undefined = page;
-  for (let depth = 0; node !== undefined && depth < 64; depth++) {
-    const value = node.lookup(PDFName.of(key));
-    if (value !== undefined) return value;
-    const parent: unknown = node.lookup(PDFName.of('Parent'));
-    node = parent instanceof PDFDict ? parent : undefined;
-  }
-  return undefined;
 }
 
 /** A rectangle with its corners sorted; undefined for anything that encloses no area. */

@@ -29,6 +29,7 @@ export async function openPdf(bytes: Uint8Array, options: OpenPdfOptions = {}): 
 
   let handle = PdfHandle.open(engine, bytes);
   if (handle === 'needs-password') return { refused: NEEDS_PASSWORD };
+  if (handle === 'unknown-encryption') return { refused: UNKNOWN_ENCRYPTION };
   if (handle === 'damaged') {
     const mended = await mend(bytes);
     if (!mended) return { refused: DAMAGED };
@@ -36,34 +37,41 @@ export async function openPdf(bytes: Uint8Array, options: OpenPdfOptions = {}): 
     if (typeof handle === 'string') return { refused: DAMAGED };
     notes.push('the cross-reference table was damaged and has been rebuilt');
   }
-  if (handle.pageCount === 0) {
-    handle.close();
-    return { refused: NO_PAGES };
+  // Its memory is the engine's, which outlives every document.
+  let document: SourceDocument | { readonly refused: Reason } | undefined;
+  try {
+    document = isSource ? await sourceOf(handle, bytes, notes) : new OpenPdf(handle, undefined, notes);
+    return document;
+  } finally {
+    if (!document || 'refused' in document) handle.close();
   }
-  if (!isSource) return new OpenPdf(handle, undefined, notes);
+}
 
+/** The document that a handle gives, or why it can't be used; the handle is the caller's to close then. */
+async function sourceOf(handle: PdfHandle, bytes: Uint8Array, notes: string[]): Promise<SourceDocument | { readonly refused: Reason }> {
+  if (handle.pageCount === 0) return { refused: NO_PAGES };
   // Looked at before PDFium writes the file anew: its copy has lengths that fit, whatever is missing.
   const asGiven = await load(bytes);
-  if (asGiven && hasBrokenObjectStream(bytes)) {
-    handle.close();
-    return { refused: DAMAGED };
-  }
+  if (asGiven && hasBrokenObjectStream(bytes)) return { refused: DAMAGED };
   const flattened = handle.flatten();
   if (flattened > 0) notes.push(`annotations or form fields on ${flattened} page${flattened === 1 ? '' : 's'} were made part of the page`);
   const copied = flattened > 0 || !asGiven || lostLineEnds(asGiven);
   const pdf = copied ? await load(handle.saveCopy()) : asGiven;
-  const whole = pdf && [pdf, asGiven ?? pdf].every((each) => each.getPageCount() === handle.pageCount);
-  if (!whole) {
-    handle.close();
-    return { refused: DAMAGED };
-  }
+  if (!pdf || [pdf, asGiven ?? pdf].some((each) => pagesOf(each) !== handle.pageCount)) return { refused: DAMAGED };
   const document = new OpenPdf(handle, pdf, notes, damagedPages(asGiven ?? pdf, pdf));
   const first = document.page(1).unfit;
-  if (first && everyPage(document).every((page) => page.unfit)) {
-    document.close();
-    return { refused: first };
+  if (!first || everyPage(document).some((page) => !page.unfit)) return document;
+  document.closePages();
+  return { refused: first };
+}
+
+/** Undefined for a page tree that can't be walked: one that holds itself, or something else than pages. */
+function pagesOf(pdf: PDFDocument): number | undefined {
+  try {
+    return pdf.getPageCount();
+  } catch {
+    return undefined;
   }
-  return document;
 }
 
 const everyPage = (document: SourceDocument): readonly SourcePage[] =>
@@ -121,9 +129,13 @@ class OpenPdf implements SourceDocument {
     return { kind: 'pdf', pdf: this.#pdf };
   }
 
-  close(): void {
+  closePages(): void {
     for (const page of this.#pages.values()) page.close();
     this.#pages.clear();
+  }
+
+  close(): void {
+    this.closePages();
     this.#handle.close();
   }
 
@@ -177,6 +189,12 @@ const NEEDS_PASSWORD: Reason = {
   code: 'reading/needs-password',
   message: 'the PDF needs a password to be opened',
   remedy: 'Save a copy without password and put that copy into the folder.',
+};
+
+const UNKNOWN_ENCRYPTION: Reason = {
+  code: 'reading/unknown-encryption',
+  message: 'the PDF is encrypted in a way that is not known here',
+  remedy: 'Open it in a viewer, print it to a new PDF there, and put that into the folder.',
 };
 
 const NO_PAGES: Reason = {

@@ -18,8 +18,8 @@ export interface PdfPageGeometry {
  */
 export function pageGeometry(engine: Pdfium, page: number, userUnit: number): PdfPageGeometry {
   const [left = 0, top = 0, right = 0, bottom = 0] = withMemory(engine, 16, (pointer) => {
-    engine.FPDF_GetPageBoundingBox(page, pointer);
-    return floats(engine, pointer, 4);
+    // Without its answer the memory holds what an earlier document left there: a page of no size instead.
+    return engine.FPDF_GetPageBoundingBox(page, pointer) ? floats(engine, pointer, 4) : [];
   });
   const w = Math.max(0, right - left);
   const h = Math.max(0, top - bottom);

@@ -26,17 +26,18 @@ export class PdfHandle {
   }
 
   /** Tries an empty user password. */
-  static open(engine: Pdfium, bytes: Uint8Array): PdfHandle | 'needs-password' | 'damaged' {
+  static open(engine: Pdfium, bytes: Uint8Array): PdfHandle | 'needs-password' | 'unknown-encryption' | 'damaged' {
     const memory = allocate(engine, bytes.length);
     engine.pdfium.HEAPU8.set(bytes, memory);
     const document = engine.FPDF_LoadMemDocument(memory, bytes.length, '');
     if (document !== 0) return new PdfHandle(engine, document, memory);
     const error = engine.FPDF_GetLastError();
     free(engine, memory);
-    return error === ERROR_PASSWORD || error === ERROR_SECURITY ? 'needs-password' : 'damaged';
+    if (error === ERROR_SECURITY) return 'unknown-encryption';
+    return error === ERROR_PASSWORD ? 'needs-password' : 'damaged';
   }
 
-  /** @param number from 1. A page that can't be loaded is an empty one of no size. */
+  /** @param number from 1. 0 for a page that can't be loaded; the engine's functions take it for one that has nothing. */
   loadPage(number: number): number {
     return this.engine.FPDF_LoadPage(this.#document, number - 1);
   }

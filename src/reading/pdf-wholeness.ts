@@ -10,6 +10,7 @@ import {
   type PDFDocument,
   type PDFObject,
 } from 'pdf-lib';
+import { inherited } from './page-tree.js';
 import { inflatesWhole } from './pdf-inflate.js';
 
 /**
@@ -69,7 +70,8 @@ export function lacksParts(pdf: PDFDocument, number: number): boolean {
   };
   const contents = node.get(PDFName.of('Contents'));
   if (contents !== undefined && contents !== PDFNull && missing(contents)) return true;
-  return missingInResources(node.Resources());
+  const resources = inherited(node, 'Resources');
+  return resources !== undefined && (!(resources instanceof PDFDict) || missingInResources(resources));
 }
 
 /** The parser takes a line end, two bytes at most, off the data of a stream whose /Length it can't follow yet. */
