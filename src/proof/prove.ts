@@ -108,7 +108,8 @@ async function judge(
 async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix, grey: GreyRaster, bits: GreyRaster, grid: Grid): Promise<Judged> {
   const pixelsPerPt = Math.max(2 * dotsPerPt(grid), 2 * sheet.scale * dotsPerPt(grid));
   const cut = await cutCodes(page, sheet.box, pixelsPerPt);
-  if (cut.length > 0) return hold(reasons.cut(cut));
+  if (cut.codes.length > 0) return hold(reasons.cut(cut.codes));
+  if (cut.unread.length > 0 && isLabel(sheet)) return hold(reasons.cutBars);
   const compared = await readAndCompare(page, sheet, matrix, bits, pixelsPerPt);
   const required = isLabel(sheet);
   if (required && compared.same.length === 0 && isEqual(compared)) return hold(reasons.nothingToProve);

@@ -42,6 +42,12 @@ export function cut(codes: readonly Code[]): Reason {
   };
 }
 
+export const cutBars: Reason = {
+  code: 'verify/cut',
+  message: 'the edge of the box cuts through bars of which no code can be read',
+  remedy: CHECK_BOX,
+};
+
 export function tooFine(code: Code, dots: number, grid: Grid, scale: number): Reason {
   const mm = (dots / grid.dpi) * MM_PER_IN;
   const shrunk = scale < 0.995;

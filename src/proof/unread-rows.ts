@@ -4,7 +4,7 @@ import { codeLikeAreas } from '../reading/code-like.js';
 import type { Code, SourcePage } from '../reading/source.js';
 
 /** A row of bars is known by its texture to about 2 mm (pt). */
-const ABOUT = 6;
+export const ROW_ABOUT = 6;
 /** Shorter or lower areas may be heavy type as well as bars; no main code of a label is that small (common practice, no source). */
 const LEAST = { long: mmToPt(25), high: mmToPt(6) };
 
@@ -14,15 +14,20 @@ const LEAST = { long: mmToPt(25), high: mmToPt(6) };
  */
 export function unreadRows(page: SourcePage, box: Box, read: readonly Code[]): readonly Box[] {
   return codeLikeAreas(page)
-    .filter((area) => area.kind === 'linear' && contains(box, area.box, ABOUT))
+    .filter((area) => area.kind === 'linear' && contains(box, area.box, ROW_ABOUT))
     .map((area) => area.box)
-    .filter(({ width, height }) => Math.max(width, height) >= LEAST.long && Math.min(width, height) >= LEAST.high)
+    .filter(isMainRow)
     .filter((row) => !read.some((code) => isOf(code, row)));
+}
+
+/** Whether a row of bars is as large as a label's main code. */
+export function isMainRow({ width, height }: Box): boolean {
+  return Math.max(width, height) >= LEAST.long && Math.min(width, height) >= LEAST.high;
 }
 
 function isOf(code: Code, row: Box): boolean {
   const { x, y } = centre(row);
-  const around = grow(code.box, ABOUT);
+  const around = grow(code.box, ROW_ABOUT);
   const holdsCentre = x >= around.x && x <= around.x + around.width && y >= around.y && y <= around.y + around.height;
   return holdsCentre && intersection(code.box, row) !== undefined;
 }
