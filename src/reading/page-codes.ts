@@ -2,7 +2,7 @@ import { bottom, contains, grow, intersection, right, union, type Box } from '..
 import { mmToPt } from '../geometry/length.js';
 import { codeLikeAreas, denseAreas, type CodeLikeArea } from './code-like.js';
 import { readCodes } from './codes.js';
-import type { Code, SourcePage, Symbology } from './source.js';
+import { MOST_PIXELS, type Code, type SourcePage, type Symbology } from './source.js';
 
 /** The last bars or modules may lie outside the cells that look like a code: so much more is read around them, pt. */
 const AROUND = mmToPt(6);
@@ -21,15 +21,15 @@ export interface PageCodesOptions {
 /**
  * Reads the codes in a region of a page where its texture says that there may be some.
  * Reading only there takes a fifth of the time.
- * @param pixelsPerPt or `own`: at the pixels of the picture that draws the region
+ * @param at how finely an area is read: pixels per pt, or `own` for the pixels of the picture that draws it
  */
 export async function readPageCodes(
   page: SourcePage,
   region: Box,
-  pixelsPerPt: number | 'own',
+  at: (area: Box) => number | 'own',
   options: PageCodesOptions = {},
 ): Promise<readonly Code[]> {
-  if (options.thorough === true) return readCodes(page.render(region, pixelsPerPt), { thorough: true });
+  if (options.thorough === true) return readCodes(page.render(region, at(region)), { thorough: true });
   const rows = codeLikeAreas(page).filter((area) => area.kind === 'linear');
   const within = (boxes: readonly Box[]): Box[] => apart(boxes.flatMap((box) => intersection(grow(box, AROUND), region) ?? []));
   const found: Code[] = [];
@@ -37,16 +37,19 @@ export async function readPageCodes(
   for (const run of ['level', 'upright'] as const) {
     const areas = rows.flatMap((row) => (row.run === run ? (intersection(alongBars(row), region) ?? []) : []));
     for (const area of apart(areas)) {
-      const codes = await readCodes(page.render(area, pixelsPerPt), { symbologies: LINEAR, run });
+      const codes = await readCodes(page.render(area, at(area)), { symbologies: LINEAR, run });
       addCodes(found, codes);
       // Stacked codes are rows of bars, too.
       if (codes.length === 0) unread.push(intersection(grow(area, AROUND), region) ?? area);
     }
   }
   const others = apart([...unread, ...within(denseAreas(page).filter((area) => !isWriting(page, area)))]);
-  for (const area of others) addCodes(found, await readCodes(page.render(area, pixelsPerPt)));
+  for (const area of others) addCodes(found, await readCodes(page.render(area, at(area))));
   return found.filter((code) => contains(region, code.box, 1)).sort((a, b) => a.box.y - b.box.y || a.box.x - b.box.x);
 }
+
+/** The finest resolution (pixels per pt) at which a raster of an area (pt) may be drawn. */
+export const mostPixelsPerPt = ({ width, height }: Box): number => 0.999 * Math.sqrt(MOST_PIXELS / Math.max(1e-6, width * height));
 
 /** Heavy type is as dense as a code; where the text layer says that there are words, there is none. Rows of bars set in a barcode's font are found as rows. */
 function isWriting(page: SourcePage, area: Box): boolean {

@@ -16,21 +16,22 @@ const INVISIBLE = 3;
 /** From this grey on a filled area is paper: some writers put a white one under each picture. */
 const WHITE = 250;
 
-/** What a page draws, in drawing order, seen through its form XObjects: the box of each object, and its pictures. */
+/** What a page draws, in drawing order, seen through its form XObjects. */
 export interface PdfObjects {
-  readonly boxes: readonly Box[];
   readonly images: readonly PlacedImage[];
+  /** On a page with pictures: the box of each object beside them that can be seen. */
+  readonly others: readonly Box[];
   /** Whether pictures are all that can be seen, and there is one. */
   readonly onlyPictures: boolean;
 }
 
 export function readObjects(engine: Pdfium, page: number, toVisible: Matrix): PdfObjects {
-  const boxes: Box[] = [];
+  const beside: { object: number; type: number; box: Box }[] = [];
   const images: PlacedImage[] = [];
   const scratch = 32;
-  let others = 0;
+  let visited = 0;
   const visit = (object: number, matrix: Matrix, depth: number, pointer: number): void => {
-    if (boxes.length >= MOST_OBJECTS) return;
+    if (visited >= MOST_OBJECTS) return;
     const type = engine.FPDFPageObj_GetType(object);
     if (type === FORM && depth < DEEPEST) {
       const inner = compose(objectMatrix(engine, object, pointer), matrix);
@@ -41,18 +42,20 @@ export function readObjects(engine: Pdfium, page: number, toVisible: Matrix): Pd
     if (!engine.FPDFPageObj_GetBounds(object, pointer, pointer + 4, pointer + 8, pointer + 12)) return;
     const [left = 0, bottom = 0, right = 0, top = 0] = floats(engine, pointer, 4);
     const box = visibleBox(matrix, left, bottom, right, top);
-    boxes.push(box);
-    if (type !== IMAGE && others === 0 && isSeen(engine, object, type, pointer)) others += 1;
-    if (type === IMAGE) {
+    visited += 1;
+    if (type !== IMAGE) beside.push({ object, type, box });
+    else {
       const [pixelWidth, pixelHeight] = pixelSize(engine, object, pointer);
       images.push({ box, pixelWidth, pixelHeight, turn: turnOf(compose(objectMatrix(engine, object, pointer), matrix)) });
     }
   };
-  withMemory(engine, scratch, (pointer) => {
+  const others = withMemory(engine, scratch, (pointer) => {
     const count = engine.FPDFPage_CountObjects(page);
     for (let index = 0; index < count; index++) visit(engine.FPDFPage_GetObject(page, index), toVisible, 0, pointer);
+    if (images.length === 0) return [];
+    return beside.filter(({ object, type }) => isSeen(engine, object, type, pointer)).map(({ box }) => box);
   });
-  return { boxes, images, onlyPictures: others === 0 && images.length > 0 };
+  return { images, others, onlyPictures: others.length === 0 && images.length > 0 };
 }
 
 function isSeen(engine: Pdfium, object: number, type: number, pointer: number): boolean {

@@ -1,4 +1,4 @@
-import { intersection, type Box } from '../geometry/box.js';
+import { grow, intersection, type Box } from '../geometry/box.js';
 import { compose, type Matrix } from '../geometry/placement.js';
 import type { Reason } from '../sheet/sheet.js';
 import { CodesMemo } from './codes-memo.js';
@@ -8,7 +8,7 @@ import { pageGeometry, type PdfPageGeometry } from './pdf-geometry.js';
 import { readObjects, type PdfObjects } from './pdf-objects.js';
 import { LEVEL, readWords } from './pdf-words.js';
 import { allocate, free, withMemory, type Pdfium } from './pdfium.js';
-import { readPageCodes, type PageCodesOptions } from './page-codes.js';
+import { mostPixelsPerPt, readPageCodes, type PageCodesOptions } from './page-codes.js';
 import { pictureUnder } from './picture-under.js';
 import { correctionOf, STRAIGHT, straightening } from './skew.js';
 import {
@@ -24,6 +24,8 @@ import {
 } from './source.js';
 import { unfitSize } from './unfit-page.js';
 
+/** A ruled line's box may have no width (pt). */
+const THIN = 0.01;
 const GREY = 1;
 const NO_SMOOTHING = 0x1000 | 0x2000 | 0x4000;
 
@@ -108,10 +110,6 @@ export class PdfPage implements SourcePage {
     return this.#facts().images;
   }
 
-  objects(): readonly Box[] {
-    return this.#facts().boxes;
-  }
-
   ink(): GreyRaster {
     return (this.#ink ??= this.render({ x: 0, y: 0, width: this.width, height: this.height }, INK_PIXELS_PER_PT));
   }
@@ -122,10 +120,18 @@ export class PdfPage implements SourcePage {
   }
 
   codes(region: Box, pixelsPerPt: number, options: PageCodesOptions = {}): Promise<readonly Code[]> {
-    const at = this.pictureUnder(region) ? 'own' : Math.min(pixelsPerPt, this.#mostTold());
+    const at = (area: Box): number | 'own' =>
+      this.#isPicture(area) ? 'own' : Math.min(pixelsPerPt, this.#mostTold(), mostPixelsPerPt(area));
     return this.#codes.get(region, options.thorough === true ? 2 * pixelsPerPt : pixelsPerPt, () =>
       readPageCodes(this, region, at, options),
     );
+  }
+
+  /** Whether an area shows a picture and nothing else, and a raster at its own pixels is not too large: bars drawn over a picture are finer. */
+  #isPicture(area: Box): boolean {
+    const picture = this.pictureUnder(area);
+    if (!picture || picture.pixelsPerPt > mostPixelsPerPt(grow(area, 1 / picture.pixelsPerPt))) return false;
+    return !this.#facts().others.some((box) => intersection(grow(box, THIN), area) !== undefined);
   }
 
   render(region: Box, pixelsPerPt: number | 'own', smooth = true): GreyRaster {

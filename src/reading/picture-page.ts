@@ -66,10 +66,6 @@ export class PicturePage implements SourcePage {
     return [{ box, pixelWidth: width, pixelHeight: height, turn: this.skew === 0 ? 0 : undefined }];
   }
 
-  objects(): readonly Box[] {
-    return [this.#box()];
-  }
-
   ink(): GreyRaster {
     return (this.#ink ??= this.render(this.#box(), Math.min(INK_PIXELS_PER_PT, this.#pixelsPerPt)));
   }
@@ -81,7 +77,7 @@ export class PicturePage implements SourcePage {
   /** Always at the picture's own pixels: nothing can be read from more than there are. */
   codes(region: Box, _pixelsPerPt: number, options: PageCodesOptions = {}): Promise<readonly Code[]> {
     const fineness = options.thorough === true ? 2 : 1;
-    return this.#codes.get(region, fineness, () => readPageCodes(this, region, 'own', options));
+    return this.#codes.get(region, fineness, () => readPageCodes(this, region, () => 'own', options));
   }
 
   render(region: Box, pixelsPerPt: number | 'own', smooth = true): GreyRaster {

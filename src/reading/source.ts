@@ -85,8 +85,6 @@ export interface SourcePage {
   /** Words of which anything lies on the visible page. */
   words(): readonly Word[];
   images(): readonly PlacedImage[];
-  /** Boxes of everything the page draws, in drawing order; for a picture the whole page. Cheap; not clipped to the page. */
-  objects(): readonly Box[];
   /**
    * The region drawn in grey, not turned, at `pixelsPerPt`; `own` means at the pixels of the picture that draws it, the region
    * then grows to whole pixels. With `smooth` off (default on) no edge is softened, as printers draw. Throws RangeError over

@@ -18,7 +18,6 @@ export function sourceDouble(
     slant: { degrees: 0, sure: true },
     words: nothing,
     images: nothing,
-    objects: nothing,
     render: nothing,
     ink: nothing,
     pictureUnder: (region) => at(number).pictureUnder?.(region),

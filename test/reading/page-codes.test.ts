@@ -24,15 +24,15 @@ describe('readPageCodes', () => {
     const drawing = art();
     for (const turn of QUARTER_TURNS) {
       const page = await drawnPage(drawing, turn);
-      expect(bytes(await readPageCodes(page, all(page), FINE))).toEqual(bytes(drawing.codes()));
+      expect(bytes(await readPageCodes(page, all(page), () => FINE))).toEqual(bytes(drawing.codes()));
     }
   });
 
   it('tells only the codes that lie in the region whole', async () => {
     const page = await drawnPage(art());
-    const upper = await readPageCodes(page, { x: 0, y: 0, width: 288, height: 170 }, FINE);
+    const upper = await readPageCodes(page, { x: 0, y: 0, width: 288, height: 170 }, () => FINE);
     expect(upper.map(({ symbology }) => symbology)).toEqual(['Code 128']);
-    expect(await readPageCodes(page, { x: 0, y: 0, width: 144, height: 170 }, FINE)).toEqual([]);
+    expect(await readPageCodes(page, { x: 0, y: 0, width: 144, height: 170 }, () => FINE)).toEqual([]);
   });
 
   it('reads no more areas than there are codes, and the whole page once when thorough', async () => {
@@ -40,21 +40,21 @@ describe('readPageCodes', () => {
     const page = await drawnPage(drawing);
     page.ink();
     takeCounts();
-    await readPageCodes(page, all(page), FINE);
+    await readPageCodes(page, all(page), () => FINE);
     const { decodes, sourceRasters } = takeCounts();
     // Stacked codes are first tried as rows of bars, then as what they are.
     expect(decodes).toBeLessThanOrEqual(drawing.codes().length + 2);
     expect(sourceRasters).toBe(decodes);
-    expect(bytes(await readPageCodes(page, all(page), FINE, { thorough: true }))).toEqual(bytes(drawing.codes()));
+    expect(bytes(await readPageCodes(page, all(page), () => FINE, { thorough: true }))).toEqual(bytes(drawing.codes()));
     expect(takeCounts()).toMatchObject({ decodes: 1, sourceRasters: 1 });
   });
 
   it('decodes nothing when nothing on the page looks like a code, and all of it when it is to be thorough', async () => {
     const page = await drawnPage(new Drawing(200, 200).text(20, 40, 'SAMPLE', { size: 12 }));
     takeCounts();
-    expect(await readPageCodes(page, all(page), FINE)).toEqual([]);
+    expect(await readPageCodes(page, all(page), () => FINE)).toEqual([]);
     expect(takeCounts().decodes).toBe(0);
-    expect(await readPageCodes(page, all(page), FINE, { thorough: true })).toEqual([]);
+    expect(await readPageCodes(page, all(page), () => FINE, { thorough: true })).toEqual([]);
     expect(takeCounts().decodes).toBe(1);
   });
 });

@@ -70,7 +70,6 @@ describe('picture-page', () => {
     expect([it.number, it.width, it.height]).toEqual([1, expect.closeTo(288, 9), expect.closeTo(432, 9)]);
     expect(it.words()).toEqual([]);
     expect(it.images()).toEqual([{ box: { x: 0, y: 0, width: it.width, height: it.height }, pixelWidth: 812, pixelHeight: 1218, turn: 0 }]);
-    expect(it.objects()).toEqual([{ x: 0, y: 0, width: it.width, height: it.height }]);
     expect(it.pictureUnder({ x: 5, y: 5, width: 9, height: 9 })).toEqual({ pixelsPerPt: 203 / 72, origin: { x: 0, y: 0 } });
     expect(it.pictureUnder({ x: 500, y: 5, width: 9, height: 9 })).toBeUndefined();
   });

@@ -66,7 +66,6 @@ export function blankPages(width: number, height: number, count = 1): SourceDocu
       slant: { degrees: 0, sure: true },
       words: () => [],
       images: () => [],
-      objects: () => [],
       render: () => nothing,
       ink: () => nothing,
       pictureUnder: () => undefined,
