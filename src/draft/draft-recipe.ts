@@ -4,7 +4,7 @@ import { aboutOf, headOf } from './head.js';
 import { labelPagesOf, locateRungs, type Rung } from './locate-parts.js';
 import { mend } from './mend.js';
 import { part, recipeText, stepPart, type Part, type Plan } from './plan.js';
-import { remarksOf } from './remarks.js';
+import { isUnnamed, remarksOf } from './remarks.js';
 import type { Sample, Target } from './sample.js';
 import { settleDoubts } from './settle-doubts.js';
 import { slipParts } from './slip-parts.js';
@@ -28,11 +28,15 @@ export async function draftRecipe(opened: readonly Sample[], target: Target, asi
     ),
   );
   if (unsettled.length > 0) return { kind: 'none', summary: UNSETTLED, problems: unsettled };
-  if (labelPagesOf(samples).length === 0) return { kind: 'none', summary: NO_LABEL, problems: samples.flatMap(whatIsThere) };
+  const none = labelPagesOf(samples).length === 0;
+  const unexplained = none ? [] : samples.flatMap(unexplainedPages);
+  if (unexplained.length > 0) return { kind: 'none', summary: UNSETTLED, problems: unexplained };
+  if (none) return { kind: 'none', summary: NO_LABEL, problems: samples.flatMap(whatIsThere) };
 
   const rungs = locateRungs(samples);
   const splits = await splitsThatPass(samples, rungs, target);
-  let nearest: readonly Problem[] | undefined;
+  // The last rung judges each page by all it shows: what it says of a page is what a seller can do something about.
+  let last: readonly Problem[] = [];
   for (const rung of rungs) {
     for (const slip of slipsFor(rung, samples)) {
       const split = splits.find(({ text }) => !rung.byItself || text.includes('by: content')) ?? BY_CONTENT;
@@ -40,10 +44,10 @@ export async function draftRecipe(opened: readonly Sample[], target: Target, asi
       if (found.kind === 'recipe') return found;
       // Boxes were right: what the proof says of them no other way to locate would change.
       if (found.drawn) return { kind: 'none', summary: NO_RECIPE, problems: found.problems };
-      if (!nearest || found.problems.length < nearest.length) nearest = found.problems;
+      last = found.problems;
     }
   }
-  return { kind: 'none', summary: NO_RECIPE, problems: nearest ?? [] };
+  return { kind: 'none', summary: NO_RECIPE, problems: last };
 }
 
 const BY_CONTENT = stepPart('split-pages', { by: 'content' }, 'Each page says by its layout and words what it is.');
@@ -124,6 +128,18 @@ async function pass(
   if (!mended) return { kind: 'none', problems: tried.problems, drawn };
   return pass(mended.plan, rung, trial, [...cured, mended.remark]);
 }
+
+/** Pages that don't say what they are in a document without a label: perhaps its label, which a recipe would then skip. */
+function unexplainedPages({ name, pages }: Sample): readonly Problem[] {
+  if (pages.some(({ seen }) => seen.kind === 'labels')) return [];
+  return pages.filter(isUnnamed).map(({ number }) => ({ sample: name, page: number, reason: NOTHING_LIKE_ONE }));
+}
+
+const NOTHING_LIKE_ONE: Reason = {
+  code: 'draft/unsettled',
+  message: 'the document shows no label, and this page has no barcode and does not say what it is',
+  remedy: 'Leave the document out if it has no label; if this is one without a barcode, write the recipe by hand with `verify: none`.',
+};
 
 /** What each page of a sample without labels is, as the reason why it gives no recipe. */
 function whatIsThere({ name, pages }: Sample): readonly Problem[] {

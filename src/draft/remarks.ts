@@ -20,11 +20,12 @@ function tooFew(samples: readonly Sample[]): string[] {
   return ['One label does not show what changes from order to order. Draft again with two or three documents of other orders.'];
 }
 
-const unnamed = ({ seen }: SamplePage): boolean => seen.kind === 'other' && seen.words === undefined && !seen.blank;
+/** Whether a page without codes keeps to itself what it is. */
+export const isUnnamed = ({ seen }: SamplePage): boolean => seen.kind === 'other' && seen.words === undefined && !seen.blank;
 
 function unnamedPages(samples: readonly Sample[]): string[] {
-  const having = samples.filter(({ pages }) => pages.some(unnamed));
-  const numbers = [...new Set(having.flatMap(({ pages }) => pages.filter(unnamed).map((page) => page.number)))].sort((a, b) => a - b);
+  const having = samples.filter(({ pages }) => pages.some(isUnnamed));
+  const numbers = [...new Set(having.flatMap(({ pages }) => pages.filter(isUnnamed).map((page) => page.number)))].sort((a, b) => a - b);
   const [first] = numbers;
   if (first === undefined) return [];
   const which = numbers.length === 1 ? `a page ${first}` : 'pages';

@@ -93,6 +93,6 @@ describe("README's commands, one after the other", () => {
     expect(existsSync(join(folder, 'out', 'print', 'stack-4x6in.pdf'))).toBe(true);
     expect(existsSync(join(folder, 'one-off', 'print', 'stack-4x6in.pdf'))).toBe(true);
     expect(readdirSync(join(folder, 'sheets', 'print'))).toHaveLength(1);
-    expect(readdirSync(join(folder, 'recipes')).sort()).toEqual(['pipeline.schema.json', 'recipe.schema.json']);
+    expect(readdirSync(join(folder, 'recipes')).sort()).toEqual(['mine.yaml', 'pipeline.schema.json', 'recipe.schema.json']);
   });
 });
