@@ -1,10 +1,10 @@
 import { createHash } from 'node:crypto';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { gridOf, type Grid } from '../geometry/grid.js';
-import { parseMedia, type Media } from '../geometry/media.js';
+import { mediaNamed, type Media } from '../geometry/media.js';
 import type { Placement } from '../press/place.js';
 import { pressDocument } from '../press/press-document.js';
-import { codeRoles, type CodeRole } from '../proof/code-role.js';
+import { codeUses, type CodeUse } from '../proof/code-role.js';
 import { proveDocument, type Proof, type ProvedCode } from '../proof/prove.js';
 import { takeCounts } from '../reading/counters.js';
 import type { SourceDocument } from '../reading/source.js';
@@ -32,7 +32,7 @@ export async function processDocument(job: DocumentJob): Promise<DocumentResult>
   if ('refused' in opened) return { ...failedDocument(opened.refused), counts: takeCounts(), times: clock.times() };
   const source = withSignsOfLife(opened, job.onPage);
   try {
-    const media = mediaOf(job.media);
+    const media = mediaNamed(job.media);
     const grid = gridOf(job.grid);
     const sheets = await clock.time('steps', () => applyRecipe(job.recipe, { document: source, media, grid }));
     const made = await pressAndProve(source, sheets, media, grid, clock);
@@ -102,19 +102,26 @@ function itemOf(sheet: Sheet, made: Made): ItemResult {
 }
 
 function summariesOf(codes: readonly ProvedCode[]): readonly CodeSummary[] {
-  const roles = codeRoles(codes.map(({ code }) => code));
-  return codes.map((each, index) => summaryOf(each, roles[index] ?? 'other'));
+  const uses = codeUses(codes.map(({ code }) => code));
+  return codes.map((each, index) => summaryOf(each, uses[index] ?? { role: 'other', trust: 'likely' }));
 }
 
-function summaryOf({ code, moduleDots }: ProvedCode, role: CodeRole): CodeSummary {
+const sha256 = (...parts: readonly (string | Uint8Array)[]): string =>
+  parts.reduce((hash, part) => hash.update(part), createHash('sha256')).digest('hex');
+
+/** Of a code that is no longer than this, the last characters would tell half of it. */
+const SHORT_CODE = 8;
+
+function summaryOf({ code, moduleDots }: ProvedCode, { role, number, trust }: CodeUse): CodeSummary {
   const bytes = Buffer.from(code.bytes, 'hex');
   const printable = bytes.toString('latin1').replaceAll(/[^\x21-\x7e]/g, '');
   return {
     symbology: code.symbology,
     identifier: code.identifier,
     role,
-    digest: createHash('sha256').update(code.identifier).update(bytes).digest('hex'),
-    tail: printable.slice(-4),
+    ...(number === undefined ? {} : { tracking: { digest: sha256(number), trust } }),
+    digest: sha256(code.identifier, bytes),
+    tail: printable.length > SHORT_CODE ? printable.slice(-4) : '',
     moduleDots: moduleDots === undefined ? undefined : Math.round(moduleDots * 100) / 100,
   };
 }
@@ -136,12 +143,6 @@ const noteOf = (file: string, note: string): Diagnostic => ({
   message: note,
   place: { kind: 'document', file },
 });
-
-function mediaOf(name: string): Media {
-  const media = parseMedia(name);
-  if (!media) throw new Error(`media ${name} was checked before`);
-  return media;
-}
 
 /** Tells of every page that is looked at, so that a watcher can tell long work from an endless loop. */
 function withSignsOfLife(source: SourceDocument, onPage: ((page: number) => void) | undefined): SourceDocument {

@@ -90,9 +90,9 @@ async function runInFolder({ pipeline, dryRun, stop, emit, worker }: RunRequest,
     watch.lap('documents');
 
     const unique = withoutDuplicates(worked.documents.map(({ work, items }) => ({ name: work.shownName, items })));
-    const pictured = await withPairPictures(worked.documents, unique.pairs, scratch);
+    const pictured = await withPairPictures(worked.documents, unique, scratch);
     if ('reason' in pictured) return { kind: 'cannot-go-on', reason: pictured.reason };
-    const documents = pictured.documents.map((document, index) => ({ ...document, items: unique.items[index] ?? [] }));
+    const { documents } = pictured;
     const collated = collate(
       documents.map(({ work, items }) => ({ plan: plans[work.channel] ?? { number: undefined, impose: undefined }, items })),
       pipeline.media,

@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Box } from '../geometry/box.js';
 import type { Turn } from '../geometry/placement.js';
-import type { CodeRole } from '../proof/code-role.js';
+import type { CodeRole, CodeUse } from '../proof/code-role.js';
 import type { Symbology } from '../reading/source.js';
 import type { Reason, Role } from '../sheet/sheet.js';
 
@@ -20,6 +20,8 @@ export interface CodeSummary {
   readonly identifier: string;
   /** What it is for; only a `tracking` code is the parcel's own. */
   readonly role: CodeRole;
+  /** Of a tracking code: SHA-256 of the number alone, hex, the same in every code that carries it; and how sure the role is. */
+  readonly tracking?: { readonly digest: string; readonly trust: CodeUse['trust'] };
   /** SHA-256 of identifier and bytes, hex: the same code twice can be seen without being told. */
   readonly digest: string;
   /** The last four printable characters. */

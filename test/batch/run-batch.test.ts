@@ -45,9 +45,11 @@ describe('a run', () => {
     ]);
     expect([...filesIn(join(folder, 'out')).keys()]).toEqual([
       'held/001-north-order-3b.pdf-p1.json',
+      'held/001-north-order-3b.pdf-p1.png',
       'held/002-north-order-3b.pdf-p2.json',
       'held/002-north-order-3b.pdf-p2.png',
       'held/003-south-loose-slip.pdf-p1.json',
+      'held/003-south-loose-slip.pdf-p1.png',
       'log.jsonl',
       'print/stack-4x6in.pdf',
       'print/stack-letter-1x2.pdf',
@@ -118,9 +120,11 @@ describe('a run', () => {
     const files = filesIn(join(folder, 'out'));
     expect([...files.keys()].filter((name) => /^(?:print|held)/.test(name))).toEqual([
       'held/001-south-again.pdf-p1.json',
+      'held/001-south-again.pdf-p1.png',
       'held/002-south-again.pdf-p2.json',
       'held/002-south-again.pdf-p2.png',
       'held/003-south-loose-slip.pdf-p1.json',
+      'held/003-south-loose-slip.pdf-p1.png',
       'print/my notes.txt',
       'print/stack-letter-1x2.pdf',
     ]);

@@ -35,6 +35,31 @@ describe('order', () => {
     expect([...names].reverse().sort(compareNames)).toEqual(names);
   });
 
+  it('puts a download before its second copies, whatever the browser calls them, and keeps counting', () => {
+    const names = [
+      'labels/order 1.pdf',
+      'labels/order 1 (1).pdf',
+      'labels/order 1 (2).pdf',
+      'labels/order 1 (10).pdf',
+      'labels/order 1 - copy.pdf',
+      'labels/order 1 copy.pdf',
+      'labels/order 2.pdf',
+      'labels/order 2.png',
+      'labels/order 2 (1).pdf',
+      'labels/order 10.pdf',
+    ];
+    const sorted = [...names].reverse().sort(compareNames);
+    const at = (name: string): number => sorted.indexOf(`labels/${name}`);
+    for (const copy of ['order 1 (1).pdf', 'order 1 (2).pdf', 'order 1 (10).pdf', 'order 1 - copy.pdf', 'order 1 copy.pdf']) {
+      expect(at('order 1.pdf'), copy).toBeLessThan(at(copy));
+      expect(at(copy), copy).toBeLessThan(at('order 2.pdf'));
+    }
+    expect(at('order 1 (1).pdf')).toBeLessThan(at('order 1 (2).pdf'));
+    expect(at('order 1 (2).pdf')).toBeLessThan(at('order 1 (10).pdf'));
+    expect(at('order 2.png')).toBeLessThan(at('order 2 (1).pdf'));
+    expect(at('order 2 (1).pdf')).toBeLessThan(at('order 10.pdf'));
+  });
+
   it('puts letters with accents beside those without', () => {
     const names = ['cafe 2.pdf', 'café 10.pdf', 'cage.pdf', 'zoe.pdf', 'zoë.pdf', '日本.pdf'];
     expect([...names].reverse().sort(compareNames)).toEqual(names);
