@@ -1,11 +1,11 @@
 import { createHash } from 'node:crypto';
 import type { Kept, Scratch } from '../files/scratch.js';
+import { mediaNamed } from '../geometry/media.js';
 import { type Cell, imposeCells } from '../press/impose.js';
 import type { Stack as PressStack } from '../press/stack.js';
 import type { ImposePlan } from '../steps/step.js';
 import type { Stack, StackPage } from './collate.js';
 import type { StackRecord } from './run-record.js';
-import { mediaOf } from './stack-plan.js';
 
 let press: Promise<typeof import('../press/stack.js')> | undefined;
 
@@ -27,9 +27,9 @@ export interface BuiltStack {
 export function buildStack(stack: Stack, media: string, pressed: readonly (Kept | undefined)[], scratch: Scratch): BuiltStack {
   const cells = stack.impose && cellsOf(stack.impose, media, stack.pages.length);
   const plan: PressStack = {
-    media: mediaOf(media),
+    media: mediaNamed(media),
     pages: stack.pages.map(pressPage),
-    imposed: stack.impose && cells && { sheet: mediaOf(stack.impose.sheet), cells },
+    imposed: stack.impose && cells && { sheet: mediaNamed(stack.impose.sheet), cells },
   };
   const load = (document: number): Promise<Uint8Array> => {
     const kept = pressed[document];
@@ -55,7 +55,7 @@ export function buildStack(stack: Stack, media: string, pressed: readonly (Kept 
 }
 
 function cellsOf(impose: ImposePlan, media: string, count: number): readonly Cell[] {
-  const cells = imposeCells(count, mediaOf(media), mediaOf(impose.sheet), impose);
+  const cells = imposeCells(count, mediaNamed(media), mediaNamed(impose.sheet), impose);
   if ('refused' in cells) throw new Error(`build-stacks: ${cells.refused.message}`);
   return cells;
 }

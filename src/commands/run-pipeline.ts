@@ -1,15 +1,16 @@
 import { existsSync } from 'node:fs';
 import { relative, resolve } from 'node:path';
-import { imposeRefusal, stackPlanOf } from '../batch/stack-plan.js';
 import { loadPipeline } from '../config/load-pipeline.js';
 import { loadRecipe } from '../config/load-recipe.js';
 import type { Loaded } from '../config/loaded.js';
 import type { Pipeline } from '../config/pipeline.js';
+import { MOST_JOBS, PIPELINE_DEFAULTS, type Given } from '../config/pipeline-file.js';
+import { tooManyDots } from '../config/too-many-dots.js';
 import type { DiagnosticCode } from '../diagnostics/codes.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { nearest } from '../diagnostics/nearest.js';
 import { GRID_NAMES, type GridName } from '../geometry/grid.js';
-import { MEDIA_NAMES, parseMedia } from '../geometry/media.js';
+import { isPage, MEDIA_NAMES, mediaNamed, PAGE_RANGE, parseMedia } from '../geometry/media.js';
 
 /** What was typed behind `slipyard run`. */
 export interface PipelineArgs {
@@ -23,7 +24,6 @@ export interface PipelineArgs {
 }
 
 export const PIPELINE_FILE = 'pipeline.yaml';
-const MOST_JOBS = 64;
 
 const usage = (message: string, remedy: string, code: DiagnosticCode = 'commands/bad-usage'): Diagnostic => ({
   code,
@@ -43,30 +43,15 @@ const failed = (...diagnostics: readonly Diagnostic[]): Loaded<Pipeline> => ({ v
 export function pipelineFrom(args: PipelineArgs, folder: string): Loaded<Pipeline> {
   const problems = [...combinationProblems(args), ...valueProblems(args)];
   if (problems.length > 0) return failed(...problems);
-  const base = args.recipe === undefined ? fromFile(args, folder) : fromRecipe(args, args.recipe, folder);
+  const given = { media: args.media, grid: args.grid as GridName | undefined };
+  const base = args.recipe === undefined ? fromFile(args, given, folder) : fromRecipe(args, given, args.recipe, folder);
   if (!base.value) return base;
   const pipeline: Pipeline = {
     ...base.value,
-    ...(args.media === undefined ? {} : { media: args.media }),
-    ...(args.grid === undefined ? {} : { grid: args.grid as GridName }),
     ...(args.out === undefined ? {} : { out: resolve(folder, args.out) }),
     ...(args.jobs === undefined ? {} : { jobs: Number(args.jobs) }),
   };
-  const impossible = imposeProblems(pipeline);
-  return impossible.length > 0
-    ? { ...base, value: undefined, diagnostics: [...base.diagnostics, ...impossible] }
-    : { ...base, value: pipeline };
-}
-
-/** Channels whose pages can't be laid on sheets as their recipe says, given the pipeline's media. */
-export function imposeProblems({ channels, media, grid, file }: Pipeline): readonly Diagnostic[] {
-  return channels.flatMap(({ name, recipe }): Diagnostic[] => {
-    const plan = stackPlanOf(recipe, grid).impose;
-    const refused = plan && imposeRefusal(plan, media);
-    if (!refused) return [];
-    const where = file === undefined ? `recipe ${recipe.name}` : `channel ${name}, recipe ${recipe.name}`;
-    return [{ ...refused, severity: 'error', message: `${where}: ${refused.message}`, place: { kind: 'run' } }];
-  });
+  return { ...base, value: pipeline };
 }
 
 function combinationProblems({ config, recipe, out, files }: PipelineArgs): Diagnostic[] {
@@ -86,8 +71,11 @@ function valueProblems({ jobs, media, grid }: PipelineArgs): Diagnostic[] {
   if (jobs !== undefined && !(/^\d+$/.test(jobs) && Number(jobs) >= 1 && Number(jobs) <= MOST_JOBS)) {
     problems.push(usage(`--jobs is “${jobs}”`, `Write a whole number from 1 to ${MOST_JOBS}.`));
   }
-  if (media !== undefined && !parseMedia(media)) {
+  const page = media === undefined ? undefined : parseMedia(media);
+  if (media !== undefined && !page) {
     problems.push(usage(`--media is “${media}”`, meant(media, MEDIA_NAMES, 'a size such as 4x6in or 100x150mm')));
+  } else if (page && !isPage(page)) {
+    problems.push(usage(`--media is “${media}”, which is not ${PAGE_RANGE}`, 'Write the size of the paper, such as 4x6in.'));
   }
   if (grid !== undefined && !(GRID_NAMES as readonly string[]).includes(grid)) {
     problems.push(usage(`--grid is “${grid}”`, meant(grid, GRID_NAMES, `one of ${GRID_NAMES.join(', ')}`)));
@@ -100,9 +88,9 @@ function meant(word: string, allowed: readonly string[], otherwise: string): str
   return near === undefined ? `Write ${otherwise}.` : `Did you mean ${near}?`;
 }
 
-function fromFile({ config }: PipelineArgs, folder: string): Loaded<Pipeline> {
+function fromFile({ config }: PipelineArgs, given: Given, folder: string): Loaded<Pipeline> {
   const path = resolve(folder, config ?? PIPELINE_FILE);
-  if (config !== undefined || existsSync(path)) return loadPipeline(path);
+  if (config !== undefined || existsSync(path)) return loadPipeline(path, given);
   return failed(
     usage(
       `there is no ${PIPELINE_FILE} in this folder`,
@@ -112,15 +100,19 @@ function fromFile({ config }: PipelineArgs, folder: string): Loaded<Pipeline> {
   );
 }
 
-function fromRecipe(args: PipelineArgs, reference: string, folder: string): Loaded<Pipeline> {
-  const { value: recipe, diagnostics, sources } = loadRecipe(reference, folder);
+function fromRecipe(args: PipelineArgs, given: Given, reference: string, folder: string): Loaded<Pipeline> {
+  const media = given.media ?? PIPELINE_DEFAULTS.media;
+  const grid = given.grid ?? PIPELINE_DEFAULTS.grid;
+  const tooMany = tooManyDots(media, grid);
+  if (tooMany) return failed(usage(tooMany.message, 'Give a coarser --grid or a smaller --media.', 'config/too-many-dots'));
+  const { value: recipe, diagnostics, sources } = loadRecipe(reference, folder, mediaNamed(media));
   if (!recipe) return { value: undefined, diagnostics, sources };
   const pipeline: Pipeline = {
     file: undefined,
     folder,
-    media: '4x6in',
-    grid: '203dpi',
-    out: resolve(folder, args.out ?? 'out'),
+    media,
+    grid,
+    out: resolve(folder, args.out ?? PIPELINE_DEFAULTS.out),
     jobs: undefined,
     channels: [{ name: recipe.name, files: args.files, recipe }],
   };

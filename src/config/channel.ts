@@ -1,33 +1,35 @@
 /* eslint-disable @typescript-eslint/no-confusing-void-expression -- a reader hands on the undefined that says "wrong, and reported" */
 import type { Node } from 'yaml';
+import type { Media } from '../geometry/media.js';
 import { nearest } from '../diagnostics/nearest.js';
 import type { Step } from '../steps/step.js';
 import { compileRecipe, type Overrides } from './compile-recipe.js';
 import type { ConfigFile, Span } from './config-file.js';
+import { CHANNEL_KEYS, isKey, PIPELINE_KEYS, RECIPE_KEYS } from './keys.js';
 import { spanOf } from './parse-yaml.js';
 import type { Channel } from './pipeline.js';
 import { readMap, type Entry } from './read-map.js';
 import { readOneOrMore, readText, slotOf, wrongValue, type Slot } from './read-value.js';
 import { stepNames, type WrittenRecipe } from './recipe-file.js';
-import { checkTogether } from './option-conflicts.js';
+import { checkOnMedia, checkTogether } from './option-conflicts.js';
 import type { RecipeShelf } from './recipe-shelf.js';
 import { ownersRemedy, readStepOptions, type WrittenOptions } from './step-options.js';
 import { quote } from './words.js';
-
-export const CHANNEL_KEYS = ['name', 'files', 'recipe', 'options'] as const;
 
 export interface ChannelReading {
   readonly file: ConfigFile;
   readonly folder: string;
   readonly steps: readonly Step[];
   readonly shelf: RecipeShelf;
+  /** What is printed on; undefined when that is wrong, which is told elsewhere. */
+  readonly media: Media | undefined;
   /** Names of the channels so far, in small letters, with their lines. */
   readonly names: Map<string, number>;
 }
 
 /** Reads one channel; undefined when anything is wrong with it or its recipe. */
 export function readChannel(reading: ChannelReading, node: Node | undefined, at: Span): Channel | undefined {
-  const { file, folder, steps, shelf } = reading;
+  const { file, folder, steps, shelf, media } = reading;
   const entries = readMap(file, node, at, {
     what: 'a channel',
     keys: CHANNEL_KEYS,
@@ -46,22 +48,25 @@ export function readChannel(reading: ChannelReading, node: Node | undefined, at:
   const recipe =
     reference === undefined || !recipeEntry?.value ? undefined : shelf.get(reference, folder, file.place(spanOf(recipeEntry.value)));
   const overrides = readOverrides(file, steps, recipe, entries.get('options'));
-  if (recipe && overrides) checkTogether(recipe, overrides.values, { file, spans: overrides.spans });
+  if (recipe && overrides) {
+    const places = { file, spans: overrides.spans };
+    if (checkTogether(recipe, overrides.values, places) && media) checkOnMedia(recipe, media, overrides.values, places);
+  }
   if (name === undefined || !files || !recipe || !overrides) return undefined;
   return { name, files, recipe: compileRecipe(recipe, overrides.values) };
 }
 
 function channelKeyElsewhere(steps: readonly Step[], key: string): string | undefined {
-  if (['media', 'grid', 'out', 'jobs'].includes(key))
+  if (key !== 'channels' && isKey(PIPELINE_KEYS, key))
     return `It holds for all channels: write it one level up, with no spaces before it, above \`channels:\`.`;
-  if (key === 'steps' || key === 'about') return 'It belongs in a recipe file; the channel names that file with `recipe:`.';
+  if (isKey(RECIPE_KEYS, key)) return 'It belongs in a recipe file; the channel names that file with `recipe:`.';
   if (steps.some((step) => step.name === key)) return `Put it one level down: below \`options:\` of this channel.`;
   if (nearest(key, CHANNEL_KEYS) !== undefined) return undefined;
   const owners = ownersRemedy(steps, key);
   return owners === undefined ? undefined : `${owners.slice(0, -1)}, below \`options:\` of this channel.`;
 }
 
-/** What file systems and reports take without ado. */
+/** What looks like a path or a pattern would mislead in a message, where both stand beside names of channels. */
 const BAD_IN_NAME = /[/\\:*?"<>|\p{C}]/u;
 const LONGEST_NAME = 60;
 
@@ -71,7 +76,7 @@ function readName({ file, names }: ChannelReading, slot: Slot): string | undefin
   if (BAD_IN_NAME.test(name) || name.startsWith('.')) {
     return wrongValue(
       slot,
-      'is used for file names and holds none of / \\ : * ? " < > | and no dot in front',
+      'stands in messages and reports: it holds none of / \\ : * ? " < > | and no dot in front',
       'Use letters, digits and `-`.',
     );
   }

@@ -3,7 +3,7 @@ import { hasErrors, inReadingOrder } from '../diagnostics/collect.js';
 import { STEPS } from '../steps/index.js';
 import type { Loaded } from './loaded.js';
 import type { Pipeline } from './pipeline.js';
-import { readPipeline } from './pipeline-file.js';
+import { readPipeline, type Given } from './pipeline-file.js';
 import { readConfigText } from './read-text.js';
 import { RecipeShelf } from './recipe-shelf.js';
 
@@ -11,14 +11,15 @@ import { RecipeShelf } from './recipe-shelf.js';
  * Loads a pipeline with all its recipes. `check` and `run` share this one loader, so they can't disagree. Reads files and
  * touches nothing.
  * @param path of the pipeline file, absolute or from the current folder
+ * @param given media and grid that count more than the file's; the pipeline has them
  */
-export function loadPipeline(path: string): Loaded<Pipeline> {
+export function loadPipeline(path: string, given: Given = {}): Loaded<Pipeline> {
   const absolute = resolve(path);
   const read = readConfigText(absolute, 'pipeline');
   if (!read.file) return { value: undefined, diagnostics: [read.diagnostic], sources: new Map() };
   const { file } = read;
   const shelf = new RecipeShelf(STEPS);
-  const pipeline = readPipeline(file, dirname(absolute), STEPS, shelf);
+  const pipeline = readPipeline(file, dirname(absolute), STEPS, shelf, given);
   const diagnostics = inReadingOrder([...file.diagnostics, ...shelf.diagnostics, ...shelf.inRecipes()]);
   return {
     value: hasErrors(diagnostics) ? undefined : pipeline,

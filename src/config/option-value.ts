@@ -2,7 +2,7 @@
 import { isSeq } from 'yaml';
 import { gridOf } from '../geometry/grid.js';
 import { lengthToPt, parseLength, type Length } from '../geometry/length.js';
-import { MEDIA_NAMES, parseMedia } from '../geometry/media.js';
+import { isPage, MEDIA_NAMES, PAGE_RANGE, parseMedia } from '../geometry/media.js';
 import type { BoxLengths, OptionKind } from '../steps/option.js';
 import { isPagesPattern } from '../steps/pages.js';
 import { lengthRemedy } from './length-remedy.js';
@@ -110,10 +110,6 @@ function readPages(slot: Slot): string | undefined {
   return wrongValue(slot, wants, word === 'all' ? 'Write `every`.' : useOneOf(word, PAGE_WORDS));
 }
 
-/** Pages outside these (pt) are a slip of the pen: half an inch, and four feet. */
-const SMALLEST_PAGE = 36;
-const LARGEST_PAGE = 3456;
-
 /** A media name or size: of an option, and of the pipeline itself. */
 export function readMedia(slot: Slot): string | undefined {
   const word = wordOf(slot);
@@ -127,9 +123,5 @@ export function readMedia(slot: Slot): string | undefined {
     }
     return wrongValue(slot, wants, useOneOf(word ?? '', MEDIA_NAMES));
   }
-  const sides = [media.width, media.height];
-  if (Math.min(...sides) < SMALLEST_PAGE || Math.max(...sides) > LARGEST_PAGE) {
-    return wrongValue(slot, 'is a page of 0.5 to 48 in a side', 'Write the size of the paper: `4x6in`.');
-  }
-  return word;
+  return isPage(media) ? word : wrongValue(slot, `is ${PAGE_RANGE}`, 'Write the size of the paper: `4x6in`.');
 }

@@ -2,10 +2,13 @@
 import { isMap, isNode, isSeq } from 'yaml';
 import { dirname, isAbsolute, relative, resolve } from 'node:path';
 import { GRID_NAMES, type GridName } from '../geometry/grid.js';
+import { mediaNamed } from '../geometry/media.js';
 import type { Step } from '../steps/step.js';
-import { CHANNEL_KEYS, readChannel } from './channel.js';
+import { readChannel, type ChannelReading } from './channel.js';
 import type { ConfigFile } from './config-file.js';
+import { tooManyDots } from './too-many-dots.js';
 import { readMedia } from './option-value.js';
+import { CHANNEL_KEYS, isKey, PIPELINE_KEYS, RECIPE_KEYS } from './keys.js';
 import { parseYaml, spanOf } from './parse-yaml.js';
 import type { Channel, Pipeline } from './pipeline.js';
 import { presence, readMap, wrongKind, type Entry } from './read-map.js';
@@ -13,7 +16,6 @@ import { readChoice, readInteger, readText, slotOf, wrongValue } from './read-va
 import type { RecipeShelf } from './recipe-shelf.js';
 import { quote } from './words.js';
 
-export const PIPELINE_KEYS = ['media', 'grid', 'out', 'jobs', 'channels'] as const;
 export const PIPELINE_DEFAULTS = { media: '4x6in', grid: '203dpi', out: 'out' } as const satisfies {
   media: string;
   grid: GridName;
@@ -22,8 +24,20 @@ export const PIPELINE_DEFAULTS = { media: '4x6in', grid: '203dpi', out: 'out' } 
 /** More workers than this help nobody. */
 export const MOST_JOBS = 64;
 
+/** What was typed beside the file, checked; it counts more than what the file says. */
+export interface Given {
+  readonly media?: string | undefined;
+  readonly grid?: GridName | undefined;
+}
+
 /** Reads a pipeline; undefined when anything is wrong with it or its recipes, which is then in the diagnostics of each file. */
-export function readPipeline(file: ConfigFile, folder: string, steps: readonly Step[], shelf: RecipeShelf): Pipeline | undefined {
+export function readPipeline(
+  file: ConfigFile,
+  folder: string,
+  steps: readonly Step[],
+  shelf: RecipeShelf,
+  given: Given = {},
+): Pipeline | undefined {
   const root = parseYaml(file, 'pipeline');
   if (!root) return undefined;
   const entries = readMap(
@@ -43,19 +57,27 @@ export function readPipeline(file: ConfigFile, folder: string, steps: readonly S
     const entry = entries.get(key);
     return entry ? reader(entry) : fallback;
   };
-  const media = read('media', (entry) => readMedia(slotOf(file, entry)), PIPELINE_DEFAULTS.media);
-  const grid = read<string>('grid', (entry) => readGrid(file, entry), PIPELINE_DEFAULTS.grid) as GridName | undefined;
+  const ownMedia = read('media', (entry) => readMedia(slotOf(file, entry)), PIPELINE_DEFAULTS.media);
+  const ownGrid = read<string>('grid', (entry) => readGrid(file, entry), PIPELINE_DEFAULTS.grid) as GridName | undefined;
+  const media = given.media ?? ownMedia;
+  const grid = given.grid ?? ownGrid;
+  const tooMany = media !== undefined && grid !== undefined ? tooManyDots(media, grid) : undefined;
+  if (tooMany) {
+    const entry = (given.media === undefined ? entries.get('media') : undefined) ?? entries.get('grid') ?? entries.get('media');
+    file.error('config/too-many-dots', entry?.value ? spanOf(entry.value) : { start: 0, end: 1 }, tooMany.message, tooMany.remedy);
+  }
   const out = read('out', (entry) => readOut(file, folder, entry), resolve(folder, PIPELINE_DEFAULTS.out));
   const jobs = read<number | undefined>('jobs', (entry) => readInteger(slotOf(file, entry), 1, MOST_JOBS), undefined);
   const channelsEntry = entries.get('channels');
-  const channels = channelsEntry ? readChannels(file, folder, steps, shelf, channelsEntry) : undefined;
+  const around = { file, folder, steps, shelf, media: media === undefined ? undefined : mediaNamed(media) };
+  const channels = channelsEntry ? readChannels(around, channelsEntry) : undefined;
   if (file.diagnostics.length > 0 || media === undefined || grid === undefined || out === undefined || !channels) return undefined;
   return { file: file.path, folder, media, grid, out, jobs, channels };
 }
 
 function pipelineKeyElsewhere(steps: readonly Step[], key: string): string | undefined {
-  if (CHANNEL_KEYS.some((each) => each === key)) return 'It belongs to a channel: write it below an entry of `channels:`.';
-  if (key === 'about' || key === 'steps') return 'It belongs in a recipe file; the pipeline names that file with `recipe:`.';
+  if (isKey(CHANNEL_KEYS, key)) return 'It belongs to a channel: write it below an entry of `channels:`.';
+  if (isKey(RECIPE_KEYS, key)) return 'It belongs in a recipe file; the pipeline names that file with `recipe:`.';
   if (steps.some((step) => step.name === key)) return 'It is a step: it belongs in a recipe, or below `options:` of a channel.';
   return undefined;
 }
@@ -86,13 +108,8 @@ function readOut(file: ConfigFile, folder: string, entry: Entry): string | undef
   return wrongValue(slotOf(file, entry), wants, 'Name a folder for the results alone: `out: out`.');
 }
 
-function readChannels(
-  file: ConfigFile,
-  folder: string,
-  steps: readonly Step[],
-  shelf: RecipeShelf,
-  entry: Entry,
-): readonly Channel[] | undefined {
+function readChannels(around: Omit<ChannelReading, 'names'>, entry: Entry): readonly Channel[] | undefined {
+  const { file } = around;
   const remedy = 'Write one entry for each channel, with a dash: `- name: …`, and `files:` and `recipe:` below it.';
   const node = entry.value;
   if (!node) {
@@ -109,8 +126,6 @@ function readChannels(
     return undefined;
   }
   const names = new Map<string, number>();
-  const channels = node.items.map((item) =>
-    readChannel({ file, folder, steps, shelf, names }, presence(item), isNode(item) ? spanOf(item) : spanOf(node)),
-  );
+  const channels = node.items.map((item) => readChannel({ ...around, names }, presence(item), isNode(item) ? spanOf(item) : spanOf(node)));
   return channels.every((channel) => channel !== undefined) ? channels : undefined;
 }

@@ -3,6 +3,7 @@ import { isMap, isNode, isScalar, isSeq, type Node } from 'yaml';
 import { nearest } from '../diagnostics/nearest.js';
 import type { Step } from '../steps/step.js';
 import type { ConfigFile, Span } from './config-file.js';
+import { CHANNEL_KEYS, isKey, PIPELINE_KEYS, RECIPE_KEYS } from './keys.js';
 import { parseYaml, spanOf } from './parse-yaml.js';
 import { presence, readMap, wrongKind } from './read-map.js';
 import { readText, slotOf } from './read-value.js';
@@ -25,10 +26,6 @@ export interface WrittenRecipe {
   readonly about: string;
   readonly steps: readonly WrittenStep[];
 }
-
-export const RECIPE_KEYS = ['about', 'steps'] as const;
-const PIPELINE_KEYS = ['media', 'grid', 'out', 'jobs', 'channels'];
-const CHANNEL_KEYS = ['name', 'files', 'recipe', 'options'];
 
 /** Reads a recipe; undefined when anything is wrong with it, which is then in `file.diagnostics`. */
 export function readRecipe(file: ConfigFile, steps: readonly Step[]): WrittenRecipe | undefined {
@@ -59,8 +56,7 @@ export function readRecipe(file: ConfigFile, steps: readonly Step[]): WrittenRec
 
 function recipeKeyElsewhere(steps: readonly Step[], key: string): string | undefined {
   if (steps.some((step) => step.name === key)) return `Put it into the list below \`steps:\`, with a dash: ${quote(`- ${key}`)}.`;
-  if (PIPELINE_KEYS.includes(key) || CHANNEL_KEYS.includes(key))
-    return 'It belongs in the pipeline file; a recipe has `about` and `steps`.';
+  if (isKey([...PIPELINE_KEYS, ...CHANNEL_KEYS], key)) return 'It belongs in the pipeline file; a recipe has `about` and `steps`.';
   return ownersRemedy(steps, key);
 }
 

@@ -1,10 +1,10 @@
 import { GRID_NAMES } from '../geometry/grid.js';
 import type { Step } from '../steps/step.js';
-import { CHANNEL_KEYS } from './channel.js';
 import { DRAFT_7, type JsonSchema } from './json-schema.js';
 import { kindSchema, MEDIA, optionSchema, wordsSchema } from './option-schema.js';
-import { MOST_JOBS, PIPELINE_DEFAULTS, PIPELINE_KEYS } from './pipeline-file.js';
-import { RECIPE_KEYS } from './recipe-file.js';
+import type { CHANNEL_KEYS, PIPELINE_KEYS } from './keys.js';
+import { RECIPE_KEYS } from './keys.js';
+import { MOST_JOBS, PIPELINE_DEFAULTS } from './pipeline-file.js';
 import { optionsOf } from './step-options.js';
 
 const definitionName = (step: Step): string => `step-${step.name}`;

@@ -17,6 +17,9 @@ const DPI: Record<GridName, number> = {
   '24dpmm': 24 * 25.4,
 };
 
+/** No raster of a page is ever larger than this. */
+export const MOST_PIXELS = 60_000_000;
+
 export const gridOf = (name: GridName): Grid => ({ name, dpi: DPI[name] });
 export const dotsPerPt = (grid: Grid): number => grid.dpi / 72;
 

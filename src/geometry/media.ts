@@ -49,6 +49,23 @@ export function parseMedia(text: string): Media | undefined {
   return { name: text, width: toPt(width.value), height: toPt(height.value) };
 }
 
+/** A media name that was checked before. Throws for any other. */
+export function mediaNamed(name: string): Media {
+  const media = parseMedia(name);
+  if (!media) throw new Error(`media: there is no ${name}`);
+  return media;
+}
+
+/** Pages with a side (pt) outside these are a slip of the pen: half an inch, and four feet. */
+const SMALLEST_SIDE = 36;
+const LARGEST_SIDE = 3456;
+
+/** Whether a page of this size is one that people print. */
+export const isPage = ({ width, height }: Media): boolean =>
+  Math.min(width, height) >= SMALLEST_SIDE && Math.max(width, height) <= LARGEST_SIDE;
+/** What `isPage` asks, in words. */
+export const PAGE_RANGE = 'a page of 0.5 to 48 in a side';
+
 /** Whether a `width` × `height` page (pt) is this media, in either direction, within `tolerance` pt. */
 export function isMediaSize(media: Media, width: number, height: number, tolerance = SIZE_TOLERANCE): boolean {
   const same = (w: number, h: number): boolean => Math.abs(media.width - w) <= tolerance && Math.abs(media.height - h) <= tolerance;

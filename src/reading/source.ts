@@ -111,8 +111,7 @@ export interface PictureUnder {
 /** Resolution of `SourcePage.ink`: 108 dpi, fine enough for a frame to 0.25 mm and for the texture of 13 mil bars. */
 export const INK_PIXELS_PER_PT = 1.5;
 
-/** No raster of a page is ever larger than this. */
-export const MOST_PIXELS = 60_000_000;
+export { MOST_PIXELS } from '../geometry/grid.js';
 
 /** What the press needs to draw from a source. A `pdf` is opened once, by reading; the press copies from it and never changes it. */
 export type PressSource = { readonly kind: 'pdf'; readonly pdf: PDFDocument } | { readonly kind: 'picture'; readonly picture: Picture };

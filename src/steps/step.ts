@@ -23,6 +23,8 @@ interface Declared<O extends Options> {
   readonly notBefore: Readonly<Record<string, string>>;
   /** What is wrong with options that are each fine by themselves; left out, or undefined, when nothing is. */
   together?(options: OptionValues<O>): OptionConflict | undefined;
+  /** What is wrong with options on this media, though they are fine together; left out, or undefined, when nothing is. */
+  onMedia?(options: OptionValues<O>, media: Media): OptionConflict | undefined;
   /**
    * Options that say the same thing in other words: where a channel writes one of them and it contradicts the recipe, the recipe's others
    * give way in this order, as far as needed. Left out: none do.

@@ -6,9 +6,12 @@ import { loadRecipe } from '../../src/config/load-recipe.js';
 import type { DocumentResult, ItemResult } from '../../src/recipe/outcome.js';
 import { NO_LABELS } from '../faults/inputs/documents.js';
 import { ROOT } from '../house/tree.js';
+import { bareBox } from '../locating/survey-pages.js';
+import { other } from '../samples/layout.js';
 import { LAYOUTS } from '../samples/layouts.js';
 import { FAMILY, GIVEN, STREETS, TOWNS } from '../samples/names.js';
 import { sample, type Sample } from '../samples/sample.js';
+import { documentOf } from '../steps/on-pages.js';
 
 function processed(bytes: Uint8Array, recipe = 'any-page'): Promise<DocumentResult> {
   const { value } = loadRecipe(recipe, ROOT);
@@ -45,6 +48,13 @@ describe('processDocument', () => {
       expect([pageCount, pressed]).toEqual([0, undefined]);
     },
   );
+
+  it('tells the end of a long code and nothing of a short one', async () => {
+    const drawn = ['BOX-17', '00340000123456789012'].map((number) => other(bareBox(288, 432, number, 1.2, 60), 0, 0));
+    const bytes = await documentOf(drawn.map((region) => ({ width: 288, height: 432, regions: [region] })));
+    const { items } = await processed(bytes, 'label-pages');
+    expect(items.map(({ codes }) => codes.map(({ tail }) => tail))).toEqual([[''], ['9012']]);
+  });
 
   it('a held item has a picture of its page, at 100 dpi', async () => {
     const { items, pictures } = await processed(await sampleOf('letter-ninety-percent'));
