@@ -4,7 +4,7 @@ import { gridOf, type Grid } from '../geometry/grid.js';
 import { mediaNamed, type Media } from '../geometry/media.js';
 import type { Placement } from '../press/place.js';
 import { pressDocument } from '../press/press-document.js';
-import { codeRoles, type CodeRole } from '../proof/code-role.js';
+import { codeUses, type CodeUse } from '../proof/code-role.js';
 import { proveDocument, type Proof, type ProvedCode } from '../proof/prove.js';
 import { takeCounts } from '../reading/counters.js';
 import type { SourceDocument } from '../reading/source.js';
@@ -102,21 +102,25 @@ function itemOf(sheet: Sheet, made: Made): ItemResult {
 }
 
 function summariesOf(codes: readonly ProvedCode[]): readonly CodeSummary[] {
-  const roles = codeRoles(codes.map(({ code }) => code));
-  return codes.map((each, index) => summaryOf(each, roles[index] ?? 'other'));
+  const uses = codeUses(codes.map(({ code }) => code));
+  return codes.map((each, index) => summaryOf(each, uses[index] ?? { role: 'other', trust: 'likely' }));
 }
+
+const sha256 = (...parts: readonly (string | Uint8Array)[]): string =>
+  parts.reduce((hash, part) => hash.update(part), createHash('sha256')).digest('hex');
 
 /** Of a code that is no longer than this, the last characters would tell half of it. */
 const SHORT_CODE = 8;
 
-function summaryOf({ code, moduleDots }: ProvedCode, role: CodeRole): CodeSummary {
+function summaryOf({ code, moduleDots }: ProvedCode, { role, number, trust }: CodeUse): CodeSummary {
   const bytes = Buffer.from(code.bytes, 'hex');
   const printable = bytes.toString('latin1').replaceAll(/[^\x21-\x7e]/g, '');
   return {
     symbology: code.symbology,
     identifier: code.identifier,
     role,
-    digest: createHash('sha256').update(code.identifier).update(bytes).digest('hex'),
+    ...(number === undefined ? {} : { tracking: { digest: sha256(number), trust } }),
+    digest: sha256(code.identifier, bytes),
     tail: printable.length > SHORT_CODE ? printable.slice(-4) : '',
     moduleDots: moduleDots === undefined ? undefined : Math.round(moduleDots * 100) / 100,
   };
