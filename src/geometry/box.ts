@@ -54,6 +54,11 @@ export function contains(outer: Box, inner: Box, slack = 0): boolean {
   );
 }
 
+/** Whether two boxes are no more than `gap` pt apart either way; boxes that touch are near at 0. */
+export function near(a: Box, b: Box, gap: number): boolean {
+  return a.x <= right(b) + gap && b.x <= right(a) + gap && a.y <= bottom(b) + gap && b.y <= bottom(a) + gap;
+}
+
 /** The box grown by `by` pt on each side (shrunk when negative, never below zero size). */
 export function grow(box: Box, by: number): Box {
   const width = Math.max(0, box.width + 2 * by);

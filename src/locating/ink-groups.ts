@@ -1,4 +1,4 @@
-import { bottom, intersection, right, union, type Box } from '../geometry/box.js';
+import { bottom, intersection, near, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { linesOf } from '../reading/frames.js';
 import { inkPixels } from '../reading/ink.js';
@@ -117,9 +117,6 @@ function merge(start: readonly Box[], gap: number, dividers: readonly Box[]): Bo
   }
   return boxes;
 }
-
-const near = (a: Box, b: Box, gap: number): boolean =>
-  a.x <= right(b) + gap && b.x <= right(a) + gap && a.y <= bottom(b) + gap && b.y <= bottom(a) + gap;
 
 function divides(line: Box, a: Box, b: Box): boolean {
   if (line.width > line.height) {

@@ -12,6 +12,8 @@ export interface PrintedDots {
   readonly rows: number;
   /** Burned dots in each cell, 0 to 16, row by row from the top. */
   readonly burned: Uint8Array;
+  /** Darkness of each cell before any dot was made black or white: grey steps from white, 0 to 16 × 255. */
+  readonly darkness: Uint16Array;
 }
 
 /** Every dot black or white at half grey, counted by cells in the same pass. */
@@ -23,15 +25,24 @@ export function printedDots(grey: GreyRaster): PrintedDots {
   const rows = Math.floor(height / CELL);
   // One cell more on the right takes the dots beyond the last whole one, so that the loop has no case of its own for them.
   const counted = new Uint8Array((columns + 1) * (rows + 1));
+  const weighed = new Uint16Array(counted.length);
   for (let y = 0, at = 0; y < height; y++) {
     const row = (y >> 2) * (columns + 1);
     for (let x = 0; x < width; x++, at++) {
-      const paper = (from[at] as number) >> 7;
+      const value = from[at] as number;
+      const paper = value >> 7;
+      const cell = row + (x >> 2);
       data[at] = -paper;
-      counted[row + (x >> 2)] = (counted[row + (x >> 2)] as number) + 1 - paper;
+      counted[cell] = (counted[cell] as number) + 1 - paper;
+      weighed[cell] = (weighed[cell] as number) + 255 - value;
     }
   }
   const burned = new Uint8Array(columns * rows);
-  for (let row = 0; row < rows; row++) burned.set(counted.subarray(row * (columns + 1), row * (columns + 1) + columns), row * columns);
-  return { raster: { ...grey, data }, columns, rows, burned };
+  const darkness = new Uint16Array(columns * rows);
+  for (let row = 0; row < rows; row++) {
+    const start = row * (columns + 1);
+    burned.set(counted.subarray(start, start + columns), row * columns);
+    darkness.set(weighed.subarray(start, start + columns), row * columns);
+  }
+  return { raster: { ...grey, data }, columns, rows, burned, darkness };
 }

@@ -15,12 +15,13 @@ const BLANK = 0.02;
 export type InkVerdict =
   | { readonly kind: 'alike' }
   | { readonly kind: 'blank' }
-  /** `where`: the first square of the output page (pt, y down) that lost or gained its ink. */
-  | { readonly kind: 'differs'; readonly where: Box; readonly squares: number };
+  /** `squares`: how many of them lost or gained their ink. */
+  | { readonly kind: 'differs'; readonly squares: number };
 
 /**
  * Weighs the ink of a sheet's region on the source against the ink of what was drawn, square by square on the output page.
- * Coarse on purpose: it finds art that went missing, not a changed letter.
+ * Coarse on purpose: it finds art that went missing, not a changed letter. Grey is weighed against grey: a pale panel behind an
+ * address burns no dot, and that is how it should be.
  * @param source the source page in grey, at any resolution
  * @param output the whole output page
  * @param drawn where the sheet lies on the output page, pt
@@ -30,15 +31,11 @@ export function compareInk(source: GreyRaster, output: PrintedDots, matrix: Matr
   const after = weighOutput(output, drawn);
   const total = (ink: readonly number[]): number => ink.reduce((sum, each) => sum + each, 0);
   if (total(before) > 0 && total(after) < BLANK * total(before)) return { kind: 'blank' };
-  const different = before.flatMap((ink, index) => {
+  const different = before.filter((ink, index) => {
     const other = after[index] ?? 0;
-    return Math.max(ink, other) > FAINT && Math.min(ink, other) < KEPT * Math.max(ink, other) ? [index] : [];
+    return Math.max(ink, other) > FAINT && Math.min(ink, other) < KEPT * Math.max(ink, other);
   });
-  const [first] = different;
-  if (first === undefined) return { kind: 'alike' };
-  const across = columnsOf(drawn);
-  const where = { x: drawn.x + (first % across) * SQUARE, y: drawn.y + Math.floor(first / across) * SQUARE, width: SQUARE, height: SQUARE };
-  return { kind: 'differs', where, squares: different.length };
+  return different.length === 0 ? { kind: 'alike' } : { kind: 'differs', squares: different.length };
 }
 
 /** Whether anything at all is drawn: for pages that have no source to compare with. */
@@ -87,7 +84,7 @@ function weighSource(source: GreyRaster, matrix: Matrix, drawn: Box): number[] {
   return scales.shares();
 }
 
-/** The same from the printed dots, whose cells hold burned dots. */
+/** The same from the output page, by its cells. */
 function weighOutput(dots: PrintedDots, drawn: Box): number[] {
   const size = CELL / dots.raster.pixelsPerPt;
   const x0 = Math.max(0, Math.round(drawn.x / size));
@@ -104,9 +101,9 @@ function weighOutput(dots: PrintedDots, drawn: Box): number[] {
   );
   const scales = new Scales(drawn);
   for (let row = 0; row < height; row++) {
-    scales.addRow(down[row] as number, across, dots.burned, (y0 + row) * dots.columns + x0, width, 0);
+    scales.addRow(down[row] as number, across, dots.darkness, (y0 + row) * dots.columns + x0, width, 0);
   }
-  return scales.shares(CELL * CELL);
+  return scales.shares(CELL * CELL * 255);
 }
 
 class Scales {
@@ -120,7 +117,7 @@ class Scales {
   }
 
   /** @param paper the value of white */
-  addRow(rowPart: number, columnParts: Int32Array, data: Uint8Array, from: number, width: number, paper: number): void {
+  addRow(rowPart: number, columnParts: Int32Array, data: Uint8Array | Uint16Array, from: number, width: number, paper: number): void {
     for (let column = 0; column < width; column++) {
       const square = rowPart + (columnParts[column] as number);
       this.ink[square] = (this.ink[square] as number) + Math.abs(paper - (data[from + column] as number));

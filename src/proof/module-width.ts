@@ -1,13 +1,13 @@
-import type { Code, GreyRaster, Point, Symbology } from '../reading/source.js';
+import { LINEAR } from '../reading/codes.js';
+import type { Code, GreyRaster, Point } from '../reading/source.js';
 
-const LINEAR: readonly Symbology[] = ['Code 128', 'ITF', 'Code 39'];
 export const isLinear = (code: Pick<Code, 'symbology'>): boolean => LINEAR.includes(code.symbology);
 
 /** Scan lines at these shares of the bars' length: away from the ends, where writing may touch the bars. */
 const SCANS = [0.2, 0.35, 0.5, 0.65, 0.8];
 /** A scan line goes on for this share of the symbol beyond both ends: reported corners may be a module short. */
 const BEYOND = 0.02;
-/** Fewer elements than this are no bar code (the shortest Code 128 symbol has 13 bars and spaces … of 19 with its check). */
+/** A scan line that meets fewer elements missed the bars: the shortest Code 128 symbol has 25 (6 each for start, character and check, 7 for stop). */
 const FEWEST_ELEMENTS = 13;
 /** Where ink ends: half way between black and white. */
 const EDGE = 128;

@@ -6,7 +6,7 @@ import type { Matrix } from '../geometry/placement.js';
 import { freeNumberBox } from '../press/free-number-box.js';
 import type { Placement } from '../press/place.js';
 import { printedDots, type PrintedDots } from '../press/printed-dots.js';
-import { readCodes } from '../reading/codes.js';
+import { LINEAR, readCodes } from '../reading/codes.js';
 import { openPdf } from '../reading/open-pdf.js';
 import { addCodes } from '../reading/page-codes.js';
 import type { Code, GreyRaster, SourceDocument, SourcePage, Symbology } from '../reading/source.js';
@@ -97,6 +97,7 @@ async function judge(
   if (matrix === undefined) return hasInk(dots) ? { verdict: 'proved', codes: [] } : hold(reasons.blank);
   const ink = compareInk(page.ink(), dots, matrix, placement.drawnBox);
   if (ink.kind === 'blank') return hold(reasons.blank);
+  if (isLabel(sheet) && !hasInk(dots)) return hold(reasons.empty);
   const codes =
     sheet.proof?.codes === 'none'
       ? { verdict: 'proved' as const, codes: [] }
@@ -157,25 +158,27 @@ async function readAndCompare(
   pixelsPerPt: number,
 ): Promise<CodesCompared> {
   const expected = await page.codes(sheet.box, pixelsPerPt);
-  const quick = compareCodes(expected, await readOutput(bits, expected, sheet), matrix, sheet.turn);
+  const drawn = await readOutput(bits, expected, sheet);
+  const quick = compareCodes(expected, drawn, matrix, sheet.turn);
   if (isEqual(quick) && (expected.length > 0 || !isLabel(sheet))) return quick;
-  const again = await page.codes(sheet.box, pixelsPerPt, { thorough: true });
-  const wanted = again.length >= expected.length ? again : expected;
-  return compareCodes(wanted, await readCodes(bits, { thorough: true }), matrix, sheet.turn);
+  // Each look may miss what the other sees: what either saw is there.
+  const [wanted, found] = [[...expected], [...drawn]];
+  addCodes(wanted, await page.codes(sheet.box, pixelsPerPt, { thorough: true }));
+  addCodes(found, await readCodes(bits, { thorough: true }));
+  return compareCodes(wanted, found, matrix, sheet.turn);
 }
 
 /** Reads the output all over: rows of bars the way they run, matrix codes as they lie; what the source has lying on its side is looked for in all turns. */
 async function readOutput(bits: GreyRaster, expected: readonly Code[], sheet: Sheet): Promise<readonly Code[]> {
   const onItsSide = ({ symbology, turn }: Code): boolean =>
-    !ROWS.includes(symbology) && (turn === undefined || (turn + sheet.turn) % 180 !== 0);
-  const level = [...new Set([...ROWS, ...SMALL, ...expected.map((code) => code.symbology)])];
+    !LINEAR.includes(symbology) && (turn === undefined || (turn + sheet.turn) % 180 !== 0);
+  const level = [...new Set([...LINEAR, ...SMALL, ...expected.map((code) => code.symbology)])];
   const found = [...(await readCodes(bits, { symbologies: level, run: 'level' }))];
-  addCodes(found, await readCodes(bits, { symbologies: ROWS, run: 'upright' }));
+  addCodes(found, await readCodes(bits, { symbologies: LINEAR, run: 'upright' }));
   const turned = [...new Set(expected.filter(onItsSide).map((code) => code.symbology))];
   if (turned.length > 0) addCodes(found, await readCodes(bits, { symbologies: turned }));
   return found;
 }
 
-/** What may be small enough to be overlooked in the source; larger symbologies are looked for where the source has them. */
-const ROWS: readonly Symbology[] = ['Code 128', 'ITF', 'Code 39'];
+/** What may, beside rows of bars, be small enough to be overlooked in the source; larger symbologies are looked for where the source has them. */
 const SMALL: readonly Symbology[] = ['Data Matrix', 'QR'];

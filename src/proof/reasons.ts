@@ -26,6 +26,12 @@ export const blank: Reason = {
   remedy: 'Open the document in a viewer, print it to a new PDF there, and use that one.',
 };
 
+export const empty: Reason = {
+  code: 'verify/blank',
+  message: 'nothing on the label is dark enough to be printed',
+  remedy: 'Look at the picture: if it is a blank page, let the recipe skip it; if it is a pale label, ask the channel for a black one.',
+};
+
 export function inkDiffers(squares: number): Reason {
   return {
     code: 'verify/ink-differs',
@@ -73,7 +79,7 @@ export function codesDiffer({ lost, changed, moved, extra }: CodesCompared): Rea
     return {
       code: 'verify/code-lost',
       message: `${list(lost)} of the source can't be read from the printer's dots`,
-      remedy: 'Leave the label at true size (scale), or use a finer grid; a faint or low-resolution source may be the cause.',
+      remedy: 'Leave the label at true size (scale), or print it on a finer printer; a faint or low-resolution source may be the cause.',
     };
   }
   if (moved.length > 0) {

@@ -8,15 +8,16 @@ import type { Code, GreyRaster, Point, Symbology } from './source.js';
 
 /** How hard to look. All of it narrows or widens the search; none of it changes what a found code says. */
 export interface ReadCodesOptions {
-  /** Only these; default all of `SYMBOLOGIES`. */
+  /** Only these; by default all that are looked for on a page: every one but MaxiCode. */
   readonly symbologies?: readonly Symbology[];
   /** Only codes whose bars stand in a row along x (`level`) or along y (`upright`), in either reading direction; half the time. */
   readonly run?: 'level' | 'upright';
-  /** Stop after this many. */
-  readonly most?: number;
   /** Another way to tell ink from paper, inverted and smaller copies tried too: several times slower. */
   readonly thorough?: boolean;
 }
+
+/** The symbologies whose codes are one row of bars. */
+export const LINEAR: readonly Symbology[] = ['Code 128', 'ITF', 'Code 39'];
 
 const FORMATS = {
   'Code 128': 'Code128',
@@ -32,7 +33,10 @@ const FORMATS = {
 const SYMBOLOGY_OF = new Map(Object.entries(FORMATS).map(([symbology, format]) => [format as string, symbology as Symbology]));
 
 /** MaxiCode is read only when cropped alone (libraries' own limit), and its finder slows every page: not part of a page read. */
-const ON_A_PAGE: readonly Symbology[] = ['Code 128', 'ITF', 'Code 39', 'PDF417', 'Data Matrix', 'QR', 'Aztec'];
+const ON_A_PAGE: readonly Symbology[] = [...LINEAR, 'PDF417', 'Data Matrix', 'QR', 'Aztec'];
+
+/** More codes than this are on no label; the reader stops there. */
+const MOST_CODES = 32;
 
 /** Shorter interleaved codes are read out of table rulings and other bars by chance; trade labels use 14 digits. */
 const SHORTEST_ITF = 6;
@@ -64,7 +68,7 @@ export async function readCodes(raster: GreyRaster, options: ReadCodesOptions = 
     tryInvert: options.thorough === true,
     tryDownscale: options.thorough === true,
     binarizer: options.thorough === true ? 'LocalAverage' : 'FixedThreshold',
-    maxNumberOfSymbols: options.most ?? 32,
+    maxNumberOfSymbols: MOST_CODES,
     textMode: 'Plain',
   };
   const turned = options.run === 'upright';

@@ -1,4 +1,4 @@
-import { bottom, contains, intersection, right, union, type Box } from '../geometry/box.js';
+import { bottom, contains, intersection, near, right, union, type Box } from '../geometry/box.js';
 import { codeLikeAreas } from './code-like.js';
 import { INK_LEVEL } from './ink.js';
 import { ruledLines, type RuledLine } from './ruled.js';
@@ -58,7 +58,7 @@ function meetingGroups(lines: readonly RuledLine[]): RuledLine[][] {
   };
   lines.forEach((a, i) => {
     lines.forEach((b, j) => {
-      if (j > i && touch(a.box, b.box)) groupOf[root(j)] = root(i);
+      if (j > i && near(a.box, b.box, MEET)) groupOf[root(j)] = root(i);
     });
   });
   const groups = new Map<number, RuledLine[]>();
@@ -68,9 +68,6 @@ function meetingGroups(lines: readonly RuledLine[]): RuledLine[][] {
   });
   return [...groups.values()];
 }
-
-const touch = (a: Box, b: Box): boolean =>
-  a.x <= right(b) + MEET && b.x <= right(a) + MEET && a.y <= bottom(b) + MEET && b.y <= bottom(a) + MEET;
 
 function sidesClosed(box: Box, group: readonly RuledLine[], ink: GreyRaster | undefined): boolean {
   const ruled = (strip: Box, level: boolean): boolean => {

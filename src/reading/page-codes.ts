@@ -1,8 +1,8 @@
 import { bottom, contains, grow, intersection, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { codeLikeAreas, denseAreas, type CodeLikeArea } from './code-like.js';
-import { readCodes } from './codes.js';
-import { MOST_PIXELS, type Code, type SourcePage, type Symbology } from './source.js';
+import { LINEAR, readCodes } from './codes.js';
+import { MOST_PIXELS, type Code, type SourcePage } from './source.js';
 
 /** The last bars or modules may lie outside the cells that look like a code: so much more is read around them, pt. */
 const AROUND = mmToPt(6);
@@ -11,7 +11,6 @@ const ALONG_BARS = mmToPt(10);
 /** Words reach so far (pt) beyond their letters' boxes, and cover this share of an area that is writing. */
 const BESIDE_WORDS = 2;
 const WRITTEN = 0.6;
-const LINEAR: readonly Symbology[] = ['Code 128', 'ITF', 'Code 39'];
 
 export interface PageCodesOptions {
   /** Read the whole region, with every means, instead of only what looks like a code. */

@@ -1,7 +1,5 @@
-import { formatSize, ptToIn } from '../geometry/length.js';
+import { formatSize, PT_PER_IN, ptToIn } from '../geometry/length.js';
 import { MEDIA_NAMES, parseMedia } from '../geometry/media.js';
-
-const PT_PER_IN = 72;
 
 /** What is known of a picture's true size. */
 export interface PictureSize {

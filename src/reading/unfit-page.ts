@@ -11,7 +11,7 @@ export function unfitSize(width: number, height: number): Reason | undefined {
 const UNFIT_SIZE: Reason = {
   code: 'reading/huge-page',
   message: 'the page is longer than 69 in on a side or has no size',
-  remedy: 'Download it again; if it is the same, print the one label from a viewer onto 4×6 paper and use that file.',
+  remedy: 'Download it again; if it is the same, print the label alone from a viewer to a new PDF and use that file.',
 };
 
 export const DAMAGED_PAGE: Reason = {
