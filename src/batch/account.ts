@@ -29,7 +29,7 @@ export interface AccountInput {
   /** Items as they came from the workers, before anything was collated. */
   readonly given: number;
   readonly documents: readonly AccountDocument[];
-  /** Pages of each stack as the press counted them. */
+  /** Pages of each stack: as planned, and once they are drawn as the press has put them into its PDF. */
   readonly stackPages: readonly number[];
 }
 
@@ -56,6 +56,23 @@ export function accountOf({ taken, given, documents, stackPages }: AccountInput)
     items: { given, ...byState, byRole },
     output: { readyItems: byState.ready, stackPages: stackPages.reduce((sum, pages) => sum + pages, 0) },
   };
+}
+
+/**
+ * Which items are missing in the stacks, or in them more than once: an item twice would make up in the sums for one that is missing.
+ * @param ready @param printed by `idOfItem`
+ */
+export function misprints(ready: readonly string[], printed: readonly string[]): readonly string[] {
+  const wanted = new Set(ready);
+  const seen = new Set(printed);
+  const missing = ready.filter((id) => !seen.has(id)).length;
+  const unwanted = [...seen].filter((id) => !wanted.has(id)).length;
+  const again = printed.length - seen.size;
+  return [
+    ...(missing > 0 ? [`${missing} ready items are in no stack`] : []),
+    ...(unwanted > 0 ? [`${unwanted} items are in a stack that are not ready`] : []),
+    ...(again > 0 ? [`${again} pages are in the stacks once more than they should`] : []),
+  ];
 }
 
 /** What doesn't add up, one sentence with its numbers each; none when the account is right. */

@@ -3,6 +3,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Box } from '../geometry/box.js';
 import type { ItemResult, WorkCounts } from '../recipe/outcome.js';
 import type { Account } from './account.js';
+import { idOfItem } from './build-stacks.js';
 import type { Collated } from './collate.js';
 import type { DocumentRecord, ItemRecord, RunRecord, StackRecord } from './run-record.js';
 import type { EndedDocument } from './work-through.js';
@@ -25,7 +26,7 @@ export function buildRecord({ pipeline, documents, collated, account, stacks, di
     const channel = pipeline.channels[document.work.channel];
     const items = (collated.items[index] ?? []).map((item): ItemRecord => {
       const held = item.state.kind === 'held' ? names.next(document, item) : undefined;
-      return itemRecord(item, printed.get(`${index} ${item.id}`), held);
+      return itemRecord(item, printed.get(idOfItem(index, item.id)), held);
     });
     return {
       name: document.work.shownName,
@@ -43,12 +44,12 @@ export function buildRecord({ pipeline, documents, collated, account, stacks, di
   return { format: 1, media: pipeline.media, grid: pipeline.grid, account, work, stacks, diagnostics, documents: records };
 }
 
-/** Where each ready item is printed, by document index and item id. */
+/** Where each ready item is printed, by `idOfItem`. */
 function printedPlaces({ stacks }: Collated): Map<string, NonNullable<ItemRecord['printed']>> {
   const places = new Map<string, NonNullable<ItemRecord['printed']>>();
   for (const { name, pages } of stacks) {
     for (const [index, { document, item, number }] of pages.entries()) {
-      places.set(`${document} ${item.id}`, { stack: `print/${name}`, number, page: index + 1 });
+      places.set(idOfItem(document, item.id), { stack: `print/${name}`, number, page: index + 1 });
     }
   }
   return places;

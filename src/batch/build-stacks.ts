@@ -15,13 +15,18 @@ export const loadPress = (): Promise<typeof import('../press/stack.js')> => (pre
 /** A stack that is about to be written. */
 export interface BuiltStack {
   readonly name: string;
-  /** Labels, slips and so on. */
+  /** Labels, slips and so on, as planned. */
   readonly pages: number;
   /** The PDF, in pieces; pages are read back from where they were put away. Once only. */
   chunks(): AsyncIterable<Uint8Array>;
   /** Known when the last piece is out. */
   record(): StackRecord;
+  /** The items whose pages the press has put into the PDF, as `idOfItem` names them; known when the last piece is out. */
+  printed(): readonly string[];
 }
+
+/** An item of a run: the document's index, from 0, and the item's id in it. */
+export const idOfItem = (document: number, itemId: string): string => `${document} ${itemId}`;
 
 /** @param pressed of each document: where its pressed pages are put away */
 export function buildStack(stack: Stack, media: string, pressed: readonly (Kept | undefined)[], scratch: Scratch): BuiltStack {
@@ -37,9 +42,10 @@ export function buildStack(stack: Stack, media: string, pressed: readonly (Kept 
     return scratch.get(kept);
   };
   const hash = createHash('sha256');
+  const placed: number[] = [];
   async function* chunks(): AsyncGenerator<Uint8Array> {
     const { stackChunks } = await loadPress();
-    for await (const chunk of stackChunks(load, plan)) {
+    for await (const chunk of stackChunks(load, plan, (index) => placed.push(index))) {
       hash.update(chunk);
       yield chunk;
     }
@@ -47,11 +53,17 @@ export function buildStack(stack: Stack, media: string, pressed: readonly (Kept 
   const record = (): StackRecord => ({
     file: `print/${stack.name}`,
     parcels: stack.parcels,
-    pages: plan.pages.length,
-    sheets: cells ? Math.max(...cells.map(({ sheet }) => sheet)) : plan.pages.length,
+    pages: placed.length,
+    sheets: new Set(placed.map((index) => cells?.[index]?.sheet ?? index)).size,
     sha256: hash.digest('hex'),
   });
-  return { name: stack.name, pages: plan.pages.length, chunks, record };
+  const printed = (): readonly string[] =>
+    placed.map((index) => {
+      const page = stack.pages[index];
+      if (!page) throw new Error(`build-stacks: ${stack.name} has no page ${index + 1}`);
+      return idOfItem(page.document, page.item.id);
+    });
+  return { name: stack.name, pages: plan.pages.length, chunks, record, printed };
 }
 
 function cellsOf(impose: ImposePlan, media: string, count: number): readonly Cell[] {

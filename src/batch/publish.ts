@@ -1,9 +1,10 @@
 import { join } from 'node:path';
-import type { FileFailure, FileResult } from '../files/failure.js';
+import type { FileResult } from '../files/failure.js';
 import { listFiles, removeLeftovers } from '../files/folder.js';
 import type { Scratch } from '../files/scratch.js';
 import type { FileData, Staged } from '../files/staged.js';
 import type { Writer } from '../files/writer.js';
+import type { Reason } from '../sheet/sheet.js';
 import type { BuiltStack } from './build-stacks.js';
 import type { DocumentRecord, ItemRecord, RunRecord, StackRecord } from './run-record.js';
 import type { EndedDocument } from './work-through.js';
@@ -17,11 +18,11 @@ export interface Publication {
   readonly out: string;
   readonly documents: readonly EndedDocument[];
   readonly stacks: readonly BuiltStack[];
-  /** Called once, when the stacks are drawn. */
-  readonly record: (stacks: readonly StackRecord[]) => RunRecord;
+  /** Called once, when the stacks are drawn and nothing has its name yet; a reason instead of the record ends it there. */
+  readonly record: (stacks: readonly StackRecord[]) => RunRecord | { readonly refused: Reason };
 }
 
-export type Published = { readonly ok: true; readonly record: RunRecord } | { readonly ok: false; readonly reason: FileFailure };
+export type Published = { readonly ok: true; readonly record: RunRecord } | { readonly ok: false; readonly reason: Reason };
 
 /**
  * Replaces the outputs of the run before by those of this one. Everything is written under temporary names first; until that
@@ -39,12 +40,13 @@ export async function publish({ out, documents, stacks, record }: Publication, s
     for (const folder of ['print', 'held']) await must(writer.ensureFolder(join(out, folder)));
     for (const stack of stacks) await must(put(`print/${stack.name}`, stack.chunks()));
     const told = record(stacks.map((stack) => stack.record()));
+    if ('refused' in told) throw new CannotPublish(told.refused);
     for (const { path, data } of heldFiles(told, documents, scratch)) await must(put(path, data));
     await must(put('run.json', `${JSON.stringify(told, undefined, 2)}\n`));
 
     await must(writer.remove(join(out, 'run.json')));
-    const account = staged.pop();
-    for (let next = staged.shift(); next; next = staged.shift()) await must(next.commit());
+    const account = staged.at(-1);
+    for (const each of staged.slice(0, -1)) await must(each.commit());
     await removeOld(out, 'print', STACK_NAME, new Set(told.stacks.map(({ file }) => file)), writer);
     await removeOld(out, 'held', HELD_NAME, heldNames(told), writer);
     if (account) await must(account.commit());
@@ -53,22 +55,23 @@ export async function publish({ out, documents, stacks, record }: Publication, s
   try {
     return await all();
   } catch (error) {
+    // What has its name by now has no temporary one any more, so nothing of it is removed.
     for (const each of staged) await each.discard();
-    if (error instanceof DiskFailure) return { ok: false, reason: error.reason };
+    if (error instanceof CannotPublish) return { ok: false, reason: error.reason };
     throw error;
   }
 }
 
 /** Ends the sequence above; nobody else sees it. */
-class DiskFailure extends Error {
-  constructor(readonly reason: FileFailure) {
+class CannotPublish extends Error {
+  constructor(readonly reason: Reason) {
     super(reason.message);
   }
 }
 
 async function must<T extends object>(result: Promise<FileResult<T>>): Promise<T> {
   const settled = await result;
-  if (!settled.ok) throw new DiskFailure(settled.reason);
+  if (!settled.ok) throw new CannotPublish(settled.reason);
   return settled;
 }
 

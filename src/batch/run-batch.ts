@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import type { Pipeline } from '../config/pipeline.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
-import type { FileFailure } from '../files/failure.js';
+import type { FileFailure, FileResult } from '../files/failure.js';
 import { ensureFolder } from '../files/folder.js';
 import { acquireLock, type Lock } from '../files/lock.js';
 import { Scratch } from '../files/scratch.js';
@@ -11,10 +11,10 @@ import { writeAtomically } from '../files/write-atomically.js';
 import { diskWriter, dryWriter } from '../files/writer.js';
 import { findWork } from '../intake/find-work.js';
 import type { Reason } from '../sheet/sheet.js';
-import { accountOf, mismatches } from './account.js';
+import { type Account, accountOf, misprints, mismatches } from './account.js';
 import { buildRecord } from './build-record.js';
-import { buildStack, loadPress } from './build-stacks.js';
-import { collate } from './collate.js';
+import { buildStack, idOfItem, loadPress } from './build-stacks.js';
+import { collate, type Collated } from './collate.js';
 import { withoutDuplicates } from './duplicates.js';
 import type { RunEvent } from './events.js';
 import { withPairPictures } from './pair-pictures.js';
@@ -57,9 +57,9 @@ export async function runBatch(request: RunRequest): Promise<RunEnd> {
   try {
     return await runInFolder(request, scratch);
   } finally {
-    await scratch.remove();
-    await writeAtomically(join(out, 'log.jsonl'), request.log());
-    await opened.lock.release();
+    tell(request.emit, await scratch.remove());
+    tell(request.emit, await writeAtomically(join(out, 'log.jsonl'), request.log()));
+    tell(request.emit, await opened.lock.release());
   }
 }
 
@@ -105,23 +105,36 @@ async function runInFolder({ pipeline, dryRun, stop, emit, worker }: RunRequest,
         scratch,
       ),
     );
-    const account = accountOf({
-      taken,
-      given: documents.reduce((sum, { items }) => sum + items.length, 0),
-      documents: documents.map((document, index) => ({ ...document, items: collated.items[index] ?? [] })),
-      stackPages: stacks.map(({ pages }) => pages),
-    });
-    const wrong = mismatches(account);
+    const accountWith = (stackPages: readonly number[]): Account =>
+      accountOf({
+        taken,
+        given: documents.reduce((sum, { items }) => sum + items.length, 0),
+        documents: documents.map((document, index) => ({ ...document, items: collated.items[index] ?? [] })),
+        stackPages,
+      });
+    const planned = accountWith(stacks.map(({ pages }) => pages));
+    const wrong = mismatches(planned);
     if (wrong.length > 0) return { kind: 'cannot-go-on', reason: doesNotAddUp(wrong) };
 
-    emit({ type: 'stacking', pages: account.output.stackPages });
+    emit({ type: 'stacking', pages: planned.output.stackPages });
     const writer = dryRun ? dryWriter : diskWriter;
-    const record = (built: readonly StackRecord[]): RunRecord =>
-      buildRecord({ pipeline, documents, collated, account, stacks: built, diagnostics });
+    // The fourth sum again, by what the press has put into the stacks: nothing has its name yet.
+    const record = (built: readonly StackRecord[]): RunRecord | { readonly refused: Reason } => {
+      const account = accountWith(built.map(({ pages }) => pages));
+      const misprinted = [
+        ...mismatches(account),
+        ...misprints(
+          readyIds(collated),
+          stacks.flatMap((stack) => stack.printed()),
+        ),
+      ];
+      if (misprinted.length > 0) return { refused: doesNotAddUp(misprinted) };
+      return buildRecord({ pipeline, documents, collated, account, stacks: built, diagnostics });
+    };
     const published = await publish({ out: pipeline.out, documents, stacks, record }, scratch, writer);
     if (!published.ok) return { kind: 'cannot-go-on', reason: published.reason };
     watch.lap('stacks');
-    await writer.write(join(pipeline.out, 'times.json'), watch.toJson(jobs, documents));
+    tell(emit, await writer.write(join(pipeline.out, 'times.json'), watch.toJson(jobs, documents)));
     return { kind: 'finished', record: published.record };
   } finally {
     pool.close();
@@ -139,6 +152,14 @@ async function openFolder(out: string): Promise<{ readonly lock: Lock } | { read
   await locked.lock.release();
   return cleared;
 }
+
+/** What fails beside the results spoils none of them, but is told. */
+function tell(emit: RunRequest['emit'], result: FileResult): void {
+  if (!result.ok) emit({ type: 'diagnostic', diagnostic: { ...result.reason, severity: 'warning', place: { kind: 'run' } } });
+}
+
+const readyIds = ({ items }: Collated): string[] =>
+  items.flatMap((each, document) => each.filter(({ state }) => state.kind === 'ready').map(({ id }) => idOfItem(document, id)));
 
 function nothingFound({ code, remedy = 'Check the names of files and folders.' }: Diagnostic): Reason {
   return { code, message: 'no document was found, so the outputs of the run before are left as they are', remedy };

@@ -42,12 +42,15 @@ export interface Stack {
 /** Gives the bytes of a pressed document; each is asked for once and forgotten after. */
 export type LoadPart = (part: number) => Uint8Array | Promise<Uint8Array>;
 
+/** Told for each page of the stack, by its index from 0, when it has its place in the document. */
+export type OnPlaced = (index: number) => void;
+
 /**
  * Joins pressed pages into one PDF, in order, stamps their numbers and lays them on sheets. Pages are copied, never drawn
  * again. The bytes come in chunks, so that memory does not grow with the stack; the same stack gives the same bytes.
  * @throws when a part is not what the press wrote (a bug: parts are the press's own)
  */
-export async function* stackChunks(load: LoadPart, stack: Stack): AsyncGenerator<Uint8Array> {
+export async function* stackChunks(load: LoadPart, stack: Stack, onPlaced?: OnPlaced): AsyncGenerator<Uint8Array> {
   const document = await PDFDocument.create({ updateMetadata: false });
   const { context, catalog } = document;
   const face = stack.pages.some((page) => page.stamp) ? await embedFace(document) : undefined;
@@ -81,8 +84,13 @@ export async function* stackChunks(load: LoadPart, stack: Stack): AsyncGenerator
   }
   context.assign(root, catalog);
   context.assign(treeRef, tree);
-  if (stack.imposed) addSheets(document, stack, stack.imposed, refs, face);
-  else for (const ref of refs) tree.pushLeafNode(ref);
+  if (stack.imposed) addSheets(document, stack, stack.imposed, refs, face, onPlaced);
+  else {
+    for (const [index, ref] of refs.entries()) {
+      tree.pushLeafNode(ref);
+      onPlaced?.(index);
+    }
+  }
   const joined = joinLayers(layers, context);
   if (joined) catalog.set(PDFName.of('OCProperties'), joined);
   askForTrueSize(catalog, context);
@@ -157,6 +165,7 @@ function addSheets(
   { sheet, cells }: NonNullable<Stack['imposed']>,
   forms: readonly PDFRef[],
   face: PDFFont | undefined,
+  onPlaced: OnPlaced | undefined,
 ): void {
   const pagesOf = new Map<number, number[]>();
   cells.forEach((cell, index) => {
@@ -171,6 +180,7 @@ function addSheets(
     });
     const names = Object.fromEntries(indexes.map((index, position) => [`P${position}`, at(forms, index)]));
     addPage(document, sheet, drawn.join('\n'), { XObject: names, ...(face && { Font: { [STAMP_FONT]: face.ref } }) });
+    if (onPlaced) indexes.forEach(onPlaced);
   }
 }
 

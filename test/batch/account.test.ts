@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type AccountInput, accountOf, mismatches } from '../../src/batch/account.js';
+import { type AccountInput, accountOf, misprints, mismatches } from '../../src/batch/account.js';
 import { FAILED, HELD, item, SKIPPED } from './fakes.js';
 
 const RIGHT: AccountInput = {
@@ -60,5 +60,16 @@ describe('an account that does not add up says so with its numbers', () => {
   it('takes no item of a page that does not exist for the page', () => {
     const documents = [{ state: 'read' as const, pageCount: 1, items: [item('p2', { page: 2, state: HELD })] }];
     expect(mismatches(accountOf({ taken: 1, given: 1, documents, stackPages: [] }))).toHaveLength(1);
+  });
+});
+
+describe('misprints', () => {
+  it('finds an item that is printed twice in place of one that is missing, though the sums are right', () => {
+    expect(misprints(['0 p1', '0 p2', '1 p1'], ['0 p1', '0 p1', '1 p1'])).toEqual([
+      '1 ready items are in no stack',
+      '1 pages are in the stacks once more than they should',
+    ]);
+    expect(misprints(['0 p1'], ['0 p1', '0 p2'])).toEqual(['1 items are in a stack that are not ready']);
+    expect(misprints(['0 p1', '0 p2'], ['0 p2', '0 p1'])).toEqual([]);
   });
 });

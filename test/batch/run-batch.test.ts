@@ -1,9 +1,9 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { RunRecord } from '../../src/batch/run-record.js';
 import type { Pipeline } from '../../src/config/pipeline.js';
-import { acquireLock } from '../../src/files/lock.js';
+import { acquireLock, LOCK_NAME } from '../../src/files/lock.js';
 import { filesIn, lastingFilesIn, NUMBER, pipelineOf, run, tell, temporaryFolder, TWO_UP, write } from './inbox.js';
 
 const LABEL = { role: 'label', parcel: 1 };
@@ -162,6 +162,25 @@ describe('a run', () => {
     expect(end).toMatchObject({ kind: 'stopped', of: 18 });
     expect(lastingFilesIn(join(folder, 'out'))).toEqual(before);
     expect((await run(pipeline)).end.kind).toBe('finished');
+  });
+
+  it('tells what fails beside its results, and keeps them', async () => {
+    const { folder, pipeline } = studio();
+    for (const name of ['times.json', 'log.jsonl']) mkdirSync(join(folder, 'out', name, 'x'), { recursive: true });
+    const lock = join(folder, 'out', LOCK_NAME);
+    const inTheWay = (): void => {
+      rmSync(lock);
+      mkdirSync(lock);
+    };
+    const { end, events } = await run(pipeline, { emit: (event) => event.type === 'stacking' && inTheWay() });
+    expect(end.kind).toBe('finished');
+    expect(recordIn(folder).stacks).toHaveLength(2);
+    const told = events.flatMap((event) => (event.type === 'diagnostic' ? [event.diagnostic] : []));
+    expect(told.map(({ severity, code, message }) => `${severity} ${code} ${/times|log|lock/.exec(message)?.[0] ?? ''}`)).toEqual([
+      'warning files/is-folder times',
+      'warning files/is-folder log',
+      'warning files/is-folder lock',
+    ]);
   });
 
   it('says when there is nothing to do', async () => {

@@ -58,6 +58,28 @@ describe('a stack', () => {
     }
   });
 
+  it.each([
+    ['as it is', undefined],
+    ['two on a sheet', 2],
+  ] as const)('tells each page that has its place in it, once: %s', async (_, rows) => {
+    const parts = [await part([100, 200]), await part([300])];
+    const sheet = { name: 'letter', width: 612, height: 792 };
+    const pages = [page(1, 1), page(0, 2), page(0, 1)];
+    const cells = imposeCells(3, media, sheet, { columns: 1, rows: rows ?? 1, turn: 90, firstFree: 1 });
+    if ('refused' in cells) throw new Error(cells.refused.message);
+    const placed: number[] = [];
+    const imposed = rows === undefined ? undefined : { sheet, cells };
+    const chunks: Uint8Array[] = [];
+    for await (const chunk of stackChunks(
+      (index) => parts[index] ?? new Uint8Array(),
+      { pages, media, imposed },
+      (index) => placed.push(index),
+    ))
+      chunks.push(chunk);
+    expect((await PDFDocument.load(Buffer.concat(chunks))).getPageCount()).toBe(rows === undefined ? 3 : 2);
+    expect(placed).toEqual([0, 1, 2]);
+  });
+
   it('asks for each part once', async () => {
     const parts = [await part([100, 200]), await part([300])];
     const asked: number[] = [];
