@@ -38,17 +38,18 @@ const DENSE = { least: 45, most: 235 };
 
 type Kind = 'level' | 'upright' | 'matrix';
 
-const textures = new WeakMap<SourcePage, Texture>();
+const textures = new WeakMap<GreyRaster, Texture>();
 const areasOf = new WeakMap<SourcePage, readonly CodeLikeArea[]>();
 const denseOf = new WeakMap<SourcePage, readonly Box[]>();
 
-function memo<T>(cache: WeakMap<SourcePage, T>, page: SourcePage, find: () => T): T {
-  let known = cache.get(page);
-  if (known === undefined) cache.set(page, (known = find()));
+function memo<K extends object, T>(cache: WeakMap<K, T>, of: K, find: () => T): T {
+  let known = cache.get(of);
+  if (known === undefined) cache.set(of, (known = find()));
   return known;
 }
 
-const pageTexture = (page: SourcePage): Texture => memo(textures, page, () => textureOf(page.ink()));
+/** Kept no longer than the page's ink. */
+const pageTexture = (page: SourcePage): Texture => memo(textures, page.ink(), () => textureOf(page.ink()));
 
 /** The code-like areas of a page, from the top; each page is looked at once. */
 export function codeLikeAreas(page: SourcePage): readonly CodeLikeArea[] {

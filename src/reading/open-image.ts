@@ -1,6 +1,7 @@
 import type { Reason } from '../sheet/sheet.js';
 import { count } from './counters.js';
 import { decodePicture, readHeader, type PictureHeader } from './decode-picture.js';
+import { KeptInks } from './kept-inks.js';
 import { PICTURE_LIMITS, type PictureLimits } from './limits.js';
 import { PicturePage } from './picture-page.js';
 import { pictureSize } from './picture-size.js';
@@ -47,6 +48,7 @@ export async function openImage(bytes: Uint8Array, limits: PictureLimits = PICTU
 class OpenImage implements SourceDocument {
   readonly #store: PictureStore;
   readonly #pages: readonly PicturePage[];
+  readonly #inks = new KeptInks();
   readonly #straight = new Map<number, PicturePage>();
   readonly notes: readonly string[];
 
@@ -63,10 +65,10 @@ class OpenImage implements SourceDocument {
   page(number: number): SourcePage {
     const page = this.#pages[number - 1];
     if (!page) throw new RangeError(`no page ${number} of ${this.pageCount}`);
-    const known = this.#straight.get(number);
-    if (known) return known;
-    const straight = page.straightened();
+    const straight = this.#straight.get(number) ?? page.straightened();
+    if (straight !== page) page.forgetInk();
     this.#straight.set(number, straight);
+    this.#inks.used(straight);
     return straight;
   }
 

@@ -1,6 +1,7 @@
 import { PDFDict, PDFDocument, PDFName, PDFNumber } from 'pdf-lib';
 import type { Reason } from '../sheet/sheet.js';
 import { count } from './counters.js';
+import { KeptInks } from './kept-inks.js';
 import { PdfHandle } from './pdf-handle.js';
 import { PdfPage } from './pdf-page.js';
 import { isCutOff, lacksParts, lostLineEnds } from './pdf-wholeness.js';
@@ -90,6 +91,7 @@ class OpenPdf implements SourceDocument {
   readonly #pdf: PDFDocument | undefined;
   readonly #pages = new Map<number, PdfPage>();
   readonly #damaged: ReadonlySet<number>;
+  readonly #inks = new KeptInks();
   readonly notes: string[];
 
   /** @param pdf the source as the press draws it; left out for the press's own pages. @param damaged pages, from 1 */
@@ -121,6 +123,7 @@ class OpenPdf implements SourceDocument {
       if (this.#pdf && !page.unfit) page = page.straightened();
       this.#pages.set(number, page);
     }
+    this.#inks.used(page);
     return page;
   }
 

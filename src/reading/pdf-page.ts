@@ -114,6 +114,10 @@ export class PdfPage implements SourcePage {
     return (this.#ink ??= this.render({ x: 0, y: 0, width: this.width, height: this.height }, INK_PIXELS_PER_PT));
   }
 
+  forgetInk(): void {
+    this.#ink = undefined;
+  }
+
   pictureUnder(region: Box): PictureUnder | undefined {
     // Pixels of a straightened page lie on no grid of dots.
     return this.skew === 0 ? pictureUnder(this.images(), region) : undefined;

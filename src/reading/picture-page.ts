@@ -70,6 +70,10 @@ export class PicturePage implements SourcePage {
     return (this.#ink ??= this.render(this.#box(), Math.min(INK_PIXELS_PER_PT, this.#pixelsPerPt)));
   }
 
+  forgetInk(): void {
+    this.#ink = undefined;
+  }
+
   pictureUnder(region: Box): PictureUnder | undefined {
     return this.skew === 0 && intersection(region, this.#box()) ? { pixelsPerPt: this.#pixelsPerPt, origin: { x: 0, y: 0 } } : undefined;
   }

@@ -33,7 +33,7 @@ export interface PlacedImage {
   readonly turn: Turn | undefined;
 }
 
-/** The symbologies that are looked for, by their names in the standards. */
+/** The symbologies that can be told, by their names in the standards; MaxiCode only where nothing else is on the picture, not on a page. */
 export const SYMBOLOGIES = ['Code 128', 'ITF', 'Code 39', 'PDF417', 'Data Matrix', 'QR', 'Aztec', 'MaxiCode'] as const;
 export type Symbology = (typeof SYMBOLOGIES)[number];
 
@@ -91,7 +91,7 @@ export interface SourcePage {
    * `MOST_PIXELS`.
    */
   render(region: Box, pixelsPerPt: number | 'own', smooth?: boolean): GreyRaster;
-  /** The whole page in grey at a coarse resolution; drawn once. */
+  /** The whole page in grey at a coarse resolution; drawn once, and again on a page that was long not used. */
   ink(): GreyRaster;
   /** The one picture that draws `region`, when one picture does: the press may then copy it pixel for dot. */
   pictureUnder(region: Box): PictureUnder | undefined;
