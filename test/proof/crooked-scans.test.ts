@@ -7,7 +7,7 @@ import type { Code, GreyRaster, Point, SourceDocument } from '../../src/reading/
 import { scanAsPdf, scanned } from '../reading/scanned.js';
 import { LAYOUTS } from '../samples/layouts.js';
 import { sample, type Sample } from '../samples/sample.js';
-import { media4x6, openSource, perfectSheets, pressAndProve } from './prove-sample.js';
+import { media4x6, openSource, perfectSheets, pressAndProve, verdictOf } from './prove-sample.js';
 
 const GRID = '203dpi';
 
@@ -88,6 +88,7 @@ describe('a crooked scan', () => {
 
     const sheets = perfectSheets(from, source, GRID);
     const { pressed, proofs } = await pressAndProve(source, sheets, GRID);
+    expect(proofs.map(verdictOf)).toEqual(sheets.map(() => 'proved'));
     expect(pressed.placements.every(({ pixelForDot }) => !pixelForDot)).toBe(true);
     const output = await openSource(pressed.bytes ?? new Uint8Array());
     for (const [index, label] of (from.expected.pages[0]?.labels ?? []).entries()) {
