@@ -115,7 +115,7 @@ async function sizesOf(bytes: Uint8Array): Promise<readonly Size[]> {
 /** Shares of ink: of the label's that is not on the output, and of the output's that is not the label's. */
 function compared(item: ItemResult, page: PageTruth, size: Size, output: Dots, given: Dots): { lost: number; strange: number } {
   const { box, turn, scale, drawnBox } = item;
-  if (!drawnBox) throw new Error('a ready label has a place');
+  if (!box || !drawnBox) throw new Error('a ready label has a place');
   // A page that comes out at another size than its file says has so many more dots an inch.
   const source = { ...given, dpi: given.dpi * (page.width / size.width) };
   const label = labelAt(box, page, size);
