@@ -1,6 +1,8 @@
-import { contains, type Box } from '../geometry/box.js';
+import { contains, grow, type Box } from '../geometry/box.js';
 import { oppositeTurn, TURNS, type Turn } from '../geometry/placement.js';
+import { codeLikeAreas } from '../reading/code-like.js';
 import type { Code, SourcePage } from '../reading/source.js';
+import { charactersByTurn } from '../reading/words-in-picture.js';
 
 export type Upright =
   { readonly kind: 'sure'; readonly turn: Turn; readonly evidence: string } | { readonly kind: 'doubtful'; readonly why: string };
@@ -9,14 +11,37 @@ export type Upright =
 const AGREED = 0.7;
 const ENOUGH_CHARACTERS = 12;
 
+/** The words of a picture must be this many characters, and so many times those of the next turn, to be believed. */
+const READ = { least: 12, ahead: 2 };
+/** Fine enough to read small print out of a picture: 150 dpi. */
+const READING_PIXELS_PER_PT = 150 / 72;
+
 /**
  * The clockwise turn that makes what is in `box` upright: by the direction of the words, else by the codes' own reading
- * direction. `codes` reads the codes only when the words don't settle it.
+ * direction, else by the words that can be read in the picture of it, which takes seconds. `codes` reads the codes only when the
+ * words don't settle it.
  */
 export async function uprightTurn(page: SourcePage, box: Box, codes: () => Promise<readonly Code[]>): Promise<Upright> {
   const byWords = directionOfWords(page, box);
   if (byWords !== undefined) return { kind: 'sure', turn: oppositeTurn(byWords), evidence: `words run ${directionWords(byWords)}` };
-  return directionOfCodes(await codes(), box);
+  const read = await codes();
+  const byCodes = directionOfCodes(read, box);
+  return byCodes.kind === 'sure' ? byCodes : directionOfPicture(page, box, read, byCodes.why);
+}
+
+/** Reads the picture in all four turns; `why` says what the codes left open. */
+async function directionOfPicture(page: SourcePage, box: Box, codes: readonly Code[], why: string): Promise<Upright> {
+  const noWriting = [...codes.map((code) => grow(code.box, 3)), ...codeLikeAreas(page).map((area) => area.box)];
+  const characters = [...(await charactersByTurn(page.render(box, READING_PIXELS_PER_PT), noWriting))].sort((a, b) => b[1] - a[1]);
+  const [best, next] = characters;
+  if (best && best[1] >= READ.least && best[1] >= READ.ahead * (next?.[1] ?? 0)) {
+    return {
+      kind: 'sure',
+      turn: best[0],
+      evidence: `${best[1]} characters could be read in its picture turned by ${best[0]}°, ${next?.[1] ?? 0} the next way`,
+    };
+  }
+  return { kind: 'doubtful', why: `${why}, and no words could be read in its picture` };
 }
 
 function directionOfWords(page: SourcePage, box: Box): Turn | undefined {
@@ -54,7 +79,7 @@ function directionOfCodes(codes: readonly Code[], box: Box): Upright {
   if (acrossVotes.size === 1 && agreed !== undefined) {
     return { kind: 'sure', turn: oppositeTurn(agreed), evidence: `the linear codes run ${directionWords(agreed)}` };
   }
-  if (codes.length === 0) return { kind: 'doubtful', why: 'there are no words and no code could be read' };
+  if (codes.length === 0) return { kind: 'doubtful', why: 'there is no text and no code could be read' };
   if (votes.size > 1) return { kind: 'doubtful', why: 'its codes run different ways and there are no words' };
   return { kind: 'doubtful', why: "a ladder code alone doesn't say which end is up" };
 }

@@ -56,12 +56,16 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     may: ['geometry', 'diagnostics', 'sheet', 'reading', 'locating', 'steps', 'config', 'recipe', 'batch'],
     why: 'A recipe is drafted from what pages show and tried by what a run does with it; nothing that a run needs may need it.',
   },
+  explain: {
+    may: ['geometry', 'diagnostics', 'sheet', 'reading', 'press', 'locating', 'proof', 'steps', 'config', 'recipe', 'batch'],
+    why: 'What a page is and what comes of it is looked up where a run looks it up; nothing that a run needs may need it.',
+  },
   report: {
-    may: ['geometry', 'diagnostics', 'sheet', 'config', 'recipe', 'intake', 'batch'],
+    may: ['geometry', 'diagnostics', 'sheet', 'config', 'recipe', 'intake', 'batch', 'explain'],
     why: 'Words and pictures about what happened: it listens to the batch and is never asked by it.',
   },
   commands: {
-    may: ['geometry', 'diagnostics', 'sheet', 'files', 'steps', 'config', 'recipe', 'intake', 'batch', 'draft', 'report'],
+    may: ['geometry', 'diagnostics', 'sheet', 'files', 'steps', 'config', 'recipe', 'intake', 'batch', 'draft', 'explain', 'report'],
     why: 'A command gathers inputs, calls and prints; reading, press and proof are reached through the batch only.',
   },
   'cli.ts': {
@@ -88,6 +92,7 @@ export const LIBRARIES: Readonly<Record<string, Room>> = {
   'p-queue': { may: ['batch'], why: 'Only the batch has many documents.' },
   pino: { may: ['batch', 'report'], why: 'The log is one more printer of events.' },
   'cli-progress': { may: ['report'], why: 'Only report talks to people.' },
+  'tesseract.js': { may: ['reading'], why: 'Reading words out of a picture gathers facts, as reading its codes does.' },
   commander: { may: ['cli.ts'], why: 'Commands take plain arguments, so that they can be called without a command line.' },
 };
 

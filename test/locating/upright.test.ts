@@ -52,13 +52,28 @@ describe('uprightTurn', () => {
   it.each<[string, Box, readonly Code[], string]>([
     ['bars across a standing label', standing, [code('Code 128', 180)], '180: Code 128 runs upside down'],
     ['bars across a lying label', lying, [code('Code 128', 90)], '270: Code 128 runs 90° clockwise'],
-    ['bars along a lying label: a ladder', lying, [code('Code 128', 0)], "a ladder code alone doesn't say which end is up"],
+    [
+      'bars along a lying label: a ladder',
+      lying,
+      [code('Code 128', 0)],
+      "a ladder code alone doesn't say which end is up, and no words could be read in its picture",
+    ],
     ['a matrix code', lying, [code('Data Matrix', 270)], '90: Data Matrix runs 90° anticlockwise'],
     ['a ladder beside a matrix code', standing, [code('Code 128', 90), code('QR', 0)], '0: QR runs upright'],
     ['bars across beat a turned matrix code', standing, [code('Code 128', 0), code('QR', 90)], '0: the linear codes run upright'],
-    ['bars both ways up', standing, [code('ITF', 0), code('Code 128', 180)], 'its codes run different ways and there are no words'],
-    ['nothing at all', standing, [], 'there are no words and no code could be read'],
-    ['a slanted code', standing, [code('QR', undefined)], "a ladder code alone doesn't say which end is up"],
+    [
+      'bars both ways up',
+      standing,
+      [code('ITF', 0), code('Code 128', 180)],
+      'its codes run different ways and there are no words, and no words could be read in its picture',
+    ],
+    ['nothing at all', standing, [], 'there is no text and no code could be read, and no words could be read in its picture'],
+    [
+      'a slanted code',
+      standing,
+      [code('QR', undefined)],
+      "a ladder code alone doesn't say which end is up, and no words could be read in its picture",
+    ],
   ])('%s', async (_, box, codes, answer) => {
     expect(await upright(box, [], codes)).toBe(answer);
   });
