@@ -121,6 +121,7 @@ export const DIAGNOSTIC_CODES = [
   'reading/no-pages',
   'reading/picture-damaged',
   'reading/picture-kind',
+  'reading/picture-not-square',
   'reading/picture-too-large',
   'reading/picture-too-many-pages',
   'reading/put-right',

@@ -3,6 +3,7 @@ import { count } from './counters.js';
 import { decodePicture, readHeader, type PictureHeader } from './decode-picture.js';
 import { KeptInks } from './kept-inks.js';
 import { PICTURE_LIMITS, type PictureLimits } from './limits.js';
+import { pixelShape } from './pixel-shape.js';
 import { PicturePage } from './picture-page.js';
 import { pictureSize } from './picture-size.js';
 import { PictureStore } from './picture-store.js';
@@ -34,6 +35,7 @@ export async function openImage(bytes: Uint8Array, limits: PictureLimits = PICTU
     const where = pageCount > 1 ? index + 1 : undefined;
     const header = index === 0 ? first : await tryDecoder(() => readHeader(bytes, index));
     if (header === undefined) return refuse(damaged(where));
+    if (Math.abs(pixelShape(bytes, index) - 1) > NOT_SQUARE) return refuse(notSquare(where));
     if (header.width * header.height > limits.pixels) return refuse(tooLarge(header, where));
     const picture = await tryDecoder(() => decodePicture(bytes, index, header, limits.pixels));
     if (picture === undefined) return refuse(damaged(where));
@@ -106,6 +108,15 @@ const KIND: Reason = {
   message: 'the picture is of a kind that is not read',
   remedy: 'Save it as PNG, JPEG or PDF.',
 };
+
+/** Resolutions are rounded to whole numbers: up to here both are the same. */
+const NOT_SQUARE = 0.015;
+
+const notSquare = (page: number | undefined): Reason => ({
+  code: 'reading/picture-not-square',
+  message: `${of(page)} says that it has more pixels to the inch one way than the other, as a fax has`,
+  remedy: 'Open it in a viewer, print it to a PDF there, and use that one.',
+});
 
 const tooLarge = (header: PictureHeader, page: number | undefined): Reason => ({
   code: 'reading/picture-too-large',
