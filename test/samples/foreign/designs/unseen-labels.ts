@@ -101,7 +101,7 @@ export function thistledray(parcel: Parcel, look: Look): Art {
   art
     .text(6, d - 12, 'EXPRESS BY 10:30', { size: 15, bold: true, fit: side * 0.66 })
     .text(side - 6, d - 12, parcel.depot, { size: 15, bold: true, anchor: 'end' });
-  art.text(6, c + 10, 'SERVICE', { size: 6 }).code('itf', `${parcel.routing}2`, side + 14, 14, 42, d - 28, 270);
+  art.text(6, c + 10, 'SERVICE', { size: 6 }).code('itf', `${parcel.routing}2`, side + 14, 26, 42, d - 52, 270);
   art.text(8, d + 14, `Track ${spaced(parcel.tracking)}`, { size: 10, bold: true });
   art.code('code128', `TD${parcel.tracking}1`, 20, d + 22, w - 40, h - d - 62);
   art
@@ -119,8 +119,8 @@ export function nubelina(parcel: Parcel, look: Look): Art {
   art.rect(1, 1, w - 2, 36, { fill: '#000000' }).text(12, 27, 'Nubelina Correo', { size: 21, bold: true, fill: '#ffffff' });
   art.text(w - 12, 26, '48 HORAS', { size: 17, bold: true, anchor: 'end', fill: '#ffffff' });
   art
-    .code('code128', `NB${parcel.tracking}`, 16, 52, w * 0.56, h * 0.34)
-    .text(16 + w * 0.28, 52 + h * 0.34 + 14, `NB ${spaced(parcel.tracking)}`, { size: 11, anchor: 'middle', bold: true });
+    .code('code128', `NB${parcel.tracking}`, 22, 52, w * 0.52, h * 0.34)
+    .text(22 + w * 0.26, 52 + h * 0.34 + 14, `NB ${spaced(parcel.tracking)}`, { size: 11, anchor: 'middle', bold: true });
   art.code('pdf417', `NB|${parcel.tracking}|${parcel.postcode}|${ascii(parcel.town)}|${parcel.order}`, 16, h * 0.66, w * 0.5, h * 0.2);
   art.line(w * 0.62, 37, w * 0.62, h - 1, { line: 1 }).line(w * 0.62, h * 0.64, w - 1, h * 0.64, { line: 1 });
   art.text(w * 0.64, 50, 'DESTINO', { size: 6.5 });

@@ -53,9 +53,14 @@ export function symbol(symbology: Symbology, data: string): Symbol {
       const poly: Poly = { kind: 'poly', points, fill: INK };
       shapes.push(poly);
     } else {
-      const fill = tag.includes('#FFFFFF') ? '#ffffff' : INK;
-      const disc: Disc = { kind: 'disc', at: [number(tag, 'cx'), number(tag, 'cy')], radius: number(tag, 'r'), fill };
-      shapes.push(disc);
+      // A ring: white laid on black. They come from the outermost inwards.
+      const at: Disc['at'] = [number(tag, 'cx'), number(tag, 'cy')];
+      const [radius, half] = [number(tag, 'r'), number(tag, 'stroke-width') / 2];
+      const discs: Disc[] = [
+        { kind: 'disc', at, radius: radius + half, fill: INK },
+        { kind: 'disc', at, radius: radius - half, fill: '#ffffff' },
+      ];
+      shapes.push(...discs);
     }
   }
   const made = { width: number(svg, 'width'), height: number(svg, 'height'), shapes };
