@@ -20,7 +20,7 @@ interface RunOptions {
 
 const dumb = process.env['TERM'] === 'dumb';
 const wantsColour = !process.argv.includes('--no-color') && !process.env['NO_COLOR'] && !dumb;
-const jsonRun = process.argv[2] === 'run' && process.argv.includes('--json');
+const jsonLines = ['run', 'check', 'steps'].includes(process.argv[2] ?? '') && process.argv.includes('--json');
 
 const io: CommandIo = {
   out: (text) => void process.stdout.write(text),
@@ -62,7 +62,7 @@ function program(): Command {
     .option('--config <file>', 'pipeline file (default: pipeline.yaml in this folder)')
     .option('--recipe <recipe>', 'one recipe over the named files, without a pipeline file')
     .option('--out <dir>', 'output folder')
-    .option('--jobs <n>', 'documents worked on at a time (default: as many as there are cores)')
+    .option('--jobs <n>', 'documents worked on at a time (default: what the machine can spare)')
     .option('--media <media>', 'what is printed on, such as 4x6in or 100x150mm')
     .option('--grid <grid>', "the printer's dots, such as 203dpi or 8dpmm")
     .option('--dry-run', 'do everything but write')
@@ -141,6 +141,10 @@ function version(): string {
   return (JSON.parse(text) as { version: string }).version;
 }
 
+/** Where no hint comes with a message, the help of the command itself. */
+const withHelp = (message: string): string =>
+  message.includes('\n') ? message : `${message}\n(See slipyard ${process.argv[2] ?? ''} --help.)`;
+
 /**
  * Runs the command that the arguments name; only that one is loaded. What is thrown is a bug of ours; this is the one place that
  * catches it.
@@ -152,7 +156,7 @@ async function main(): Promise<ExitCode> {
   } catch (error) {
     if (error instanceof CommanderError) {
       if (error.exitCode === 0) return EXIT.done;
-      if (jsonRun) io.out(badUsageLine(error.message));
+      if (jsonLines) io.out(badUsageLine(withHelp(error.message)));
       return EXIT.usage;
     }
     const cause = error instanceof Error ? (error.stack ?? error.message) : String(error);
@@ -168,6 +172,6 @@ for (const stream of [process.stdout, process.stderr]) {
   });
 }
 const ended = await main();
-if (jsonRun) io.out(exitLine(ended));
+if (jsonLines) io.out(exitLine(ended));
 // Whatever is still on its way out goes first; a thread stuck in native code must not keep the process.
 process.stdout.write('', () => process.stderr.write('', () => leave(ended)));

@@ -1,4 +1,5 @@
 import type { ItemResult } from '../recipe/outcome.js';
+import { isLabel } from '../sheet/sheet.js';
 import type { ImposePlan, StackPlan } from '../steps/step.js';
 import { holdParcels, readyParcels } from './parcels.js';
 
@@ -75,7 +76,7 @@ export function collate(documents: readonly CollateDocument[], media: string): C
 
 function pagesOf({ document, plan, items }: Parcel, number: number, of: number): StackPage[] {
   return items.map((item) => {
-    const wanted = plan.number && (item.role !== 'label' || plan.number.onLabelPage);
+    const wanted = plan.number && (!isLabel(item) || plan.number.onLabelPage);
     const stamp = wanted && item.numberBox ? { text: `${number}/${of}`, fontSize: plan.number.fontSize } : undefined;
     return { document, item, number, stamp };
   });

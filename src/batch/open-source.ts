@@ -1,3 +1,4 @@
+import { ZIP_IN_ZIP } from '../intake/reasons.js';
 import { sniff, SNIFF_BYTES } from '../intake/sniff.js';
 import { openImage } from '../reading/open-image.js';
 import { openPdf } from '../reading/open-pdf.js';
@@ -13,14 +14,8 @@ export async function openSource(bytes: Uint8Array): Promise<SourceDocument | { 
     case 'picture':
       return openImage(bytes);
     case 'zip':
-      return { refused: NESTED_ZIP };
+      return { refused: ZIP_IN_ZIP };
     case 'refused':
       return { refused: sniffed.reason };
   }
 }
-
-const NESTED_ZIP: Reason = {
-  code: 'intake/zip-in-zip',
-  message: 'a ZIP inside a ZIP',
-  remedy: 'Unpack it and put the documents themselves into the folder.',
-};

@@ -1,7 +1,7 @@
 import type { ItemResult, ItemState } from '../recipe/outcome.js';
-import type { Reason, Role } from '../sheet/sheet.js';
+import { roleWord } from '../sheet/role-words.js';
+import { isLabel, type Reason, type Role } from '../sheet/sheet.js';
 
-const isLabelRole = (role: Role): boolean => role === 'label' || role === 'return-label';
 const isBroken = (item: ItemResult): boolean => item.state.kind === 'held' || item.state.kind === 'failed';
 
 /** The pages of a parcel in the order that they are printed: the label, its slip, what else goes with it. */
@@ -24,19 +24,10 @@ function parcelsOf(items: readonly ItemResult[]): (readonly ItemResult[])[] {
   return parcels;
 }
 
-const WORDS: Readonly<Record<Role, string>> = {
-  label: 'label',
-  slip: 'packing slip',
-  'customs-form': 'customs form',
-  'return-label': 'return label',
-  page: 'page',
-  remainder: 'rest of the page',
-};
-
 function withoutLabel(role: Role): Reason {
   return {
     code: 'batch/no-label',
-    message: `this ${WORDS[role]} belongs to no label`,
+    message: `this ${roleWord(role)} belongs to no label`,
     remedy: 'Look at the pages before and after it: is the label missing, or does the recipe take it for something else?',
   };
 }
@@ -44,8 +35,8 @@ function withoutLabel(role: Role): Reason {
 function heldWith(cause: ItemResult): Reason {
   return {
     code: 'batch/parcel-held',
-    message: `held with the ${WORDS[cause.role]} of the same parcel (page ${cause.page}), which is ${cause.state.kind}`,
-    remedy: `Put right what is wrong with that ${WORDS[cause.role]}, then run again; both come together.`,
+    message: `held with the ${roleWord(cause.role)} of the same parcel (page ${cause.page}), which is ${cause.state.kind}`,
+    remedy: `Put right what is wrong with that ${roleWord(cause.role)}, then run again; both come together.`,
   };
 }
 
@@ -58,9 +49,8 @@ export function holdParcels(items: readonly ItemResult[]): readonly ItemResult[]
   const states = new Map<string, ItemState>();
   for (const parcel of parcelsOf(items)) {
     const broken = parcel.filter(isBroken);
-    const cause =
-      broken.find((item) => isLabelRole(item.role)) ?? broken.find((item) => item.role !== 'slip' || item.ifSlipHeld !== 'release');
-    const hasLabel = parcel.some((item) => isLabelRole(item.role) && item.state.kind === 'ready');
+    const cause = broken.find((item) => isLabel(item)) ?? broken.find((item) => item.role !== 'slip' || item.ifSlipHeld !== 'release');
+    const hasLabel = parcel.some((item) => isLabel(item) && item.state.kind === 'ready');
     for (const item of parcel) {
       if (item.state.kind !== 'ready') continue;
       if (cause) states.set(item.id, { kind: 'held', ...heldWith(cause) });

@@ -1,6 +1,6 @@
 import type { StageTimes } from '../recipe/outcome.js';
 
-/** Adds up the ms that this thread spends in each stage; the work is synchronous, so on a free core that is CPU time. */
+/** Adds up the ms of wall clock that each stage takes on this thread: with more workers than free cores, waiting for a core is in them. */
 export class StageClock {
   readonly #times = new Map<string, number>();
 

@@ -32,7 +32,7 @@ export class Stopwatch {
     this.#marks[name] ??= this.#clock.now() - this.#start;
   }
 
-  /** times.json: ms of wall clock by part and since the start, CPU ms of the documents by stage, peak memory of the process. */
+  /** times.json: ms of wall clock by part and since the start, wall clock of the documents by stage and added up over the workers, peak memory of the process. */
   toJson(jobs: number, documents: readonly EndedDocument[]): string {
     const stages: Record<string, number> = {};
     for (const { times } of documents) for (const [stage, ms] of Object.entries(times)) stages[stage] = (stages[stage] ?? 0) + ms;
@@ -43,7 +43,7 @@ export class Stopwatch {
       readyItems: documents.reduce((sum, { items }) => sum + items.filter((item) => item.state.kind === 'ready').length, 0),
       wallMs: rounded({ ...this.#laps, total: this.#clock.now() - this.#start }),
       sinceStartMs: rounded(this.#marks),
-      stageCpuMs: rounded(stages),
+      stageMs: rounded(stages),
       processCpuMs: Math.round((user + system) / 1000),
       peakMemoryMb: peakMemoryMb(),
     };

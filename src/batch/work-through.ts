@@ -45,7 +45,10 @@ export interface WorkTools {
   readonly onFirstEnd: () => void;
 }
 
-/** Sends every document through a worker and gives all that ended, refused ones among them, in the fixed order. */
+/**
+ * Sends every document that is work through a worker, and gives all that ended in the fixed order: those too that intake refused, which no
+ * worker sees.
+ */
 export async function workThrough(
   pipeline: Pipeline,
   intake: Intake,

@@ -1,4 +1,4 @@
-import { jsonLine } from '../report/json-lines.js';
+import { diagnosticLine } from '../report/json-lines.js';
 
 export { exitLine } from '../report/json-lines.js';
 
@@ -9,8 +9,5 @@ export { exitLine } from '../report/json-lines.js';
 export function badUsageLine(message: string): string {
   const [problem = '', ...hint] = message.replace(/^error: /, '').split('\n');
   const remedy = hint.length > 0 ? hint.join(' ').replace(/^\((.*)\)$/, '$1') : 'See slipyard run --help.';
-  return jsonLine({
-    type: 'diagnostic',
-    diagnostic: { code: 'commands/bad-usage', severity: 'error', message: problem, place: { kind: 'run' }, remedy },
-  });
+  return diagnosticLine({ code: 'commands/bad-usage', severity: 'error', message: problem, place: { kind: 'run' }, remedy });
 }

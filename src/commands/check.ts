@@ -4,6 +4,7 @@ import { formatDiagnostics } from '../diagnostics/format.js';
 import { loadNamed } from '../config/load-named.js';
 import { loadPipeline } from '../config/load-pipeline.js';
 import { PIPELINE_FILE } from './run-pipeline.js';
+import { diagnosticLine, jsonLine } from '../report/json-lines.js';
 import { EXIT, type CommandIo, type ExitCode } from './exit-codes.js';
 
 export interface CheckArgs {
@@ -28,8 +29,8 @@ export async function runCheck(args: CheckArgs, io: CommandIo): Promise<ExitCode
   const recipes = new Set(checked.flatMap((each) => each.recipes)).size;
 
   if (args.json === true) {
-    for (const diagnostic of diagnostics) io.out(`${JSON.stringify({ type: 'diagnostic', ...diagnostic })}\n`);
-    io.out(`${JSON.stringify({ type: 'checked', channels, recipes, exitCode })}\n`);
+    for (const diagnostic of diagnostics) io.out(diagnosticLine(diagnostic));
+    io.out(jsonLine({ type: 'checked', channels, recipes }));
     return exitCode;
   }
   io.out(formatDiagnostics(diagnostics, { colour: io.colour, sources }));

@@ -1,10 +1,11 @@
 import { existsSync } from 'node:fs';
-import { relative, resolve } from 'node:path';
+import { resolve } from 'node:path';
 import { loadPipeline } from '../config/load-pipeline.js';
 import { loadRecipe } from '../config/load-recipe.js';
 import type { Loaded } from '../config/loaded.js';
 import type { Pipeline } from '../config/pipeline.js';
 import { MOST_JOBS, PIPELINE_DEFAULTS, type Given } from '../config/pipeline-file.js';
+import { WITHOUT_PIPELINE } from '../config/read-text.js';
 import { tooManyDots } from '../config/too-many-dots.js';
 import type { DiagnosticCode } from '../diagnostics/codes.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
@@ -91,13 +92,7 @@ function meant(word: string, allowed: readonly string[], otherwise: string): str
 function fromFile({ config }: PipelineArgs, given: Given, folder: string): Loaded<Pipeline> {
   const path = resolve(folder, config ?? PIPELINE_FILE);
   if (config !== undefined || existsSync(path)) return loadPipeline(path, given);
-  return failed(
-    usage(
-      `there is no ${PIPELINE_FILE} in this folder`,
-      'Go to the folder that has one, name it with --config FILE, or do one recipe without it: slipyard run --recipe any-page --out out FILE…',
-      'commands/no-pipeline',
-    ),
-  );
+  return failed(usage(`there is no ${PIPELINE_FILE} in this folder`, WITHOUT_PIPELINE, 'commands/no-pipeline'));
 }
 
 function fromRecipe(args: PipelineArgs, given: Given, reference: string, folder: string): Loaded<Pipeline> {
@@ -117,10 +112,4 @@ function fromRecipe(args: PipelineArgs, given: Given, reference: string, folder:
     channels: [{ name: recipe.name, files: args.files, recipe }],
   };
   return { value: pipeline, diagnostics, sources };
-}
-
-/** A path as people in `folder` would write it: relative when it is below, with `/`. */
-export function shownPath(path: string, folder: string): string {
-  const below = relative(folder, path);
-  return below === '' ? '.' : below.startsWith('..') ? path : below.replaceAll('\\', '/');
 }

@@ -1,16 +1,17 @@
 import { runBatch, type RunEnd } from '../batch/run-batch.js';
 import type { RunEvent } from '../batch/events.js';
 import { type SignalSource, type StopSignal, watchStop } from '../batch/stop.js';
+import { shownName } from '../config/config-file.js';
 import type { Loaded } from '../config/loaded.js';
 import type { Pipeline } from '../config/pipeline.js';
 import { formatDiagnostic, formatDiagnostics } from '../diagnostics/format.js';
-import { endLines, eventLine, jsonLine } from '../report/json-lines.js';
+import { diagnosticLine, endLines, eventLine } from '../report/json-lines.js';
 import { runLog } from '../report/log.js';
 import { plainProgress, type Progress, silentProgress, terminalProgress } from '../report/progress.js';
 import { summary } from '../report/summary.js';
 import { count } from '../report/words.js';
 import { type CommandIo, EXIT, type ExitCode } from './exit-codes.js';
-import { type PipelineArgs, pipelineFrom, shownPath } from './run-pipeline.js';
+import { type PipelineArgs, pipelineFrom } from './run-pipeline.js';
 
 export interface RunArgs extends PipelineArgs {
   readonly dryRun: boolean;
@@ -34,7 +35,7 @@ export async function runRun(args: RunArgs, io: RunIo): Promise<ExitCode> {
   showDiagnostics(loaded, args, io);
   if (!loaded.value) return EXIT.usage;
   const pipeline = loaded.value;
-  const out = shownPath(pipeline.out, io.folder);
+  const out = shownName(pipeline.out, io.folder);
   const talk = (text: string): void => {
     if (!args.quiet) io.err(text);
   };
@@ -90,7 +91,7 @@ function isClean({ record }: RunEnd & { kind: 'finished' }): boolean {
 }
 
 function showDiagnostics({ diagnostics, sources }: Loaded<Pipeline>, { json }: RunArgs, io: RunIo): void {
-  if (json) for (const diagnostic of diagnostics) io.out(jsonLine({ type: 'diagnostic', diagnostic }));
+  if (json) for (const diagnostic of diagnostics) io.out(diagnosticLine(diagnostic));
   else io.err(formatDiagnostics(diagnostics, { colour: io.colour, sources }));
 }
 
@@ -100,6 +101,6 @@ function progressFor({ quiet }: RunArgs, io: RunIo): Progress {
 }
 
 function startLine({ documents }: RunEvent & { type: 'started' }, pipeline: Pipeline, folder: string): string {
-  const what = pipeline.file === undefined ? `recipe ${pipeline.channels[0]?.recipe.name ?? ''}` : shownPath(pipeline.file, folder);
+  const what = pipeline.file === undefined ? `recipe ${pipeline.channels[0]?.recipe.name ?? ''}` : shownName(pipeline.file, folder);
   return `${what}: ${count(documents, 'document')} found.\n`;
 }

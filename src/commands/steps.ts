@@ -16,7 +16,7 @@ export async function runSteps(args: StepsArgs, io: CommandIo): Promise<ExitCode
       const { name, summary, scope, short, required, notBefore } = step;
       io.out(`${JSON.stringify({ type: 'step', name, summary, scope, short, required, notBefore, options: optionsOf(step) })}\n`);
     }
-    io.out(`${JSON.stringify({ type: 'listed', steps: STEPS.length, exitCode: EXIT.done })}\n`);
+    io.out(`${JSON.stringify({ type: 'listed', steps: STEPS.length })}\n`);
   } else {
     io.out(args.table === true ? stepsTable(STEPS) : stepsText(STEPS));
   }

@@ -8,12 +8,12 @@ export interface Span {
   readonly end: number;
 }
 
-/** The name of a file for people: relative to the folder the command stands in when it lies in it, with `/`; else absolute. */
-export function shownName(path: string): string {
-  const absolute = resolve(path);
-  const fromHere = relative(process.cwd(), absolute);
-  const inside = fromHere !== '' && !fromHere.startsWith('..') && !isAbsolute(fromHere);
-  return (inside ? fromHere : absolute).replaceAll(sep, '/');
+/** The name of a file for people at a terminal: relative to the folder the command stands in when it lies in it, with `/`; else absolute. */
+export function shownName(path: string, folder = process.cwd()): string {
+  const absolute = resolve(folder, path);
+  const fromHere = relative(folder, absolute);
+  if (fromHere === '') return '.';
+  return (fromHere.startsWith('..') || isAbsolute(fromHere) ? absolute : fromHere).replaceAll(sep, '/');
 }
 
 /** One YAML file being checked: its text, and what has been found wrong in it so far. */

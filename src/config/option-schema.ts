@@ -51,8 +51,6 @@ export function kindSchema(kind: OptionKind): JsonSchema {
       return { type: 'integer', minimum: kind.min, maximum: kind.max };
     case 'boolean':
       return { type: 'boolean' };
-    case 'text':
-      return TEXT;
     case 'phrases':
       return { anyOf: [TEXT, { type: 'array', items: TEXT }] };
     case 'pages':

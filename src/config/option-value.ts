@@ -28,8 +28,6 @@ export function readOptionValue(slot: Slot, kind: OptionKind): unknown {
       return readInteger(slot, kind.min, kind.max);
     case 'boolean':
       return readBoolean(slot);
-    case 'text':
-      return readText(slot, 'is a text', `${slot.name}: some words`);
     case 'phrases':
       return readPhrases(slot);
     case 'pages':

@@ -18,8 +18,6 @@ export function kindInWords(kind: OptionKind): string {
       return `whole number from ${kind.min} to ${kind.max}`;
     case 'boolean':
       return 'true | false';
-    case 'text':
-      return 'text';
     case 'phrases':
       return 'list of phrases';
     case 'pages':

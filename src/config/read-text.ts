@@ -87,6 +87,10 @@ function firstBadByte(bytes: Uint8Array): number {
   return Buffer.byteLength(complete(good));
 }
 
+/** What to do where no pipeline file is. */
+export const WITHOUT_PIPELINE =
+  'Go to the folder that has one, name it with --config FILE, or do one recipe without it: slipyard run --recipe any-page --out out FILE…';
+
 const yamlFilesIn = (folder: string): readonly string[] => {
   try {
     return readdirSync(folder)
@@ -108,6 +112,6 @@ function missingRemedy(path: string, what: string): string {
   const folder = dirname(path);
   const near = nearest(basename(path), yamlFilesIn(folder));
   if (near !== undefined) return `Did you mean ${quote(shownName(join(folder, near)))}?`;
-  if (what === 'pipeline') return 'Copy `pipeline.example.yaml` to `pipeline.yaml` and adapt it, or name your file with `--config`.';
+  if (what === 'pipeline') return WITHOUT_PIPELINE;
   return `Check the name and the folder of the ${what} file.`;
 }

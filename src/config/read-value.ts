@@ -3,7 +3,7 @@ import { isAlias, isScalar, isSeq, type Node, type Scalar } from 'yaml';
 import type { ConfigFile, Span } from './config-file.js';
 import { spanOf } from './parse-yaml.js';
 import { presence, wrongKind, type Entry } from './read-map.js';
-import { listWords, quote, sentence, useOneOf } from './words.js';
+import { listWords, quote, useOneOf } from './words.js';
 
 /** A value to be read: where it stands and what messages call it (`margin`, without backticks). */
 export interface Slot {
@@ -95,7 +95,7 @@ export function readOneOrMore<T>(
     return value === undefined ? undefined : [value];
   }
   if (node.items.length === 0) {
-    file.error('config/bad-value', spanOf(node), `${quote(slot.name)} is an empty list`, `${sentence('write')} it as ${quote(example)}.`);
+    file.error('config/bad-value', spanOf(node), `${quote(slot.name)} is an empty list`, `Write it as ${quote(example)}.`);
     return undefined;
   }
   const values = node.items.map((item) => read({ file, name: slot.name, node: presence(item), at: spanOf(node) }));

@@ -16,13 +16,10 @@ export function listWords(words: readonly string[], link: 'or' | 'and' = 'or'): 
   return quoted.length === 0 ? last : `${quoted.join(', ')} ${link} ${last}`;
 }
 
-/** The remedy for a wrong word: the nearest allowed one, else all of them. `verb` begins the sentence: "Write". */
-export function useOneOf(word: string, allowed: readonly string[], verb = 'Write'): string {
+/** The remedy for a wrong word: the nearest allowed one, else all of them. */
+export function useOneOf(word: string, allowed: readonly string[]): string {
   const near = nearest(word, allowed);
-  if (near === undefined) return `${verb} ${listWords(allowed)}.`;
+  if (near === undefined) return `Write ${listWords(allowed)}.`;
   const others = allowed.filter((each) => each !== near);
-  return `${verb} ${quote(near)}${others.length === 0 ? '' : `; allowed too: ${listWords(others, 'and')}`}.`;
+  return `Write ${quote(near)}${others.length === 0 ? '' : `; allowed too: ${listWords(others, 'and')}`}.`;
 }
-
-/** The first letter large. */
-export const sentence = (text: string): string => text.charAt(0).toLocaleUpperCase('en') + text.slice(1);

@@ -1,4 +1,4 @@
-import { link, mkdir, open, readFile, readdir, rename, rm, stat, unlink } from 'node:fs/promises';
+import { link, mkdir, open, readFile, readdir, rename, stat, unlink } from 'node:fs/promises';
 
 /** An open file that is being written. */
 export interface OpenFile {
@@ -19,7 +19,6 @@ export interface Disk {
   /** Gives a file a second name that must not exist yet. */
   readonly link: (from: string, to: string) => Promise<void>;
   readonly remove: (path: string) => Promise<void>;
-  readonly removeTree: (path: string) => Promise<void>;
   readonly makeFolder: (path: string) => Promise<void>;
   readonly readText: (path: string) => Promise<string>;
   readonly modified: (path: string) => Promise<number>;
@@ -33,7 +32,6 @@ export const disk: Disk = {
   rename,
   link,
   remove: unlink,
-  removeTree: (path) => rm(path, { recursive: true, force: true }),
   makeFolder: async (path) => {
     await mkdir(path, { recursive: true });
   },

@@ -31,7 +31,7 @@ export async function fingerprintStream(stream: AsyncIterable<unknown>, headByte
 /** Up to here (bytes) a file is read in one go, which is several times faster for the small files that labels are. */
 const IN_ONE_GO = 4_000_000;
 
-/** The fingerprint of a file. A file that can't be read comes back as a reason. */
+/** The fingerprint of a file. A file that can't be read comes back as a reason, which doesn't name it: accounts must not tell of the machine. */
 export async function fingerprintFile(path: string, headBytes = 0): Promise<FileResult<Fingerprint>> {
   try {
     if ((await stat(path)).size <= IN_ONE_GO) {
@@ -40,6 +40,6 @@ export async function fingerprintFile(path: string, headBytes = 0): Promise<File
     }
     return { ok: true, ...(await fingerprintStream(createReadStream(path, { highWaterMark: 1 << 18 }), headBytes)) };
   } catch (error) {
-    return fileFailure(error, `cannot read ${path}`);
+    return fileFailure(error, 'the file can not be read');
   }
 }

@@ -40,16 +40,6 @@ export async function removeFile(path: string, disk: Disk = realDisk): Promise<F
   }
 }
 
-/** Removes a folder of our own with all that is in it; one that is already gone is fine. Never for a folder of the user. */
-export async function removeFolder(folder: string, disk: Disk = realDisk): Promise<FileResult> {
-  try {
-    await disk.removeTree(folder);
-    return { ok: true };
-  } catch (error) {
-    return fileFailure(error, `cannot remove the folder ${folder}`);
-  }
-}
-
 /**
  * Removes the temporary files that an interrupted run left in `folder` (not in folders below it), and gives their number.
  * Only for the holder of the folder's lock: a living run's temporary files look the same.

@@ -25,8 +25,6 @@ interface Holder {
 }
 
 export interface Lock {
-  /** Whether the lock of a run that is no longer alive was taken over: it was killed, or the machine lost power. */
-  readonly tookOver: boolean;
   /** Removes the lock file, if it still is ours. Safe to call twice. */
   release(): Promise<FileResult>;
 }
@@ -48,11 +46,11 @@ export async function acquireLock(folder: string, disk: Disk = realDisk): Promis
   try {
     await writeNew(draft, JSON.stringify(mine), disk);
     for (let attempt = 0; attempt < ATTEMPTS; attempt += 1) {
-      if (await claim(draft, path, disk)) return { ok: true, lock: heldLock(path, mine, false, disk) };
+      if (await claim(draft, path, disk)) return { ok: true, lock: heldLock(path, mine, disk) };
       const holder = await readHolder(path, disk);
       if (holder !== 'gone') {
         if (holder !== 'debris' && !isOver(holder)) return { ok: false, reason: heldBy(holder, folder, path) };
-        if (await takeOver(draft, path, disk)) return { ok: true, lock: heldLock(path, mine, true, disk) };
+        if (await takeOver(draft, path, disk)) return { ok: true, lock: heldLock(path, mine, disk) };
       }
       await new Promise((resolve) => setTimeout(resolve, PAUSE));
     }
@@ -136,19 +134,17 @@ function isOver(holder: Holder): boolean {
 
 function heldBy(holder: Holder | undefined, folder: string, path: string): { code: 'files/locked'; message: string; remedy: string } {
   const who = holder?.pid ? ` (process ${holder.pid} on ${holder.host}, since ${holder.started})` : '';
-  const elsewhere = holder?.pid && holder.host !== hostname();
+  const orDelete = `If no run is going on there, delete ${path}, then run again.`;
   return {
     code: 'files/locked',
     message: `another run${who} is using the output folder ${folder}`,
-    remedy: elsewhere
-      ? `Wait until it has ended. If no run is going on on that machine, delete ${path}, then run again.`
-      : 'Wait until it has ended, or name another output folder.',
+    // The life of a process elsewhere can't be told from here, nor on every system whether another one has its number by now.
+    remedy: `Wait until it has ended, or name another output folder.${holder?.pid ? ` ${orDelete}` : ''}`,
   };
 }
 
-function heldLock(path: string, mine: Holder, tookOver: boolean, disk: Disk): Lock {
+function heldLock(path: string, mine: Holder, disk: Disk): Lock {
   return {
-    tookOver,
     release: async () => {
       try {
         const holder = await readHolder(path, disk);

@@ -3,6 +3,7 @@ import { realpath, stat } from 'node:fs/promises';
 import { isAbsolute, join, resolve, sep } from 'node:path';
 import { glob, isDynamicPattern } from 'tinyglobby';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import { shownPath } from './shown-name.js';
 import { noSuchFile, nothingMatches, nothingNamed, onlyOutput, unreadableFolder } from './find-diagnostics.js';
 
 /** What a channel names: globs, files and folders; one that begins with `!` takes away what it matches. */
@@ -40,7 +41,7 @@ export async function findFiles({ channel, patterns, folder, out }: Wanted): Pro
   if (wanted.length === 0) diagnostics.push(nothingNamed(channel, patterns));
   for (const pattern of wanted) {
     const { found, problems, missing } = await matchesOf(pattern, folder);
-    diagnostics.push(...problems.map((each) => unreadableFolder(channel, each.path, each.errno)));
+    diagnostics.push(...problems.map((each) => unreadableFolder(channel, shownPath(folder, each.path), each.errno)));
     const kept = await outside(found, out);
     if (found.length > 0 && kept.length === 0) diagnostics.push(onlyOutput(channel, pattern, found.length));
     if (found.length === 0 && problems.length === 0)

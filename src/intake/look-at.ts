@@ -19,7 +19,10 @@ export interface Looked {
 
 type Place = Pick<WorkItem, 'channel' | 'path' | 'shownName'>;
 
-/** A file as the documents that it yields: one, or for a ZIP one for each file in it. Reads its content at most once. */
+/**
+ * A file as the documents that it yields: one, or for a ZIP one for each file in it. Its content is read once; what is in a ZIP once more, out
+ * of it.
+ */
 export async function lookAt(
   place: Place,
   state: FileState | 'moving' | { readonly error: Error },
@@ -35,7 +38,7 @@ export async function lookAt(
   if (state.size > limits.documentBytes) return [failedItem({ ...bare, size: state.size }, tooLarge(state.size, limits.documentBytes))];
 
   const print = await fingerprintFile(place.path, SNIFF_BYTES);
-  if (!print.ok) return [failedItem(bare, print.reason)];
+  if (!print.ok) return [failedItem(bare, { ...print.reason, code: 'intake/unreadable' })];
   const after = await fileState(place.path);
   if ('error' in after || !sameState(state, after)) return [failedItem(bare, STILL_WRITTEN)];
   const item: WorkItem = { ...bare, sha256: print.sha256, size: print.size };

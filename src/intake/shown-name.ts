@@ -1,12 +1,17 @@
-import { relative, sep } from 'node:path';
+import { basename, isAbsolute, parse, relative, sep } from 'node:path';
 
 /** Characters that would act on a terminal or turn the direction of writing instead of being seen. */
 const UNSEEN = /[\x00-\x1f\x7f-\x9f\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/g;
 
-/** The name that people see: relative to `folder` with `/`; outside it the whole path. */
+/**
+ * The name that people see, and the account: relative to `folder` with `/`. From where only the root of the disk is shared, the file's
+ * own name: the account tells nothing of the machine.
+ */
 export function shownPath(folder: string, path: string): string {
-  const inside = relative(folder, path);
-  const name = inside === '' || inside.startsWith('..') ? path : inside;
+  const way = relative(folder, path);
+  const up = way.split(sep).filter((part) => part === '..').length;
+  const depth = relative(parse(folder).root, folder).split(sep).length;
+  const name = way === '' || isAbsolute(way) || up >= depth ? basename(path) : way;
   return name.split(sep).join('/').replace(UNSEEN, '?');
 }
 

@@ -22,9 +22,12 @@ export interface CodeSummary {
   readonly role: CodeRole;
   /** Of a tracking code: SHA-256 of the number alone, hex, the same in every code that carries it; and how sure the role is. */
   readonly tracking?: { readonly digest: string; readonly trust: CodeUse['trust'] };
-  /** SHA-256 of identifier and bytes, hex: the same code twice can be seen without being told. */
+  /**
+   * SHA-256 of identifier and bytes, hex: the same code twice can be seen without being told, in this run and in others. No secret: who has the account
+   * and guesses the number can see that it is right.
+   */
   readonly digest: string;
-  /** The last four printable characters. */
+  /** The last four printable characters; empty for a code of eight or fewer. */
   readonly tail: string;
   /** Width of a module on the output page in dots of the grid; undefined where it isn't measured. */
   readonly moduleDots: number | undefined;
@@ -62,7 +65,7 @@ export interface HeldPicture {
   readonly png: Uint8Array;
 }
 
-/** CPU ms by stage. Goes to a file of its own, never into run.json. */
+/** ms of a worker's wall clock by stage: of work and of waiting for a core. Goes to a file of its own, never into run.json. */
 export type StageTimes = Readonly<Record<string, number>>;
 
 /** What doesn't depend on the machine. */

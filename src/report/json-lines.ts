@@ -1,9 +1,13 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { RunEvent } from '../batch/events.js';
 import type { RunEnd } from '../batch/run-batch.js';
 import type { RunRecord } from '../batch/run-record.js';
 
 /** One JSON value on a line of its own. */
 export const jsonLine = (value: object): string => `${JSON.stringify(value)}\n`;
+
+/** The line of a diagnostic, whichever command tells it. */
+export const diagnosticLine = (diagnostic: Diagnostic): string => jsonLine({ type: 'diagnostic', diagnostic });
 
 /** The line of an event; undefined for what only the log wants. */
 export function eventLine(event: RunEvent): string | undefined {

@@ -13,8 +13,7 @@ export function runLog(): RunLog {
   const logger = pino({ base: null, timestamp: pino.stdTimeFunctions.isoTime }, { write: (line) => lines.push(line) });
   return {
     write: ({ type, ...rest }) => {
-      if (type === 'document') logger.info(rest, type);
-      else if (type === 'diagnostic') logger.warn(rest, type);
+      if (type === 'diagnostic') logger.warn(rest, type);
       else logger.info(rest, type);
     },
     text: () => lines.join(''),

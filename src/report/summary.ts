@@ -101,9 +101,9 @@ function notes({ documents }: RunRecord, options: SummaryOptions): string[] {
   ];
 }
 
-/** The first of many lines, and how many there are more. */
-function named(lines: readonly string[], { out }: SummaryOptions): string[] {
-  const more = lines.length > NAMED ? [`    and ${lines.length - NAMED} more, see ${out}/run.json`] : [];
+/** The first of many lines, and how many there are more; a dry run leaves no file that would name them. */
+function named(lines: readonly string[], { out, dryRun }: SummaryOptions): string[] {
+  const more = lines.length > NAMED ? [`    and ${lines.length - NAMED} more${dryRun ? '' : `, see ${out}/run.json`}`] : [];
   return [...lines.slice(0, NAMED).map((line) => `    ${line}`), ...more];
 }
 

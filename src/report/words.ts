@@ -1,3 +1,4 @@
+import { ROLE_WORDS, roleWord } from '../sheet/role-words.js';
 import type { Role } from '../sheet/sheet.js';
 
 /** `1 label`, `2 labels`. Regular plurals only, or the plural as given. */
@@ -9,16 +10,7 @@ export function list(parts: readonly string[]): string {
   return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
 }
 
-const ROLE_WORDS: Readonly<Record<Role, readonly [one: string, many: string]>> = {
-  label: ['label', 'labels'],
-  'return-label': ['return label', 'return labels'],
-  slip: ['packing slip', 'packing slips'],
-  'customs-form': ['customs form', 'customs forms'],
-  page: ['page', 'pages'],
-  remainder: ['rest of a page', 'rests of pages'],
-};
-
-export const roleWord = (role: Role): string => ROLE_WORDS[role][0];
+export { roleWord };
 export const countRole = (n: number, role: Role): string => count(n, ...ROLE_WORDS[role]);
 
 export type Style = 'bold' | 'red' | 'green' | 'yellow' | 'dim';

@@ -77,4 +77,4 @@ export function pageSheet(page: number, width: number, height: number): Sheet {
 export const held = (sheet: Sheet, reason: Reason): Sheet => ({ ...sheet, state: { kind: 'held', ...reason } });
 export const skipped = (sheet: Sheet, reason: Reason): Sheet => ({ ...sheet, state: { kind: 'skipped', ...reason } });
 export const isPlanned = (sheet: Sheet): boolean => sheet.state.kind === 'planned';
-export const isLabel = (sheet: Sheet): boolean => sheet.role === 'label' || sheet.role === 'return-label';
+export const isLabel = (sheet: Pick<Sheet, 'role'>): boolean => sheet.role === 'label' || sheet.role === 'return-label';

@@ -16,7 +16,6 @@ export type OptionKind =
   | { readonly kind: 'percent'; readonly min: number; readonly max: number }
   | { readonly kind: 'integer'; readonly min: number; readonly max: number }
   | { readonly kind: 'boolean' }
-  | { readonly kind: 'text' }
   /** A list of phrases, matched on the page without regard to case. */
   | { readonly kind: 'phrases' }
   /** `every`, `odd`, `even`, `first`, `last`, `none`, `2`, `2-`, `1,3,5-7`. */
@@ -44,7 +43,6 @@ interface ValueOfKind {
   percent: number;
   integer: number;
   boolean: boolean;
-  text: string;
   phrases: readonly string[];
   pages: PagesPattern;
   media: string;

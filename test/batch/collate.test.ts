@@ -44,6 +44,7 @@ describe('collate', () => {
   it('stamps a label only where the recipe wants it and paper is free', () => {
     const slipOnly: StackPlan = { number: { onLabelPage: false, fontSize: 9 }, impose: undefined };
     expect(told([parcel(slipOnly)])).toMatchObject([{ pages: ['0 p1 -', '0 p2 1/1'] }]);
+    expect(told([{ plan: slipOnly, items: [item('p1', { role: 'return-label' })] }])).toMatchObject([{ pages: ['0 p1 -'] }]);
     expect(told([parcel({ number: undefined, impose: undefined })])).toMatchObject([{ pages: ['0 p1 -', '0 p2 -'] }]);
     expect(told([{ plan: NUMBERED, items: [item('p1', { numberBox: undefined })] }])).toMatchObject([{ pages: ['0 p1 -'] }]);
   });

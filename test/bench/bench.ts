@@ -30,7 +30,7 @@ function tell(run: Measured): void {
   line(`  ${fixed(run.firstDocumentSeconds, 2)} s from start to the first document done`);
   line(`  ${run.peakMemoryMb} MB peak memory`);
   line(`  ${fixed(run.cpuMs / labels)} ms CPU a label, start and stacks included; of it by stage:`);
-  const stages = Object.entries(run.stageCpuMs).sort(([, a], [, b]) => b - a);
+  const stages = Object.entries(run.stageMs).sort(([, a], [, b]) => b - a);
   for (const [stage, ms] of stages) line(`    ${stage.padEnd(12)} ${fixed(ms / labels).padStart(7)} ms`);
   line(`    ${'all stages'.padEnd(12)} ${fixed(stages.reduce((sum, [, ms]) => sum + ms, 0) / labels).padStart(7)} ms`);
 }

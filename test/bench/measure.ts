@@ -21,14 +21,14 @@ export interface Measured {
   readonly firstDocumentSeconds: number;
   /** CPU ms of the whole process, start and stacks included. */
   readonly cpuMs: number;
-  readonly stageCpuMs: Readonly<Record<string, number>>;
+  readonly stageMs: Readonly<Record<string, number>>;
   readonly peakMemoryMb: number;
 }
 
 interface Times {
   readonly documents: number;
   readonly processCpuMs: number;
-  readonly stageCpuMs: Record<string, number>;
+  readonly stageMs: Record<string, number>;
   readonly peakMemoryMb: number;
 }
 
@@ -88,7 +88,7 @@ export async function measure(folder: string, groups: readonly Group[], jobs: nu
     wallSeconds: (end - start) / 1000,
     firstDocumentSeconds: ((first ?? end) - start) / 1000,
     cpuMs: times.processCpuMs,
-    stageCpuMs: times.stageCpuMs,
+    stageMs: times.stageMs,
     // What the process says of itself counts what its parent held when it was forked: only where nothing better is known.
     peakMemoryMb: peak > 0 ? peak : times.peakMemoryMb,
   };

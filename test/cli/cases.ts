@@ -102,4 +102,7 @@ export const CASES: Readonly<Record<string, Case>> = {
   'run-json': { args: ['run', '--json', '--jobs', '1'], code: 1, before: mixed },
   'run-json-config-errors': { args: ['run', '--json'], code: 2, before: wrongPipeline },
   'run-json-unknown-option': plain(['run', '--json', '--jbos', '2'], 2),
+  'check-json-config-errors': { args: ['check', '--json'], code: 2, before: wrongPipeline },
+  'check-json-unknown-option': plain(['check', '--json', '--bogus'], 2),
+  'steps-json-unknown-option': plain(['steps', '--json', '--bogus'], 2),
 };

@@ -50,7 +50,7 @@ describe('check', () => {
     write('tight.yaml', 'about: Too many on a sheet.\nsteps: [split-pages, verify, impose: { sheet: letter, columns: 5, rows: 5 }]\n');
     const config = write('tight-pipeline.yaml', `channels:\n${CHANNEL.replace('any-page', './tight.yaml')}`);
     const { exitCode, out } = await capture((io) => runCheck({ config, files: [] }, io));
-    expect(out).toContain('channel paper-birds');
+    expect(out).toMatch(/tight\.yaml:2:\d+: error: `impose`: a page of .* does not fit a position/);
     expect(exitCode).toBe(2);
   });
 
@@ -59,15 +59,27 @@ describe('check', () => {
     const { exitCode, out } = await capture((io) => runCheck({ config, files: [] }, io));
     expect(exitCode).toBe(2);
     expect(out).toContain('there is no file');
-    expect(out).toContain('pipeline.example.yaml');
+    expect(out).toContain('slipyard run --recipe any-page --out out');
   });
 
-  it('gives JSON lines that end with the exit code', async () => {
+  it.each([
+    ['chanels: []\n', /a pipeline (?:has no `chanels`|needs `channels`)/],
+    ['media: 4x6in\nchanels:\n  - { name: mugs }\n', /a pipeline has no `chanels`/],
+    ['abuot: x\nsteps: [split-pages, verify]\n', /a recipe has no `abuot`/],
+    ['steps: []\nmedia: 4x6in\nabout: x\n', /`steps` is an empty list/],
+  ])('takes a file with misspelt keys for what it is more like: %j', async (text, expected) => {
+    const named = write('named.yaml', text);
+    const { exitCode, out } = await capture((io) => runCheck({ files: [named] }, io));
+    expect(out).toMatch(expected);
+    expect(exitCode).toBe(2);
+  });
+
+  it('gives JSON lines, diagnostics in the shape that `run` gives them', async () => {
     const config = write('json.yaml', `jobs: 0\nchannels:\n${CHANNEL}`);
     const lines = (await capture((io) => runCheck({ config, files: [], json: true }, io))).out.trimEnd().split('\n');
     expect(lines.map((line) => (JSON.parse(line) as { type: string }).type)).toEqual(['diagnostic', 'checked']);
-    expect(JSON.parse(lines[0] ?? '')).toMatchObject({ code: 'config/bad-value', severity: 'error', place: { line: 1, col: 7 } });
-    expect(JSON.parse(lines[1] ?? '')).toMatchObject({ exitCode: 2 });
+    const diagnostic = { code: 'config/bad-value', severity: 'error', place: { line: 1, col: 7 } };
+    expect(JSON.parse(lines[0] ?? '')).toMatchObject({ type: 'diagnostic', diagnostic });
   });
 
   it('touches nothing', async () => {

@@ -49,8 +49,6 @@ describe('values of options', () => {
     [{ kind: 'pages' }, '2', '2'],
     [{ kind: 'pages' }, '1, 3,5 - 7', 'Pages count from 1, the smaller number first: `2-4`.'],
     [{ kind: 'pages' }, '1, 3,5-7', '1,3,5-7'],
-    [{ kind: 'text' }, '"  words  "', 'words'],
-    [{ kind: 'text' }, '"  "', 'Write it as `size: some words`.'],
     [{ kind: 'phrases' }, 'one phrase', ['one phrase']],
     [{ kind: 'phrases' }, '[]', []],
     [{ kind: 'media' }, '4 x 6', 'Write `4x6in`.'],

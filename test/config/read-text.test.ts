@@ -88,7 +88,7 @@ describe('files that are no recipe', () => {
 
   it('a pipeline that is missing says how to begin', () => {
     const [first] = loadPipeline(path('none/pipeline.yaml')).diagnostics;
-    expect(first?.remedy).toContain('pipeline.example.yaml');
+    expect(first?.remedy).toContain('slipyard run --recipe any-page');
   });
 
   it('points at the line of the pipeline that names it', () => {

@@ -21,7 +21,6 @@ export function failingDisk(nth: number, code: string, forGood: boolean): { disk
     rename: gated(disk.rename),
     link: gated(disk.link),
     remove: gated(disk.remove),
-    removeTree: gated(disk.removeTree),
     makeFolder: gated(disk.makeFolder),
     readText: gated(disk.readText),
     modified: gated(disk.modified),

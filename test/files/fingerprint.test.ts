@@ -18,6 +18,13 @@ describe('fingerprint', () => {
     expect(await fingerprintFile(join(folder, 'empty'), 10)).toMatchObject({ ok: true, sha256: OF_NOTHING, size: 0 });
   });
 
+  it('tells why a file can not be read, and not where it lies: accounts hold these words', async () => {
+    const folder = temporaryFolder();
+    const result = await fingerprintFile(join(folder, 'none'));
+    expect(result).toMatchObject({ ok: false, reason: { code: 'files/missing-folder' } });
+    expect(JSON.stringify(result)).not.toContain(folder);
+  });
+
   it('gives the first bytes of a file that comes in several pieces', async () => {
     const path = join(temporaryFolder(), 'large');
     const bytes = Uint8Array.from({ length: 5_000_000 }, (_, i) => i % 251);

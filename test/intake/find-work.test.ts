@@ -45,7 +45,7 @@ describe('find-work', () => {
     const below = join(folder, '.shop (new) {1}');
     expect(names((await find(below, { all: ['in/*.pdf', '!in/b*'] })).intake)).toEqual(['in/a.pdf']);
     expect(names((await find(folder, { all: [join(below, 'in')] })).intake)).toEqual(['.shop (new) {1}/in/a.pdf']);
-    expect(names((await find(join(folder, 'none'), { all: [join(below, 'in')] })).intake)).toEqual([join(below, 'in/a.pdf')]);
+    expect(names((await find(join(folder, 'none'), { all: [join(below, 'in')] })).intake)).toEqual(['../.shop (new) {1}/in/a.pdf']);
   });
 
   it('passes over hidden, temporary and unfinished files, and says so for each', async () => {
@@ -174,6 +174,16 @@ describe('find-work', () => {
     expect(names(intake)).toEqual(['in/2.pdf', 'in/linked/1.pdf']);
     expect(codes(diagnostics)).toEqual(['warning intake/unreadable']);
     expect(diagnostics[0]?.message).toContain('broken.pdf');
+  });
+
+  it('tells no path of the machine: of a file from elsewhere its own name, of a folder that can not be read the way from here', async () => {
+    const folder = inbox({ 'here/1.pdf': pdf('1'), 'beside/2.pdf': pdf('2') });
+    const { intake } = await find(join(folder, 'here'), { all: [join(folder, 'here/1.pdf'), '../beside/*'] });
+    expect(names(intake)).toEqual(['1.pdf', '../beside/2.pdf']);
+    expect(names((await find('/opt/shop', { all: [join(folder, 'here/1.pdf')] })).intake)).toEqual(['1.pdf']);
+    symlinkSync('loop', join(folder, 'here', 'loop'));
+    const { diagnostics } = await find(join(folder, 'here'), { all: ['**/*.pdf'] });
+    expect(JSON.stringify(diagnostics)).not.toContain(folder);
   });
 
   it('does not wait at a pipe for a document', async () => {

@@ -34,6 +34,10 @@ Look at out/held for pictures of what is held and at out/run.json for what becam
     const text = summary(record(DOCUMENTS, [STACK]), { ...PLAIN, dryRun: true });
     expect(text).toContain('1 label and 1 packing slip would be ready to print');
     expect(text).not.toMatch(/held\/|run\.json/);
+    const [, , failed] = DOCUMENTS;
+    if (!failed) throw new Error('no failed document');
+    const many = Array.from({ length: 30 }, (_, index) => ({ ...failed, name: `in/${index}.pdf` }));
+    expect(summary(record(many, []), { ...PLAIN, dryRun: true })).toMatch(/and 18 more\n/);
   });
 
   it('tells of sheets where several pages lie on one', () => {
