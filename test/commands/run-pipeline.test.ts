@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { pipelineFrom, type PipelineArgs } from '../../src/commands/run-pipeline.js';
-import { GRID_NAMES, gridOf, MOST_PIXELS, wholeDots, type GridName } from '../../src/geometry/grid.js';
+import { GRID_NAMES, gridOf, MOST_PIXELS, wholeDots } from '../../src/geometry/grid.js';
 import { mediaNamed } from '../../src/geometry/media.js';
 import { temporaryFolder } from '../files/temp-folder.js';
 
@@ -38,7 +38,7 @@ describe('pipelineFrom', () => {
       const { value } = pipelineFrom({ ...ANY_PAGE, media, grid }, temporaryFolder());
       expect(value).toMatchObject({ media, grid });
       const { width, height } = mediaNamed(media);
-      expect(wholeDots(width, gridOf(grid as GridName)) * wholeDots(height, gridOf(grid as GridName))).toBeLessThanOrEqual(MOST_PIXELS);
+      expect(wholeDots(width, gridOf(grid)) * wholeDots(height, gridOf(grid))).toBeLessThanOrEqual(MOST_PIXELS);
     },
   );
 
