@@ -127,6 +127,7 @@ export const DIAGNOSTIC_CODES = [
   'reading/put-right',
   'reading/unknown-encryption',
   'rotate/doubtful',
+  'rotate/slanted',
   'scale/too-large',
   'split-pages/doubtful',
   'split-pages/no-code',

@@ -1,8 +1,9 @@
-import { centre, contains, intersection, union, type Box } from '../geometry/box.js';
+import { bottom, centre, contains, intersection, right, union, type Box } from '../geometry/box.js';
 import type { SourcePage } from '../reading/source.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { pageDividers } from './ink-groups.js';
 import { said, type SaidName } from './kind-of-words.js';
+import { folded } from './vocabulary.js';
 
 /** What a page has beside its labels. */
 export interface Rest {
@@ -24,14 +25,41 @@ export function restOf(page: SourcePage, labels: readonly Box[], blobs: readonly
   const outside = (box: Box): boolean => labels.every((label) => !contains(label, { ...centre(box), width: 0, height: 0 }));
   const dividers = pageDividers(page);
   const ink = blobs.filter((blob) => outside(blob) && !dividers.some((line) => contains(line, blob, 4)));
-  const { names, labelWords } = said(phrases.filter((phrase) => outside(phrase.box)));
+  const beside = phrases.filter((phrase) => outside(phrase.box));
+  const { names, labelWords } = said(beside);
   const name = names.find(({ kind }) => kind !== 'return-label');
   return {
     name,
     labelWords: name ? 0 : labelWords,
     returns: names.find(({ kind }) => kind === 'return-label')?.words,
-    box: besideLabels(ink, labels),
+    box: besideLabels(ink, labels) ?? (name && sideOf(page, labels, ink, beside, name)),
   };
+}
+
+/** So many characters may stand elsewhere than a slip (a shop's name, a footer) without being a part of it. */
+const FEW = 60;
+
+/** The ink on that side of the only label where the name stands, when next to nothing is written anywhere else. */
+function sideOf(
+  page: SourcePage,
+  labels: readonly Box[],
+  ink: readonly Box[],
+  phrases: readonly Phrase[],
+  name: SaidName,
+): Box | undefined {
+  const [label] = labels;
+  const heading = phrases.find(({ text }) => folded(text).includes(name.words));
+  if (!label || labels.length > 1 || !heading) return undefined;
+  const sides: readonly Box[] = [
+    { x: 0, y: bottom(label), width: page.width, height: page.height - bottom(label) },
+    { x: 0, y: 0, width: page.width, height: label.y },
+    { x: right(label), y: 0, width: page.width - right(label), height: page.height },
+    { x: 0, y: 0, width: label.x, height: page.height },
+  ];
+  const side = sides.find((each) => contains(each, heading.box, BESIDE));
+  if (!side) return undefined;
+  const elsewhere = phrases.filter((phrase) => !contains(side, phrase.box, BESIDE)).reduce((sum, { text }) => sum + text.length, 0);
+  return elsewhere > FEW ? undefined : union(ink.filter((blob) => contains(side, blob, BESIDE)));
 }
 
 function besideLabels(ink: readonly Box[], labels: readonly Box[]): Box | undefined {

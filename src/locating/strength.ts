@@ -6,6 +6,8 @@ import { nearestSize } from './label-sizes.js';
 
 /** A label's leading bars are at least this long and high, pt (40 × 9 mm; common practice, no source). */
 const MAIN_BARS = { long: mmToPt(40), high: mmToPt(9) };
+/** More rows of bars than this are no label's but a list's or a sheet of product codes (common practice, no source). */
+const MOST_ROWS = 4;
 /** A box this like a known size counts for a label: a cut line stands 3 mm outside it, a label may be drawn at 94 %. */
 const KNOWN = 0.88;
 
@@ -19,7 +21,7 @@ export function strengthOf({ box, codes }: Judged, said: Said, read: readonly Co
     nearestSize(box.width, box.height).likeness >= KNOWN,
     mainBars,
     said.labelWords >= 2,
-    codes.length >= 2,
+    codes.length >= 2 && codes.filter(({ kind }) => kind === 'linear').length <= MOST_ROWS,
     read?.some(isTrackingLike) === true,
   ];
   return points.filter(Boolean).length;

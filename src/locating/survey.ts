@@ -34,7 +34,7 @@ export type ReadCodes = (box: Box) => Promise<readonly Code[]>;
 
 /** Points of `strengthOf` from which a candidate is a label … */
 const LABEL = 2;
-/** … and from which it is one although the page around it calls itself something else. */
+/** … and from which it is one although the page around it calls itself something else, or its ink says nothing in words. */
 const LABEL_AMONG_OTHERS = 3;
 /** Sides of labels on one page differ by less than this share. */
 const SIZE_ALIKE = 0.15;
@@ -81,9 +81,10 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
   const { page, blobs, phrases, readCodes } = facts;
   const own = said(phrases).names.find(({ kind, heading }) => heading && kind !== 'return-label');
   const weighed = await Promise.all(likely.map((each) => weigh(each, own !== undefined || likely.length > 1, readCodes)));
-  const needed = own ? LABEL_AMONG_OTHERS : LABEL;
-  const sure = withoutCopies(weighed.filter(({ strength }) => strength >= needed));
-  const weak = weighed.filter((each) => each.strength < needed && !sure.some((label) => isExplainedBy(each, label)));
+  const isEnough = ({ strength, label }: Weighed): boolean =>
+    strength >= (own || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
+  const sure = withoutCopies(weighed.filter(isEnough));
+  const weak = weighed.filter((each) => !isEnough(each) && !sure.some((label) => isExplainedBy(each, label)));
   if (sure.length === 0) {
     const [first] = weak;
     if (first && (!own || first.strength >= LABEL)) return doubtful(`the ${sizeOf(first.label)} has little of a label`, [first.label]);

@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto';
 import { dotsPerPt, type Grid } from '../geometry/grid.js';
-import type { Box } from '../geometry/box.js';
+import { boxFromCorners, grow, intersection, type Box } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
 import type { Media } from '../geometry/media.js';
-import type { Matrix } from '../geometry/placement.js';
+import { invert, type Matrix } from '../geometry/placement.js';
 import { freeNumberBox } from '../press/free-number-box.js';
 import type { Placement } from '../press/place.js';
 import { printedDots, type PrintedDots } from '../press/printed-dots.js';
@@ -39,9 +40,16 @@ export interface Proof {
   readonly numberBox: Box | undefined;
 }
 
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
 export interface ProofOptions {
   /** The largest number that may be stamped, pt: a free rectangle of this size is looked for. */
-  readonly numberSize?: { readonly width: number; readonly height: number };
+  readonly numberSize?: Size;
+  /** A smaller one, for pages without a free rectangle of that size: a small number is better than none. */
+  readonly leastNumberSize?: Size | undefined;
 }
 
 /**
@@ -71,7 +79,8 @@ export async function proveDocument(
       const dots = printedDots(grey);
       const found = await judge(source.page(sheet.page), sheet, placement, grey, dots, grid);
       const keepOut = isLabel(sheet) ? placement.drawnBox : undefined;
-      const numberBox = options.numberSize && freeNumberBox(dots, media, options.numberSize, keepOut);
+      const free = (size: Size | undefined): Box | undefined => size && freeNumberBox(dots, media, size, keepOut);
+      const numberBox = free(options.numberSize) ?? free(options.leastNumberSize);
       const picture = createHash('sha256').update(dots.raster.data).digest('hex');
       proofs.push({ sheetId: sheet.id, ...found, picture, numberBox });
     }
@@ -165,8 +174,26 @@ async function readAndCompare(
   const [wanted, found] = [[...expected], [...drawn]];
   addCodes(wanted, await page.codes(sheet.box, pixelsPerPt, { thorough: true }));
   addCodes(found, await readCodes(bits, { thorough: true }));
+  const compared = compareCodes(wanted, found, matrix, sheet.turn);
+  if (compared.extra.length === 0) return compared;
+  for (const extra of compared.extra) addCodes(wanted, await readWhere(page, sheet, extra, matrix, pixelsPerPt));
   return compareCodes(wanted, found, matrix, sheet.turn);
 }
+
+/** A row of bars close beside another one is read only by itself: a code that the output has is looked for at its very place in the source. */
+async function readWhere(page: SourcePage, sheet: Sheet, extra: Code, matrix: Matrix, pixelsPerPt: number): Promise<readonly Code[]> {
+  const { corners } = moved(extra, invert(matrix));
+  const [xs, ys] = [corners.map(({ x }) => x), corners.map(({ y }) => y)];
+  const there = grow(boxFromCorners(Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)), AROUND);
+  const region = intersection(there, sheet.box);
+  if (!region) return [];
+  const raster = page.render(region, pixelsPerPt);
+  const symbologies = [extra.symbology];
+  return [...(await readCodes(raster, { symbologies, run: 'level' })), ...(await readCodes(raster, { symbologies, run: 'upright' }))];
+}
+
+/** Quiet zones, pt (4 mm). */
+const AROUND = mmToPt(4);
 
 /** Reads the output all over: rows of bars the way they run, matrix codes as they lie; what the source has lying on its side is looked for in all turns. */
 async function readOutput(bits: GreyRaster, expected: readonly Code[], sheet: Sheet): Promise<readonly Code[]> {

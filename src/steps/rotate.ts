@@ -2,7 +2,8 @@ import { dotsPerPt } from '../geometry/grid.js';
 import { addTurns, turnedSize, type Turn } from '../geometry/placement.js';
 import { uprightTurn } from '../locating/upright.js';
 import type { Code } from '../reading/source.js';
-import { held, isLabel, isPlanned, type Sheet } from '../sheet/sheet.js';
+import { isSlanted, straightenedWords } from '../reading/skew.js';
+import { held, isLabel, isPlanned, type Reason, type Sheet } from '../sheet/sheet.js';
 import { option } from './option.js';
 import { documentStep, type StepContext } from './step.js';
 
@@ -27,6 +28,7 @@ export const rotate = documentStep({
 async function turned(sheet: Sheet, to: string, { document, media, grid }: StepContext): Promise<Sheet> {
   if (to !== 'upright') return { ...sheet, turn: Number(to) as Turn, evidence: [...sheet.evidence, `turned by ${to}° as the recipe says`] };
   const page = document.page(sheet.page);
+  if (isSlanted(page)) return held(sheet, SLANTED);
   const codes = async (): Promise<readonly Code[]> => {
     const quick = await page.codes(sheet.box, 2 * dotsPerPt(grid));
     return quick.length > 0 ? quick : page.codes(sheet.box, 2 * dotsPerPt(grid), { thorough: true });
@@ -39,7 +41,8 @@ async function turned(sheet: Sheet, to: string, { document, media, grid }: StepC
       remedy: 'Look at the picture and give rotate a fixed turn: 0, 90, 180 or 270.',
     });
   }
-  const evidence = [...sheet.evidence, upright.evidence];
+  const straightened = straightenedWords(page);
+  const evidence = [...sheet.evidence, upright.evidence, ...(straightened === undefined ? [] : [straightened])];
   const lies = turnedSize(sheet.box.width, sheet.box.height, upright.turn);
   const across = lies.width > lies.height && media.width < media.height && lies.width > media.width;
   if (!across) return { ...sheet, turn: upright.turn, evidence };
@@ -49,3 +52,9 @@ async function turned(sheet: Sheet, to: string, { document, media, grid }: StepC
     evidence: [...evidence, 'designed landscape: turned once more to lie along the media'],
   };
 }
+
+const SLANTED: Reason = {
+  code: 'rotate/slanted',
+  message: 'the page was scanned so crooked that it is not straightened',
+  remedy: 'Scan it again, straighter; or download the label from the sales channel.',
+};
