@@ -1,4 +1,4 @@
-import { bottom, centre, contains, intersection, right, union, type Box } from '../geometry/box.js';
+import { bottom, centre, contains, grow, intersection, right, union, type Box } from '../geometry/box.js';
 import type { SourcePage } from '../reading/source.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { pageDividers } from './ink-groups.js';
@@ -36,10 +36,7 @@ export function restOf(page: SourcePage, labels: readonly Box[], blobs: readonly
   };
 }
 
-/** So many characters may stand elsewhere than a slip (a shop's name, a footer) without being a part of it. */
-const FEW = 60;
-
-/** The ink on that side of the only label where the name stands, when next to nothing is written anywhere else. */
+/** The ink on that side of the only label where the name stands, when at most a shop's name, one phrase without a digit, is written elsewhere. */
 function sideOf(
   page: SourcePage,
   labels: readonly Box[],
@@ -58,9 +55,16 @@ function sideOf(
   ];
   const side = sides.find((each) => contains(each, heading.box, BESIDE));
   if (!side) return undefined;
-  const elsewhere = phrases.filter((phrase) => !contains(side, phrase.box, BESIDE)).reduce((sum, { text }) => sum + text.length, 0);
-  return elsewhere > FEW ? undefined : union(ink.filter((blob) => contains(side, blob, BESIDE)));
+  const elsewhere = phrases.filter((phrase) => !contains(side, phrase.box, BESIDE));
+  if (elsewhere.length > 1 || elsewhere.some(({ text }) => /\d/.test(text))) return undefined;
+  const [shop] = elsewhere;
+  const isShop = (blob: Box): boolean => shop !== undefined && contains(grow(shop.box, LOGO), blob);
+  if (ink.some((blob) => !contains(side, blob, BESIDE) && !isShop(blob))) return undefined;
+  return union(ink.filter((blob) => contains(side, blob, BESIDE)));
 }
+
+/** A shop's sign stands at most this far from its name, pt. */
+const LOGO = 40;
 
 function besideLabels(ink: readonly Box[], labels: readonly Box[]): Box | undefined {
   const box = union(ink);

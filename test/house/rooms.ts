@@ -92,6 +92,7 @@ export const LIBRARIES: Readonly<Record<string, Room>> = {
   'p-queue': { may: ['batch'], why: 'Only the batch has many documents.' },
   pino: { may: ['batch', 'report'], why: 'The log is one more printer of events.' },
   'cli-progress': { may: ['report'], why: 'Only report talks to people.' },
+  '@tesseract.js-data/eng': { may: ['reading'], why: 'What tesseract.js reads by: it comes with the package, nothing is fetched.' },
   'tesseract.js': { may: ['reading'], why: 'Reading words out of a picture gathers facts, as reading its codes does.' },
   commander: { may: ['cli.ts'], why: 'Commands take plain arguments, so that they can be called without a command line.' },
 };

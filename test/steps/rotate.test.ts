@@ -22,6 +22,13 @@ describe('rotate', () => {
     document.close();
   });
 
+  it('holds a label of a page that was scanned too crooked', async () => {
+    const document = blankPages(612, 792);
+    const crooked = { ...document, page: (number: number) => ({ ...document.page(number), skew: 0, slant: { degrees: 4.5, sure: true } }) };
+    const made = await rotate.apply([labelOf(288, 432)], optionsOf(rotate), onMedia(crooked));
+    expect(made.map(endOf)).toEqual(['held rotate/slanted']);
+  });
+
   it('turns by a fixed angle when told', async () => {
     const made = await rotate.apply([labelOf(288, 432)], optionsOf(rotate, { to: '270' }), onMedia(blankPages(612, 792)));
     expect(made[0]?.turn).toBe(270);
