@@ -18,9 +18,18 @@ interface RunOptions {
   readonly quiet?: true;
 }
 
+/** What commander hands to the action of `explain`. */
+interface ExplainOptions {
+  readonly recipe?: string;
+  readonly media?: string;
+  readonly grid?: string;
+  readonly picture?: string;
+  readonly json?: true;
+}
+
 const dumb = process.env['TERM'] === 'dumb';
 const wantsColour = !process.argv.includes('--no-color') && !process.env['NO_COLOR'] && !dumb;
-const jsonLines = ['run', 'check', 'steps'].includes(process.argv[2] ?? '') && process.argv.includes('--json');
+const jsonLines = ['run', 'check', 'explain', 'steps'].includes(process.argv[2] ?? '') && process.argv.includes('--json');
 
 const io: CommandIo = {
   out: (text) => void process.stdout.write(text),
@@ -106,6 +115,27 @@ function program(): Command {
       stepBack();
       const { runDraft } = await import('./commands/draft.js');
       exitCode = await runDraft({ files, media, grid }, { ...io, folder: process.cwd() });
+    });
+
+  slipyard
+    .command('explain')
+    .summary('explain what is on pages, and what would happen to them')
+    .description(
+      'Says of each page what is on it, what comes of it when it is sent to the label printer as it is, and what Slipyard would do.',
+    )
+    .argument('<files...>', 'documents or folders')
+    .option('--recipe <recipe>', 'the recipe that Slipyard would use (default: any-page)')
+    .option('--media <media>', 'what is printed on, such as 4x6in or 100x150mm')
+    .option('--grid <grid>', "the printer's dots, such as 203dpi or 8dpmm")
+    .option('--picture <file.png>', 'draw the page with label and codes marked; of several pages FILE-1.png and so on')
+    .option('--json', 'a JSON line for each page; the last line has the exit code')
+    .option('--no-color', 'no colours')
+    .addHelpText('after', '\nExample:\n  slipyard explain --picture page.png inbox/mugs/order-1.pdf')
+    .action(async (files: string[], options: ExplainOptions) => {
+      stepBack();
+      const { recipe, media, grid, picture, json = false } = options;
+      const { runExplain } = await import('./commands/explain.js');
+      exitCode = await runExplain({ files, recipe, media, grid, picture, json }, { ...io, folder: process.cwd() });
     });
 
   slipyard

@@ -46,6 +46,7 @@ export const CASES: Readonly<Record<string, Case>> = {
   'help-run': plain(['run', '--help'], 0),
   'help-check': plain(['check', '--help'], 0),
   'help-draft': plain(['draft', '--help'], 0),
+  'help-explain': plain(['explain', '--help'], 0),
   'help-steps': plain(['steps', '--help'], 0),
   'help-schema': plain(['schema', '--help'], 0),
   version: plain(['--version'], 0),
@@ -98,6 +99,41 @@ export const CASES: Readonly<Record<string, Case>> = {
     before: (folder) => put(folder, ['order 1.pdf', 'letter-ninety-percent'], ['order 2.pdf', 'letter-upper-sideways']),
   },
   'draft-wrong-values': { args: ['draft', '--media', '4x6inch', '--grid', '203dp', 'label.pdf'], code: 2, before: oneLabel },
+
+  'explain-without-files': plain(['explain'], 2),
+  'explain-no-such-file': { args: ['explain', 'lable.pdf'], code: 3, before: oneLabel },
+  'explain-wrong-values': {
+    args: ['explain', '--media', '4x6inch', '--grid', '203dp', '--picture', 'page.pdf', 'label.pdf'],
+    code: 2,
+    before: oneLabel,
+  },
+  'explain-unknown-recipe': { args: ['explain', '--recipe', 'any-pag', 'label.pdf'], code: 2, before: oneLabel },
+  'explain-known-failure': {
+    args: ['explain', '--picture', 'page.png', 'order 1.pdf'],
+    code: 0,
+    before: (folder) => put(folder, ['order 1.pdf', 'letter-upper-sideways']),
+  },
+  'explain-several': {
+    args: ['explain', 'inbox', '--media', '100x150mm', '--grid', '300dpi'],
+    code: 0,
+    before: (folder) =>
+      put(
+        folder,
+        ['inbox/order 1.pdf', 'page-4x6'],
+        ['inbox/order 2.pdf', 'label-then-slip'],
+        ['inbox/order 3.pdf', 'letter-ninety-percent'],
+        ['inbox/order 4.pdf', 'letter-cut-line'],
+      ),
+  },
+  'explain-json': {
+    args: ['explain', '--json', '--picture', 'page.png', 'order 1.pdf', 'order 2.pdf'],
+    code: 1,
+    before: async (folder) => {
+      await put(folder, ['order 1.pdf', 'letter-upper-sideways']);
+      write(join(folder, 'order 2.pdf'), '%PDF-1.7\n% that is all\n');
+    },
+  },
+  'explain-json-without-files': plain(['explain', '--json'], 2),
 
   'run-json': { args: ['run', '--json', '--jobs', '1'], code: 1, before: mixed },
   'run-json-config-errors': { args: ['run', '--json'], code: 2, before: wrongPipeline },

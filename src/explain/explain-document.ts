@@ -1,0 +1,98 @@
+import { openSource } from '../batch/open-source.js';
+import { processDocument } from '../batch/process-document.js';
+import type { CompiledRecipe } from '../config/recipe.js';
+import { gridOf, type Grid, type GridName } from '../geometry/grid.js';
+import { isMediaSize, MEDIA_NAMES, parseMedia, type Media } from '../geometry/media.js';
+import type { SourceDocument, SourcePage } from '../reading/source.js';
+import type { ItemResult } from '../recipe/outcome.js';
+import type { Reason } from '../sheet/sheet.js';
+import { asItIs } from './as-it-is.js';
+import { drawPage } from './draw-page.js';
+import type { ExplainedPage, PageSize, WouldBe } from './explained.js';
+import { lookAt } from './on-page.js';
+
+export interface ExplainJob {
+  readonly bytes: Uint8Array;
+  /** The name that people see. */
+  readonly shownName: string;
+  readonly recipe: CompiledRecipe;
+  /** Checked before. */
+  readonly media: Media;
+  readonly grid: GridName;
+  /** Whether each page is to be drawn with its marks. */
+  readonly pictures: boolean;
+}
+
+export interface ExplainedDocument {
+  readonly pages: readonly ExplainedPage[];
+  /** PNG, one for each page that can be looked at, in their order; none unless asked for. */
+  readonly pictures: readonly Uint8Array[];
+  /** What was put right on opening, one sentence each. */
+  readonly notes: readonly string[];
+}
+
+/** Explains every page of a document; `refused` says in one line why it can't be read. Writes nothing. */
+export async function explainDocument(job: ExplainJob): Promise<ExplainedDocument | { readonly refused: Reason }> {
+  const document = await openSource(job.bytes);
+  if ('refused' in document) return document;
+  try {
+    const { items } = await processDocument({ ...job, media: job.media.name });
+    const pages: ExplainedPage[] = [];
+    const pictures: Uint8Array[] = [];
+    for (let number = 1; number <= document.pageCount; number += 1) {
+      const page = document.page(number);
+      const explained = await explainPage(
+        page,
+        items.filter((item) => item.page === number),
+        document,
+        job,
+      );
+      pages.push(explained);
+      if (job.pictures && explained.onPage) pictures.push(await drawPage(page, explained.onPage));
+    }
+    return { pages, pictures, notes: document.notes };
+  } finally {
+    document.close();
+  }
+}
+
+async function explainPage(
+  page: SourcePage,
+  items: readonly ItemResult[],
+  document: SourceDocument,
+  job: ExplainJob,
+): Promise<ExplainedPage> {
+  const grid = gridOf(job.grid);
+  const base = { document: job.shownName, page: page.number, pages: document.pageCount, size: sizeOf(page) };
+  const slipyard = { recipe: job.recipe.name, items: items.map((item) => wouldBe(item, grid)) };
+  if (page.unfit) return { ...base, unfit: page.unfit, slipyard };
+  const context = { media: job.media, grid, document };
+  const looked = await lookAt(page, items, context);
+  return { ...base, onPage: looked.onPage, asItIs: await asItIs(page, looked, context), slipyard };
+}
+
+function sizeOf({ width, height }: SourcePage): PageSize {
+  const name = MEDIA_NAMES.find((each) => {
+    const media = parseMedia(each);
+    return media !== undefined && isMediaSize(media, width, height);
+  });
+  return { width, height, name };
+}
+
+function wouldBe({ id, role, state, box, turn, scale, codes, evidence }: ItemResult, grid: Grid): WouldBe {
+  const measured = codes.flatMap(({ moduleDots }) => moduleDots ?? []);
+  const moduleDots = measured.length > 0 ? Math.min(...measured) : undefined;
+  return {
+    item: id,
+    role,
+    state: state.kind,
+    reason: state.kind === 'ready' ? undefined : { code: state.code, message: state.message, remedy: state.remedy },
+    box,
+    turn,
+    scale,
+    moduleDots,
+    moduleMil: moduleDots === undefined ? undefined : (moduleDots / grid.dpi) * 1000,
+    codesProved: codes.length,
+    evidence,
+  };
+}
