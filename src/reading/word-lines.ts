@@ -43,9 +43,9 @@ function linesOfTurn(words: readonly Word[], turn: Turn): WordLine[] {
   const placed = words.flatMap((word) => (word.turn === turn ? [{ word, ...placesOf(word, turn) }] : []));
   const lines: (typeof placed)[] = [];
   for (const each of placed.sort((a, b) => a.across - b.across || a.along - b.along)) {
-    // Lines come in rising order: only the last few can be as low as this word.
+    // By the smaller type: a letter an inch high must not join the lines of small print beside it.
     const line = lines.findLast((open) =>
-      open.some((other) => Math.abs(other.across - each.across) < 0.45 * Math.max(other.word.fontSize, each.word.fontSize)),
+      open.some((other) => Math.abs(other.across - each.across) < 0.45 * Math.min(other.word.fontSize, each.word.fontSize)),
     );
     if (line) line.push(each);
     else lines.push([each]);
