@@ -63,7 +63,7 @@ export function problemsOf(sample: Sample, pieces: readonly Piece[], outward: nu
 function differenceOf(page: SamplePage, pieces: readonly Piece[], outward: number): string | undefined {
   const { seen } = page;
   const printed = pieces.filter(({ end }) => end === 'printed');
-  const labels = printed.filter(({ role }) => isLabel({ role } as Sheet));
+  const labels = printed.filter(({ role }) => isLabel({ role }));
   const beside = printed.filter((each) => !labels.includes(each));
   if (pieces.length === 0) return 'nothing becomes of the page';
   switch (seen.kind) {

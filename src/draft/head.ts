@@ -1,6 +1,6 @@
 import { formatSize } from '../geometry/length.js';
 import { isMediaSize, MEDIA_NAMES, parseMedia } from '../geometry/media.js';
-import { isLabel, type Sheet } from '../sheet/sheet.js';
+import { isLabel } from '../sheet/sheet.js';
 import type { Piece } from './compare.js';
 import { labelPagesOf } from './locate-parts.js';
 import { plural } from './remarks.js';
@@ -19,7 +19,7 @@ export function headOf(
   const pages = samples.flatMap((sample) => sample.pages);
   const printed = pieces.filter(({ end }) => end === 'printed');
   const count = (wanted: (piece: Piece) => boolean): number => printed.filter(wanted).length;
-  const labels = count(({ role }) => isLabel({ role } as Sheet));
+  const labels = count(({ role }) => isLabel({ role }));
   const results = [
     `${labels} ${plural(labels, 'label', 'labels')}`,
     ...[count(({ role }) => role === 'slip')].flatMap((slips) =>

@@ -1,5 +1,5 @@
 import { fitFactor, type Media } from '../geometry/media.js';
-import { isLabel, type Sheet } from '../sheet/sheet.js';
+import { isLabel } from '../sheet/sheet.js';
 import type { Tried } from './try-plan.js';
 import { labelPagesOf } from './locate-parts.js';
 import { part, stepPart, type Plan } from './plan.js';
@@ -26,7 +26,7 @@ export function mend(plan: Plan, { problems, pieces }: Tried, samples: readonly 
 
 /** All labels that could be read lie one way: so do the others. */
 function fixTurn(plan: Plan, { problems, pieces }: Tried): Mended | undefined {
-  const turns = new Set(pieces.flatMap(({ role, end, turn }) => (isLabel({ role } as Sheet) && end === 'printed' ? [turn] : [])));
+  const turns = new Set(pieces.flatMap(({ role, end, turn }) => (isLabel({ role }) && end === 'printed' ? [turn] : [])));
   const [turn] = turns;
   if (turns.size !== 1 || turn === undefined) return undefined;
   return {

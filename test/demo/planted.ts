@@ -86,6 +86,6 @@ function bill(): Promise<DemoFile> {
   const made = document('bill', () => [{ ...A4, regions }], ['no-label']);
   return file(`${PAGES}/invoice`, made, 'vector', 0, {
     fault: 'an invoice among the labels',
-    ends: 'page skipped split-pages/no-code',
+    ends: 'page skipped split-pages/skipped',
   });
 }
