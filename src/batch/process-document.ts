@@ -4,8 +4,9 @@ import { gridOf, type Grid } from '../geometry/grid.js';
 import { mediaNamed, type Media } from '../geometry/media.js';
 import type { Placement } from '../press/place.js';
 import { pressDocument } from '../press/press-document.js';
+import { stampSize } from '../press/stamp.js';
 import { codeUses, type CodeUse } from '../proof/code-role.js';
-import { proveDocument, type Proof, type ProvedCode } from '../proof/prove.js';
+import { proveDocument, type Proof, type ProofOptions, type ProvedCode } from '../proof/prove.js';
 import { takeCounts } from '../reading/counters.js';
 import type { SourceDocument } from '../reading/source.js';
 import { applyRecipe } from '../recipe/apply.js';
@@ -16,10 +17,13 @@ import { heldPicture } from './held-picture.js';
 import type { DocumentJob } from './messages.js';
 import { openSource } from './open-source.js';
 import { holdParcels } from './parcels.js';
+import { stackPlanOf } from './stack-plan.js';
 import { StageClock } from './stage-clock.js';
 
-/** Free paper that a number wants, pt: "1000/1000" in 9 pt type. */
-const NUMBER_SIZE = { width: 52, height: 12 };
+/** Free paper is looked for that takes the longest number that may come … */
+const LONGEST_NUMBER = '1000/1000';
+/** … in the type that the recipe wants, or where there is too little in this one, which can still be read (pt). */
+const SMALL_TYPE = 9;
 
 /**
  * One document from bytes to proved pages: open, apply the recipe, press, prove. Every item ends in one state; bad input ends
@@ -35,7 +39,12 @@ export async function processDocument(job: DocumentJob): Promise<DocumentResult>
     const media = mediaNamed(job.media);
     const grid = gridOf(job.grid);
     const sheets = await clock.time('steps', () => applyRecipe(job.recipe, { document: source, media, grid }));
-    const made = await pressAndProve(source, sheets, media, grid, clock);
+    const { number } = stackPlanOf(job.recipe, job.grid);
+    const numbered = number && {
+      numberSize: stampSize(LONGEST_NUMBER, number.fontSize),
+      leastNumberSize: number.fontSize > SMALL_TYPE ? stampSize(LONGEST_NUMBER, SMALL_TYPE) : undefined,
+    };
+    const made = await pressAndProve(source, sheets, media, grid, clock, numbered ?? {});
     // Before the pictures are made: what is held for its parcel's sake is looked at too.
     const items = holdParcels(sheets.map((sheet) => itemOf(sheet, made)));
     const pictures = await clock.time('pictures', () => picturesOf(source, items));
@@ -60,11 +69,16 @@ interface Made {
   readonly states: ReadonlyMap<string, ItemState>;
 }
 
-async function pressAndProve(source: SourceDocument, sheets: readonly Sheet[], media: Media, grid: Grid, clock: StageClock): Promise<Made> {
+async function pressAndProve(
+  source: SourceDocument,
+  sheets: readonly Sheet[],
+  media: Media,
+  grid: Grid,
+  clock: StageClock,
+  options: ProofOptions,
+): Promise<Made> {
   const { bytes, placements, undrawn } = await clock.time('press', () => pressDocument(source, sheets, media, grid));
-  const proofs = bytes
-    ? await clock.time('proof', () => proveDocument(source, bytes, sheets, placements, media, grid, { numberSize: NUMBER_SIZE }))
-    : [];
+  const proofs = bytes ? await clock.time('proof', () => proveDocument(source, bytes, sheets, placements, media, grid, options)) : [];
   const states = new Map<string, ItemState>();
   for (const { sheetId, reason } of undrawn) states.set(sheetId, { kind: 'held', ...reason });
   for (const { sheetId, verdict } of proofs) states.set(sheetId, verdict === 'proved' ? { kind: 'ready' } : { kind: 'held', ...verdict });

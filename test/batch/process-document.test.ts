@@ -3,6 +3,8 @@ import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { processDocument } from '../../src/batch/process-document.js';
 import { loadRecipe } from '../../src/config/load-recipe.js';
+import type { CompiledRecipe } from '../../src/config/recipe.js';
+import { stampSize } from '../../src/press/stamp.js';
 import type { DocumentResult, ItemResult } from '../../src/recipe/outcome.js';
 import { NO_LABELS } from '../faults/inputs/documents.js';
 import { ROOT } from '../house/tree.js';
@@ -36,6 +38,13 @@ async function withOddPage(name: string, change: (pdf: PDFDocument) => void): Pr
   return pdf.save({ useObjectStreams: false });
 }
 
+const numberStep = (size: number): CompiledRecipe['steps'][number] => {
+  const { value } = loadRecipe('label-pages', ROOT);
+  const step = value?.steps.find(({ name }) => name === 'number');
+  if (!step) throw new Error('label-pages has no numbers');
+  return { ...step, options: { ...step.options, size: { value: size, unit: 'pt' } } };
+};
+
 const statesOf = (items: readonly ItemResult[]): readonly string[] =>
   items.map(({ id, state }) => (state.kind === 'ready' ? `${id} ready` : `${id} ${state.kind} ${state.code}`));
 
@@ -54,6 +63,26 @@ describe('processDocument', () => {
     const bytes = await documentOf(drawn.map((region) => ({ width: 288, height: 432, regions: [region] })));
     const { items } = await processed(bytes, 'label-pages');
     expect(items.map(({ codes }) => codes.map(({ tail }) => tail))).toEqual([[''], ['9012']]);
+  });
+
+  it.each([
+    [6, 6],
+    [9, 9],
+    [14, 14],
+    [60, 9],
+  ])('looks for free paper of the size that numbers have: type of %i pt, %i pt where there is too little', async (size, found) => {
+    const { value } = loadRecipe('any-page', ROOT);
+    if (!value) throw new Error('any-page has mistakes');
+    const recipe = { ...value, steps: [...value.steps.filter(({ name }) => name !== 'number'), numberStep(size)] };
+    const bytes = await sampleOf('label-then-slip');
+    const { items } = await processDocument({ bytes, shownName: 'sample.pdf', recipe, media: '4x6in', grid: '203dpi' });
+    const boxes = items.flatMap(({ numberBox }) => (numberBox ? [numberBox] : []));
+    expect(boxes.length).toBeGreaterThan(0);
+    const { width, height } = stampSize('1000/1000', found);
+    for (const box of boxes) {
+      expect(box.width).toBeCloseTo(width, 6);
+      expect(box.height).toBeCloseTo(height, 6);
+    }
   });
 
   it('a held item has a picture of its page, at 100 dpi', async () => {
