@@ -4,8 +4,9 @@ import { bramblerun } from '../samples/labels/bramblerun.js';
 import { tidewick } from '../samples/labels/tidewick.js';
 import { A4, label, LETTER, other, slip } from '../samples/layout.js';
 import { invoice, packingSlip, receipt } from '../samples/other-pages.js';
+import { resaved } from '../samples/resaved.js';
 import { document, file, plantedFile, type DemoFile } from './demo-file.js';
-import { PAGES, SHEETS } from './studio.js';
+import { PAGES, PICTURES, SHEETS } from './studio.js';
 
 /** What goes wrong on any day, beside the forty orders. */
 export async function plantedFaults(good: readonly DemoFile[]): Promise<readonly DemoFile[]> {
@@ -16,6 +17,10 @@ export async function plantedFaults(good: readonly DemoFile[]): Promise<readonly
     plantedFile(`${SHEETS}/second download of ${first.path.slice(first.path.indexOf('/') + 1)}`, first.bytes, {
       fault: 'the same download twice',
       ends: 'page skipped intake/duplicate',
+    }),
+    plantedFile(`${SHEETS}/saved anew ${first.path.slice(first.path.indexOf('/') + 1)}`, await resaved(first.bytes), {
+      fault: 'the same label, its file saved anew',
+      ends: 'label skipped batch/duplicate',
     }),
     plantedFile(`${SHEETS}/cut-off.pdf`, first.bytes.slice(0, Math.floor(first.bytes.length * 0.6)), {
       fault: 'a download that broke off',
@@ -35,6 +40,7 @@ export async function plantedFaults(good: readonly DemoFile[]): Promise<readonly
     await smeared(),
     await loneSlip(),
     await bill(),
+    ...(await asPdfAndPicture()),
   ];
 }
 
@@ -88,4 +94,16 @@ function bill(): Promise<DemoFile> {
     fault: 'an invoice among the labels',
     ends: 'page skipped split-pages/skipped',
   });
+}
+
+/** Downloaded as a page and as a picture: which of the two is to be printed is the seller's to say. */
+async function asPdfAndPicture(): Promise<readonly DemoFile[]> {
+  const art = bramblerun(contentFor('both ways', 2));
+  const planted = { fault: 'one label as PDF and as PNG', ends: 'label held batch/same-tracking-code' };
+  const asPage = document('both ways', () => [{ width: 288, height: 432, regions: [label(art, 0, 0)] }]);
+  const asPicture = document('both ways as picture', () => asPage.pages(), ['picture-file']);
+  return [
+    await file(`${PICTURES}/both-ways`, asPage, 'vector', 0, planted),
+    await file(`${PICTURES}/both-ways`, asPicture, 'bilevel', 0, planted),
+  ];
 }
