@@ -47,7 +47,7 @@ function firstOf(known: Map<string, number>, key: string, index: number): number
 function joinLikely(indexes: readonly number[], labels: readonly RunLabel[], union: Union): void {
   const sets = new Map<string, { readonly numbers: ReadonlySet<string>; readonly index: number }>();
   for (const index of indexes) {
-    const numbers = new Set((labels[index]?.item.codes ?? []).filter(isOwnNumber).map(({ digest }) => digest));
+    const numbers = new Set(ownNumbers(labels[index]?.item.codes ?? []));
     const key = [...numbers].sort().join(' ');
     const known = sets.get(key);
     if (known) union.join(index, known.index);
@@ -61,10 +61,9 @@ function joinLikely(indexes: readonly number[], labels: readonly RunLabel[], uni
   }
 }
 
-/** A matrix code that repeats the number is none of its own. */
-const isOwnNumber = ({ role, tracking, symbology }: CodeSummary): boolean =>
-  role === 'unknown' || (tracking !== undefined && LINEAR.has(symbology));
-const LINEAR: ReadonlySet<string> = new Set(['Code 128', 'Code 39', 'ITF']);
+/** The numbers that may be the parcel's own. A matrix code that repeats one is none beside it. */
+const ownNumbers = (codes: readonly CodeSummary[]): readonly string[] =>
+  codes.flatMap(({ role, tracking, digest }) => (tracking ? [tracking.digest] : role === 'unknown' ? [digest] : []));
 
 const isWithin = (small: ReadonlySet<string>, large: ReadonlySet<string>): boolean => [...small].every((each) => large.has(each));
 

@@ -1,6 +1,7 @@
 import { area } from '../geometry/box.js';
 import type { Code } from '../reading/source.js';
-import { isLinear, knownNumber, textOf, type CodeRole } from './number-schemes.js';
+import { isLinear } from './module-width.js';
+import { knownNumber, textOf, type CodeRole } from './number-schemes.js';
 
 export { CODE_ROLES, type CodeRole } from './number-schemes.js';
 

@@ -1,6 +1,7 @@
 import type { Code } from '../reading/source.js';
 import { alphanumericCheckDigit, gs1CheckDigit, mod11CheckDigit, s10CheckDigit } from './check-digits.js';
 import { gs1Elements } from './gs1-elements.js';
+import { isLinear } from './module-width.js';
 
 /**
  * What a number is for. Only a `tracking` number is a parcel's own; a `reference` is an order's, a consignment's or a shipment's,
@@ -105,9 +106,6 @@ const GS1_IDENTIFIERS: readonly string[] = [']C1', ']d2', ']Q3', ']z1', ']e0'];
 /** Every scheme. */
 export const NUMBER_SCHEMES: readonly Scheme[] = [...PLAIN, ...ELEMENTS];
 
-const LINEAR: readonly string[] = ['Code 128', 'Code 39', 'ITF'];
-
-export const isLinear = ({ symbology }: Code): boolean => LINEAR.includes(symbology);
 /** The bytes as characters, one each. */
 export const textOf = ({ bytes }: Code): string => Buffer.from(bytes, 'hex').toString('latin1');
 
