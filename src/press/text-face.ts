@@ -45,11 +45,6 @@ export function measureText(lines: readonly string[], fontSize: number): { width
   return { width, height: lines.length * fontSize * LINE_HEIGHT };
 }
 
-/** Whether the press's font can set every character of `text`. */
-export function hasGlyphs(text: string): boolean {
-  return missingGlyphs(text).length === 0;
-}
-
 /** The characters of `text` that the press's font lacks, each once; line ends and tabs don't count. */
 export function missingGlyphs(text: string): readonly string[] {
   const { font } = face();
