@@ -12,6 +12,7 @@ import { TUNING_B } from './layouts/tuning-b.js';
 import { TUNING_C } from './layouts/tuning-c.js';
 import { UNSEEN_A } from './layouts/unseen-a.js';
 import { UNSEEN_B } from './layouts/unseen-b.js';
+import { UNSEEN_C } from './layouts/unseen-c.js';
 
 const tuningNone = noLabels({
   prefix: 't11',
@@ -31,7 +32,10 @@ const unseenNone = noLabels({
   producers: ['weasyprint', 'cairo', 'ghostscript', 'chromium', 'tiff2pdf'],
   odd: 1,
 });
-const HALVES = { tuning: [...TUNING_A, ...TUNING_B, ...TUNING_C, tuningNone], unseen: [...UNSEEN_A, ...UNSEEN_B, unseenNone] } as const;
+const HALVES = {
+  tuning: [...TUNING_A, ...TUNING_B, ...TUNING_C, tuningNone],
+  unseen: [...UNSEEN_A, ...UNSEEN_B, ...UNSEEN_C, unseenNone],
+} as const;
 const wanted = process.argv.slice(2);
 
 for (const half of ['tuning', 'unseen'] as const) {
