@@ -1,4 +1,4 @@
-import { appCode, customs, instructions, logo, receipt } from '../designs/beside.js';
+import { customs, instructions, logo, receipt } from '../designs/beside.js';
 import { parcel, UNSEEN } from '../designs/content.js';
 import { UNSEEN_LABELS } from '../designs/unseen-labels.js';
 import { Art } from '../kit/art.js';
