@@ -96,7 +96,8 @@ const WORDS = { slip: 'packing slip', 'customs-form': 'customs form' } as const;
 
 function isThatLabel({ box, role }: Piece, label: SeenLabel, outward: number): boolean {
   if (!box || role !== (label.returns === undefined ? 'label' : 'return-label')) return false;
-  return contains(grow(box, EDGE), label.box) && contains(grow(label.box, EDGE + outward), box);
+  const isAt = (wanted: Box): boolean => contains(grow(box, EDGE), wanted) && contains(grow(wanted, EDGE + outward), box);
+  return isAt(label.box) || (label.inside !== undefined && isAt(label.inside));
 }
 
 const otherwise = (message: string): Reason => ({

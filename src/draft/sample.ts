@@ -7,6 +7,7 @@ import type { Survey } from '../locating/survey.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourceDocument, SourcePage } from '../reading/source.js';
 import type { Reason } from '../sheet/sheet.js';
+import { insideCutLine } from '../steps/inside-cut-line.js';
 import { surveyed } from '../steps/surveyed.js';
 import { wordsAsWritten } from './as-written.js';
 
@@ -20,6 +21,8 @@ export interface Target {
 export interface SeenLabel {
   readonly box: Box;
   readonly edge: Edge;
+  /** What its dashed cut line encloses, where it has one: scale may print that alone. */
+  readonly inside: Box | undefined;
   readonly returns: string | undefined;
 }
 
@@ -84,7 +87,12 @@ function seenOf(page: SourcePage, survey: Survey): Seen {
     case 'blank':
       return { kind: 'other', words: undefined, blank: true };
     case 'labels': {
-      const labels = survey.labels.map(({ box, edge, returns }) => ({ box, edge, returns: written(returns) }));
+      const labels = survey.labels.map(({ box, edge, returns }) => ({
+        box,
+        edge,
+        inside: insideCutLine(page, box),
+        returns: written(returns),
+      }));
       return { kind: 'labels', labels, beside: { ...survey.rest, kind: survey.rest.name?.kind, words: written(survey.rest.name?.words) } };
     }
     case 'named': {

@@ -105,6 +105,19 @@ describe('a recipe drafted from some orders, run over others', () => {
     expect(result).toMatchObject({ kind: 'none', problems: [{ sample: '2.pdf', page: 1, reason: { code: 'draft/unsettled' } }] });
   });
 
+  it('a label that scale prints without its cut line is still the label that was seen', async () => {
+    const page = (order: number): LayoutPage => {
+      const art = new Drawing(300, 444);
+      art.edge = 'cut-line';
+      art.frame(0, 0, 300, 444, 0.75, 'rectangle', 4);
+      return { ...LETTER, regions: [label(art, 84, 44, 90), label(quillhaul(contentFor(`order ${order}`, order, 'line')), 90, 50, 90)] };
+    };
+    const text = await recipeFor(...(await documentsOf([page(1)], [page(2)])));
+    const [item] = await itemsBy(text, await documentOf([page(3)]));
+    expect(item).toMatchObject({ role: 'label', scale: 1, state: { kind: 'ready' } });
+    expect(item?.evidence.join()).toContain('the cut line is left out');
+  });
+
   it('the same documents give the same text', async () => {
     const documents = await documentsOf([labelPage(1), slipPage(1)], [labelPage(2), slipPage(2)]);
     expect(await recipeFor(...documents)).toBe(await recipeFor(...documents));

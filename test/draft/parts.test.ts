@@ -23,7 +23,7 @@ const page = (number: number, seen: Seen, looksCoded = seen.kind === 'labels'): 
 });
 const labels = (edge: 'frame' | 'ink', ...boxes: readonly Box[]): Seen => ({
   kind: 'labels',
-  labels: boxes.map((box) => ({ box, edge, returns: undefined })),
+  labels: boxes.map((box) => ({ box, edge, inside: undefined, returns: undefined })),
   beside: NOTHING,
 });
 const slip = (words: string | undefined): Seen => ({ kind: 'slip', words });
@@ -117,7 +117,7 @@ describe('the ladder of evidence', () => {
 describe('slips beside labels', () => {
   const beside = (box: Box, label = UPPER): Seen => ({
     kind: 'labels',
-    labels: [{ box: label, edge: 'frame', returns: undefined }],
+    labels: [{ box: label, edge: 'frame', inside: undefined, returns: undefined }],
     beside: { kind: 'packing-slip', words: 'packing slip', box },
   });
 
