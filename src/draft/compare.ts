@@ -15,26 +15,11 @@ export interface Piece {
   readonly reason: Reason | undefined;
 }
 
-export function pieceOfSheet({ page, role, box, turn, state }: Sheet): Piece {
-  return {
-    page,
-    role,
-    box,
-    turn,
-    end: state.kind === 'planned' ? 'printed' : state.kind,
-    reason: state.kind === 'planned' ? undefined : state,
-  };
-}
-
-export function pieceOfItem({ page, role, box, turn, state }: ItemResult): Piece {
-  return {
-    page,
-    role,
-    box,
-    turn,
-    end: state.kind === 'ready' ? 'printed' : state.kind,
-    reason: state.kind === 'ready' ? undefined : state,
-  };
+export function pieceOf({ page, role, box, turn, state }: Sheet | ItemResult): Piece {
+  const shown = { page, role, box, turn };
+  return state.kind === 'planned' || state.kind === 'ready'
+    ? { ...shown, end: 'printed', reason: undefined }
+    : { ...shown, end: state.kind, reason: state };
 }
 
 /** Why a recipe does not do for a page of a sample. */

@@ -6,7 +6,7 @@ import { applyRecipe } from '../recipe/apply.js';
 import { pageSheet, type Sheet } from '../sheet/sheet.js';
 import type { OptionValues } from '../steps/option.js';
 import { splitPages } from '../steps/split-pages.js';
-import { pieceOfItem, pieceOfSheet, problemsOf, type Piece, type Problem } from './compare.js';
+import { pieceOf, problemsOf, type Piece, type Problem } from './compare.js';
 import { recipeText, type Plan } from './plan.js';
 import type { Sample, Target } from './sample.js';
 
@@ -38,7 +38,7 @@ export async function tryQuickly(plan: Plan, samples: readonly Sample[], target:
   for (const sample of samples) {
     const { document } = sample;
     const sheets = await applyRecipe(recipe, { document, media: target.media, grid: gridOf(target.grid) });
-    const pieces = sheets.map(pieceOfSheet);
+    const pieces = sheets.map(pieceOf);
     tried.push({ pieces, problems: problemsOf(sample, pieces, outward) });
   }
   return all(tried);
@@ -50,7 +50,7 @@ export async function tryWhole(text: string, samples: readonly Sample[], { media
   const tried: Tried[] = [];
   for (const sample of samples) {
     const { items } = await processDocument({ bytes: sample.bytes, shownName: sample.name, recipe, media: media.name, grid });
-    const pieces = items.map(pieceOfItem);
+    const pieces = items.map(pieceOf);
     const ofDocument = pieces.flatMap(({ page, reason }) => (page === 0 && reason ? [{ sample: sample.name, page, reason }] : []));
     tried.push({ pieces, problems: [...ofDocument, ...problemsOf(sample, pieces, outward)] });
   }

@@ -1,8 +1,8 @@
-import { grow, intersection, type Box } from '../geometry/box.js';
+import { grow, intersection } from '../geometry/box.js';
 import { encodePng } from '../reading/png.js';
 import type { GreyRaster, SourcePage } from '../reading/source.js';
 import type { OnPage } from './explained.js';
-import { lineAround, placesBeside, stamp, type Pattern, type Pixels } from './marks.js';
+import { lineAround, pixelsOf, placesBeside, stamp, type Pattern, type Pixels } from '../batch/marks.js';
 
 /** Fine enough to read an address on a letter page, small enough to open at once: 100 dpi. */
 const PIXELS_PER_PT = 100 / 72;
@@ -40,14 +40,6 @@ export async function drawPage(page: SourcePage, { labels, candidates, codes }: 
     taken.push(place);
   }
   return encodePng(raster);
-}
-
-function pixelsOf({ pixelsPerPt: k, origin, width, height }: GreyRaster, box: Box): Pixels {
-  const x = Math.max(0, Math.round((box.x - origin.x) * k));
-  const y = Math.max(0, Math.round((box.y - origin.y) * k));
-  const right = Math.min(width, Math.round((box.x + box.width - origin.x) * k));
-  const bottom = Math.min(height, Math.round((box.y + box.height - origin.y) * k));
-  return { x, y, width: right - x, height: bottom - y };
 }
 
 const overlap = (a: Pixels, b: Pixels): boolean => intersection(a, b) !== undefined;

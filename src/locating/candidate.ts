@@ -1,4 +1,5 @@
 import type { Box } from '../geometry/box.js';
+import { formatSize } from '../geometry/length.js';
 import type { CodeLikeArea } from '../reading/code-like.js';
 
 /** What gives a candidate its edge. */
@@ -20,3 +21,10 @@ export interface Judged extends Candidate {
   /** One short phrase for each part of the score, for people. */
   readonly evidence: readonly string[];
 }
+
+/** An answer in words: "frame 6.00×4.00 in". */
+export const sizeOf = ({ edge, box }: Candidate): string => `${edge} ${formatSize(box.width, box.height)}`;
+
+/** Of answers that can't be told apart the first three. */
+export const severalAnswers = (answers: readonly Candidate[]): string =>
+  `more than one answer: ${answers.slice(0, 3).map(sizeOf).join(' or ')}`;

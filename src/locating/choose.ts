@@ -3,30 +3,30 @@ import { mmToPt } from '../geometry/length.js';
 import type { Judged } from './candidate.js';
 
 /** A score below this is no label. */
-const LEAST = 0.62;
+export const LEAST = 0.62;
 /** The best must beat the best different answer for the same place by this. */
 const MARGIN = 0.04;
 /** Two boxes with every edge this near (pt, 2 mm) are the same answer. */
 const SAME = mmToPt(2);
 
 /** A chosen answer and how far it is ahead. */
-export interface Chosen extends Judged {
+export type Chosen<T extends Judged = Judged> = T & {
   /** The best other answer for the same place; undefined when there is none. */
   readonly next: Judged | undefined;
-}
+};
 
-export interface Choice {
+export interface Choice<T extends Judged = Judged> {
   /** The labels, in reading order: from the top, then from the left. */
-  readonly labels: readonly Chosen[];
+  readonly labels: readonly Chosen<T>[];
   /** Answers too near to a chosen one to be told apart; when there are any, the page is doubtful. */
-  readonly rivals: readonly Judged[];
+  readonly rivals: readonly T[];
 }
 
 /** Chooses the best answers that don't overlap, and names the rivals that come too near. */
-export function choose(judged: readonly Judged[]): Choice {
+export function choose<T extends Judged>(judged: readonly T[]): Choice<T> {
   const sorted = [...judged].sort((a, b) => b.score - a.score || area(b.box) - area(a.box) || a.box.y - b.box.y || a.box.x - b.box.x);
-  const labels: Judged[] = [];
-  const rivals: Judged[] = [];
+  const labels: T[] = [];
+  const rivals: T[] = [];
   for (const each of sorted) {
     if (each.score < LEAST) break;
     const over = labels.filter((label) => intersection(label.box, each.box) !== undefined);
@@ -34,7 +34,7 @@ export function choose(judged: readonly Judged[]): Choice {
     else if (over.some((label) => label.score - each.score < MARGIN && !sameBox(label.box, each.box) && label.edge !== 'page'))
       rivals.push(each);
   }
-  const nextOf = (label: Judged): Judged | undefined =>
+  const nextOf = (label: T): T | undefined =>
     sorted.find((each) => each !== label && intersection(label.box, each.box) && !sameBox(label.box, each.box));
   return { labels: labels.sort(readingOrder).map((label) => ({ ...label, next: nextOf(label) })), rivals };
 }

@@ -53,8 +53,10 @@ const EDGE_WORDS = { page: 'page', frame: 'frame', picture: 'picture', ink: 'ink
 interface Clear {
   /** Pt; negative when ink crosses the edge. */
   readonly space: number;
-  readonly side: string;
+  readonly side: Side;
 }
+
+type Side = 'below' | 'above' | 'on its right' | 'on its left';
 
 /** The way from a box to the nearest ink outside it; undefined when there is none. */
 function clearSpace(box: Box, blobs: readonly Box[]): Clear | undefined {
@@ -67,12 +69,12 @@ function clearSpace(box: Box, blobs: readonly Box[]): Clear | undefined {
   return nearest;
 }
 
-function sideOf(box: Box, blob: Box): string {
-  const gaps: [number, string][] = [
+function sideOf(box: Box, blob: Box): Side {
+  const gaps: [number, Side][] = [
     [blob.y - bottom(box), 'below'],
     [box.y - bottom(blob), 'above'],
-    [blob.x - right(box), 'to the right'],
-    [box.x - right(blob), 'to the left'],
+    [blob.x - right(box), 'on its right'],
+    [box.x - right(blob), 'on its left'],
   ];
   return gaps.reduce((widest, each) => (each[0] > widest[0] ? each : widest))[1];
 }
@@ -80,7 +82,7 @@ function sideOf(box: Box, blob: Box): string {
 function clearWords(clear: Clear | undefined): string {
   if (!clear) return 'nothing else on the page';
   if (clear.space < 0) return 'other ink crosses its edge';
-  return `clear space of ${ptToMm(clear.space).toFixed(0)} mm to what is ${clear.side === 'below' || clear.side === 'above' ? clear.side : `on its ${clear.side.slice(7)}`}`;
+  return `clear space of ${ptToMm(clear.space).toFixed(0)} mm to what is ${clear.side}`;
 }
 
 /** Gap between two boxes, pt; negative when they overlap. */

@@ -1,9 +1,8 @@
 import { area, contains, grow, intersection, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { Judged } from './candidate.js';
+import { LEAST } from './choose.js';
 
-/** An answer with a real edge must be this good to stand for looser ones. */
-const GOOD = 0.62;
 /** A cut line stands at most this far outside the frame of its label, pt (12 mm; common practice, no source). */
 const CUT_LINE = mmToPt(12);
 /** Share of the edged box that the looser one must cover to be the same answer. */
@@ -14,7 +13,7 @@ const MOSTLY = 0.8;
  * that has nothing but white paper around a frame, and a frame with nothing but white paper up to a cut line.
  */
 export function withShownEdges(judged: readonly Judged[], blobs: readonly Box[]): readonly Judged[] {
-  const edged = judged.filter(({ edge, score }) => (edge === 'frame' || edge === 'picture') && score >= GOOD);
+  const edged = judged.filter(({ edge, score }) => (edge === 'frame' || edge === 'picture') && score >= LEAST);
   return judged.filter(
     (each) => !edged.some((other) => other !== each && other.codes.length === each.codes.length && showsEdgeOf(other, each, blobs)),
   );

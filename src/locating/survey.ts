@@ -1,10 +1,9 @@
 import { intersection, type Box } from '../geometry/box.js';
-import { formatSize } from '../geometry/length.js';
 import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import { phrasesOf, type Phrase } from '../reading/word-lines.js';
-import { EDGES, type Judged } from './candidate.js';
+import { EDGES, severalAnswers, sizeOf, type Judged } from './candidate.js';
 import { choose, type Chosen } from './choose.js';
 import { inkBlobs } from './ink-groups.js';
 import { judgedOn } from './locate.js';
@@ -13,7 +12,7 @@ import { restOf, type Rest } from './rest.js';
 import { isTrackingLike, strengthOf } from './strength.js';
 
 /** A label that was found on a page that nobody described. */
-export interface FoundLabel extends Chosen {
+export interface FoundLabel extends Judged {
   /** Set when the label calls itself a return label: its words. */
   readonly returns: string | undefined;
 }
@@ -57,15 +56,14 @@ async function surveyPage(page: SourcePage, media: Media, readCodes: ReadCodes):
   const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
   const candidates = judgedOn(page, whole, EDGES, media, blobs).map((each): Candidate => ({ ...each, said: saidIn(phrases, each.box) }));
   const { labels, rivals } = choose(candidates.filter((each) => !isNamedOtherwise(each.said)));
-  const likely = labels.map((label) => ({ ...label, said: saidIn(phrases, label.box) }));
   const named = candidates.filter((each) => isNamedOtherwise(each.said));
-  return settle(likely, rivals, named, { page, blobs, phrases, readCodes });
+  return settle(labels, rivals, named, { page, blobs, phrases, readCodes });
 }
 
 interface Candidate extends Judged {
   readonly said: Said;
 }
-type Likely = Chosen & Candidate;
+type Likely = Chosen<Candidate>;
 
 interface Facts {
   readonly page: SourcePage;
@@ -95,8 +93,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
   }
   const labels = sure.map(({ label }) => label);
   const near = rivals.filter((rival) => labels.some((label) => intersection(label.box, rival.box)));
-  if (near.length > 0)
-    return doubtful(`more than one answer: ${[...labels, ...near].slice(0, 3).map(sizeOf).join(' or ')}`, [...labels, ...near]);
+  if (near.length > 0) return doubtful(severalAnswers([...labels, ...near]), [...labels, ...near]);
   const unsure = weak.find(({ strength, label }) => strength >= LABEL || (label.said.labelWords >= 2 && strength >= 1));
   if (unsure) return doubtful(`the ${sizeOf(unsure.label)} beside the label may be one, too`, [...labels, unsure.label]);
   const other = unlikeBest(sure);
@@ -160,8 +157,6 @@ const sharesCode = (a: Weighed, b: Weighed): boolean =>
 const isExplainedBy = (weak: Weighed, sure: Weighed): boolean => sharesCode(weak, sure) || weak.codes?.some(isTrackingLike) === false;
 
 const doubtful = (why: string, candidates: readonly Judged[]): Survey => ({ kind: 'doubtful', why, candidates });
-
-const sizeOf = ({ edge, box }: Judged): string => `${edge} ${formatSize(box.width, box.height)}`;
 
 function found({ said: says, ...label }: Likely, pageReturns: string | undefined): FoundLabel {
   const name = says.names.find(({ kind }) => kind === 'return-label');

@@ -1,6 +1,6 @@
 import { area, intersection, type Box } from '../geometry/box.js';
 import { formatSize, lengthToPt } from '../geometry/length.js';
-import { EDGES, type Judged } from '../locating/candidate.js';
+import { EDGES, severalAnswers, sizeOf, type Judged } from '../locating/candidate.js';
 import { locate } from '../locating/locate.js';
 import { held, isLabel, isPlanned, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
 import { sheetsOfSurvey } from './beside-label.js';
@@ -147,12 +147,8 @@ const noLabel = (message: string): Reason => ({
   remedy: 'Look at the picture; if there is a label, give its `place` or its `box` under locate-label.',
 });
 
-const size = (each: Judged): string => `${each.edge} ${formatSize(each.box.width, each.box.height)}`;
-
-const severalAnswers = (answers: readonly Judged[]): string => `more than one answer: ${answers.slice(0, 3).map(size).join(' or ')}`;
-
 const severalIn = (place: string, labels: readonly Judged[]): Reason => ({
   code: 'locate-label/doubtful',
-  message: `${labels.length} labels on the ${place}, where one should be: ${labels.slice(0, 3).map(size).join(' and ')}`,
+  message: `${labels.length} labels on the ${place}, where one should be: ${labels.slice(0, 3).map(sizeOf).join(' and ')}`,
   remedy: 'Look at the picture; name a smaller `place` for each label under locate-label, or leave `place` out to take them all.',
 });

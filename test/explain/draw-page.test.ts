@@ -1,6 +1,6 @@
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
-import { lineAround, placesBeside, stamp } from '../../src/explain/marks.js';
+import { lineAround, placesBeside, stamp } from '../../src/batch/marks.js';
 import type { GreyRaster } from '../../src/reading/source.js';
 import { explainSample } from './explain-sample.js';
 

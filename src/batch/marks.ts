@@ -1,3 +1,4 @@
+import type { Box } from '../geometry/box.js';
 import type { GreyRaster } from '../reading/source.js';
 
 /** A rectangle in whole pixels of a raster, from its top left. */
@@ -17,6 +18,8 @@ export interface Pattern {
 
 /** Side of a digit's square, pixels. */
 const DOT = 3;
+/** A digit's seven rows and one above and below. */
+const ROWS = 9;
 /** The digits 0 to 9 as 5 × 7 dots, rows from the top. */
 const DIGITS: readonly string[] = [
   '01110 10001 10011 10101 11001 10001 01110',
@@ -46,7 +49,11 @@ export function lineAround(raster: GreyRaster, { x, y, width, height }: Pixels, 
   }
 }
 
-const sizeOf = (mark: number): { width: number; height: number } => ({ width: (6 * String(mark).length + 1) * DOT, height: 9 * DOT });
+/** What a number takes, its ground included, in pixels; `dot` is the side of a digit's square. */
+export const sizeOf = (mark: number, dot = DOT): { readonly width: number; readonly height: number } => ({
+  width: (6 * String(mark).length + 1) * dot,
+  height: ROWS * dot,
+});
 
 /** Where a mark's number may stand: outside its rectangle first, then in its corner; only what lies whole on the raster. */
 export function placesBeside(raster: GreyRaster, { x, y, width, height }: Pixels, mark: number): readonly Pixels[] {
@@ -65,13 +72,14 @@ export function placesBeside(raster: GreyRaster, { x, y, width, height }: Pixels
     .filter((each) => each.x >= 0 && each.y >= 0 && each.x + each.width <= raster.width && each.y + each.height <= raster.height);
 }
 
-/** A whole number in white on black; changes the raster. */
+/** A whole number in white on black, as large as `sizeOf` made `at`; changes the raster. */
 export function stamp(raster: GreyRaster, at: Pixels, mark: number): void {
+  const dot = at.height / ROWS;
   fill(raster, at, 0);
   Array.from(String(mark)).forEach((digit, index) => {
     (DIGITS[Number(digit)] ?? '').split(' ').forEach((row, y) => {
-      Array.from(row).forEach((dot, x) => {
-        if (dot === '1') fill(raster, { x: at.x + (6 * index + x + 1) * DOT, y: at.y + (y + 1) * DOT, width: DOT, height: DOT }, 255);
+      Array.from(row).forEach((bit, x) => {
+        if (bit === '1') fill(raster, { x: at.x + (6 * index + x + 1) * dot, y: at.y + (y + 1) * dot, width: dot, height: dot }, 255);
       });
     });
   });
@@ -83,4 +91,13 @@ function fill(raster: GreyRaster, { x, y, width, height }: Pixels, grey: number)
 
 function set({ width, height, data }: GreyRaster, x: number, y: number, grey: number): void {
   if (x >= 0 && y >= 0 && x < width && y < height) data[y * width + x] = grey;
+}
+
+/** Where a box (pt on the raster's page) lies, in whole pixels on the raster. */
+export function pixelsOf({ pixelsPerPt: k, origin, width, height }: GreyRaster, box: Box): Pixels {
+  const x = Math.max(0, Math.round((box.x - origin.x) * k));
+  const y = Math.max(0, Math.round((box.y - origin.y) * k));
+  const right = Math.min(width, Math.round((box.x + box.width - origin.x) * k));
+  const bottom = Math.min(height, Math.round((box.y + box.height - origin.y) * k));
+  return { x, y, width: right - x, height: bottom - y };
 }
