@@ -22,7 +22,7 @@ const NEAR = 4;
 /** Share of the ink that may differ: specks of pictures that were coded with loss. */
 const SPECKS = 0.002;
 /** Layouts of whose first document no label is ready: held by the proof, or as doubtful. One that comes to be ready leaves this list. */
-const NONE_READY: readonly string[] = ['t03-sender-copy', 'u07-office-all'];
+const NONE_READY: readonly string[] = ['u07-office-all'];
 /** Labels compared of each layout. */
 const MOST = 4;
 
