@@ -1,5 +1,6 @@
 import type { CompiledRecipe } from '../config/recipe.js';
 import type { GridName } from '../geometry/grid.js';
+import type { PrinterSetup } from '../geometry/printer.js';
 import type { WorkItem } from '../intake/work.js';
 import type { DocumentResult } from '../recipe/outcome.js';
 
@@ -12,6 +13,8 @@ export interface DocumentJob {
   /** Media name, checked by `parseMedia`. */
   readonly media: string;
   readonly grid: GridName;
+  /** Left out: the printer reaches the whole page, and takes pages as their sources draw them. */
+  readonly printer?: PrinterSetup;
   /** Called when work on a source page (from 1) begins: a sign of life. A document that gives none for long is ended. */
   readonly onPage?: (page: number) => void;
 }
@@ -23,6 +26,7 @@ export interface WorkOrder {
   readonly recipe: CompiledRecipe;
   readonly media: string;
   readonly grid: GridName;
+  readonly printer: PrinterSetup;
 }
 
 /** From a worker. */

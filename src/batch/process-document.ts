@@ -2,11 +2,13 @@ import { createHash } from 'node:crypto';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { gridOf, type Grid } from '../geometry/grid.js';
 import { mediaNamed, type Media } from '../geometry/media.js';
+import { PLAIN_PRINTER, printableArea, type PrinterSetup } from '../geometry/printer.js';
 import type { Placement } from '../press/place.js';
 import { pressDocument } from '../press/press-document.js';
 import { stampSize } from '../press/stamp.js';
 import { codeUses, type CodeUse } from '../proof/code-role.js';
-import { proveDocument, type Proof, type ProofOptions, type ProvedCode } from '../proof/prove.js';
+import type { ProvedCode } from '../proof/judge-codes.js';
+import { proveDocument, type Proof, type ProofOptions } from '../proof/prove.js';
 import { takeCounts } from '../reading/counters.js';
 import type { SourceDocument } from '../reading/source.js';
 import { applyRecipe } from '../recipe/apply.js';
@@ -39,12 +41,14 @@ export async function processDocument(job: DocumentJob): Promise<DocumentResult>
     const media = mediaNamed(job.media);
     const grid = gridOf(job.grid);
     const sheets = await clock.time('steps', () => applyRecipe(job.recipe, { document: source, media, grid }));
-    const { number } = stackPlanOf(job.recipe, job.grid);
+    const { number, impose } = stackPlanOf(job.recipe, job.grid);
+    // What is laid on larger sheets does not come out of this printer as it is.
+    const printer = impose === undefined ? (job.printer ?? PLAIN_PRINTER) : PLAIN_PRINTER;
     const numbered = number && {
       numberSize: stampSize(LONGEST_NUMBER, number.fontSize),
       leastNumberSize: number.fontSize > SMALL_TYPE ? stampSize(LONGEST_NUMBER, SMALL_TYPE) : undefined,
     };
-    const made = await pressAndProve(source, sheets, media, grid, clock, numbered ?? {});
+    const made = await pressAndProve(source, sheets, { media, grid, printer }, clock, numbered ?? {});
     // Before the pictures are made: what is held for its parcel's sake is looked at too.
     const items = holdParcels(sheets.map((sheet) => itemOf(sheet, made)));
     const pictures = await clock.time('pictures', () => picturesOf(source, items));
@@ -69,16 +73,26 @@ interface Made {
   readonly states: ReadonlyMap<string, ItemState>;
 }
 
+/** What pages are pressed and proved for. */
+interface Target {
+  readonly media: Media;
+  readonly grid: Grid;
+  readonly printer: PrinterSetup;
+}
+
 async function pressAndProve(
   source: SourceDocument,
   sheets: readonly Sheet[],
-  media: Media,
-  grid: Grid,
+  { media, grid, printer }: Target,
   clock: StageClock,
   options: ProofOptions,
 ): Promise<Made> {
-  const { bytes, placements, undrawn } = await clock.time('press', () => pressDocument(source, sheets, media, grid));
-  const proofs = bytes ? await clock.time('proof', () => proveDocument(source, bytes, sheets, placements, media, grid, options)) : [];
+  const { bytes, placements, undrawn } = await clock.time('press', () => pressDocument(source, sheets, media, grid, printer.offset));
+  const proofs = bytes
+    ? await clock.time('proof', () =>
+        proveDocument(source, bytes, sheets, placements, media, grid, { ...options, reach: printableArea(printer, media) }),
+      )
+    : [];
   const states = new Map<string, ItemState>();
   for (const { sheetId, reason } of undrawn) states.set(sheetId, { kind: 'held', ...reason });
   for (const { sheetId, verdict } of proofs) states.set(sheetId, verdict === 'proved' ? { kind: 'ready' } : { kind: 'held', ...verdict });

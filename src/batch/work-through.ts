@@ -67,7 +67,10 @@ export async function workThrough(
     const result =
       'item' in task
         ? refusedDocument(task.state, task.reason)
-        : await pool.process({ type: 'document', item: work, recipe: channel.recipe, media: pipeline.media, grid: pipeline.grid }, halt);
+        : await pool.process(
+            { type: 'document', item: work, recipe: channel.recipe, media: pipeline.media, grid: pipeline.grid, printer: pipeline.printer },
+            halt,
+          );
     if (!result) return undefined;
     if (!('item' in task)) onFirstEnd();
     const state = 'item' in task ? task.state : result.pageCount > 0 ? 'read' : 'failed';

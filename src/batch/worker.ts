@@ -19,7 +19,7 @@ async function work(order: WorkOrder): Promise<void> {
   }
 }
 
-async function resultOf({ item, recipe, media, grid }: WorkOrder): Promise<DocumentResult> {
+async function resultOf({ item, recipe, media, grid, printer }: WorkOrder): Promise<DocumentResult> {
   const read = await readWork(item);
   if (!read.ok) return failedDocument(read.reason);
   if (createHash('sha256').update(read.bytes).digest('hex') !== item.sha256) {
@@ -30,7 +30,7 @@ async function resultOf({ item, recipe, media, grid }: WorkOrder): Promise<Docum
     });
   }
   const onPage = (page: number): void => port.postMessage({ type: 'page', page } satisfies WorkerReport);
-  return processDocument({ bytes: read.bytes, shownName: item.shownName, recipe, media, grid, onPage });
+  return processDocument({ bytes: read.bytes, shownName: item.shownName, recipe, media, grid, printer, onPage });
 }
 
 /** Hands the bytes over instead of copying them twice; they may be parts of an engine's own memory, which can't be handed over. */

@@ -11,6 +11,7 @@ import type { DiagnosticCode } from '../diagnostics/codes.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { nearest } from '../diagnostics/nearest.js';
 import { GRID_NAMES, type GridName } from '../geometry/grid.js';
+import { PLAIN_PRINTER } from '../geometry/printer.js';
 import { isPage, MEDIA_NAMES, mediaNamed, PAGE_RANGE, parseMedia } from '../geometry/media.js';
 
 /** What was typed behind `slipyard run`. */
@@ -107,6 +108,7 @@ function fromRecipe(args: PipelineArgs, given: Given, reference: string, folder:
     folder,
     media,
     grid,
+    printer: PLAIN_PRINTER,
     out: resolve(folder, args.out ?? PIPELINE_DEFAULTS.out),
     jobs: undefined,
     channels: [{ name: recipe.name, files: args.files, recipe }],

@@ -1,5 +1,5 @@
 /** The keys that each kind of file, and each entry of `channels`, may have. */
-export const PIPELINE_KEYS = ['media', 'grid', 'out', 'jobs', 'channels'] as const;
+export const PIPELINE_KEYS = ['media', 'grid', 'output', 'print-width', 'margins', 'offset', 'out', 'jobs', 'channels'] as const;
 export const CHANNEL_KEYS = ['name', 'files', 'recipe', 'options'] as const;
 export const RECIPE_KEYS = ['about', 'steps'] as const;
 

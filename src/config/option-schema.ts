@@ -6,7 +6,7 @@ import { optionInWords, showValue } from './option-words.js';
 
 /** The text of a length, as `parseLength` takes it. */
 const LENGTH_PATTERN = `^\\s*(-?\\d+(\\.\\d+)?|-?\\.\\d+)\\s*(${UNITS.join('|')})\\s*$`;
-const LENGTH: JsonSchema = { type: 'string', pattern: LENGTH_PATTERN, examples: ['10mm', '4in', '12pt', '24dots'] };
+export const LENGTH: JsonSchema = { type: 'string', pattern: LENGTH_PATTERN, examples: ['10mm', '4in', '12pt', '24dots'] };
 
 /** The text of a page pattern, as `isPagesPattern` takes it, but that `5-3` is left to the loader. */
 const PAGES_PATTERN = '^\\s*[1-9]\\d*(-\\d*)?(\\s*,\\s*[1-9]\\d*(-\\d*)?)*\\s*$';

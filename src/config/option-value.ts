@@ -51,12 +51,12 @@ function readChoices(slot: Slot, values: readonly string[]): readonly string[] |
   return twice === undefined ? words : wrongList(slot, `names ${quote(twice)} twice`, 'Name it once.');
 }
 
-const wrongList = ({ file, node, at, name }: Slot, what: string, remedy: string): undefined => {
+export const wrongList = ({ file, node, at, name }: Slot, what: string, remedy: string): undefined => {
   file.error('config/bad-value', node ? spanOf(node) : at, `${quote(name)} ${what}`, remedy);
   return undefined;
 };
 
-function readLength(slot: Slot, min?: Length): Length | undefined {
+export function readLength(slot: Slot, min?: Length): Length | undefined {
   const word = wordOf(slot);
   const length = word === undefined ? undefined : parseLength(word);
   if (!length) return wrongValue(slot, 'is a length with its unit', lengthRemedy(word ?? ''), 'config/bad-unit');

@@ -1,4 +1,5 @@
 import type { GridName } from '../geometry/grid.js';
+import type { PrinterSetup } from '../geometry/printer.js';
 import type { CompiledRecipe } from './recipe.js';
 
 /** A checked pipeline. Paths are absolute. */
@@ -10,6 +11,7 @@ export interface Pipeline {
   /** Media name as written, checked by `parseMedia`. */
   readonly media: string;
   readonly grid: GridName;
+  readonly printer: PrinterSetup;
   readonly out: string;
   /** Workers; undefined: as many as the machine can spare. */
   readonly jobs: number | undefined;

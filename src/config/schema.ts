@@ -1,7 +1,8 @@
 import { GRID_NAMES } from '../geometry/grid.js';
+import { OUTPUT_KINDS } from '../geometry/printer.js';
 import type { Step } from '../steps/step.js';
 import { DRAFT_7, type JsonSchema } from './json-schema.js';
-import { kindSchema, MEDIA, optionSchema, wordsSchema } from './option-schema.js';
+import { kindSchema, LENGTH, MEDIA, optionSchema, wordsSchema } from './option-schema.js';
 import type { CHANNEL_KEYS, PIPELINE_KEYS } from './keys.js';
 import { RECIPE_KEYS } from './keys.js';
 import { MOST_JOBS, PIPELINE_DEFAULTS } from './pipeline-file.js';
@@ -65,6 +66,24 @@ export function pipelineSchema(steps: readonly Step[]): JsonSchema {
   const properties: Record<(typeof PIPELINE_KEYS)[number], JsonSchema> = {
     media: { description: `The label that the printer takes. Default: ${media}.`, ...MEDIA },
     grid: { description: `The dots of the printer, as its driver draws them. Default: ${grid}.`, ...wordsSchema(GRID_NAMES) },
+    output: {
+      description:
+        "Pages as their sources draw them, as the printer's own dots, or dots and a PWG raster file beside the PDF. Default: vector.",
+      ...wordsSchema(OUTPUT_KINDS),
+    },
+    'print-width': { description: 'How far the print head reaches across the page. Default: over the whole page.', ...LENGTH },
+    margins: {
+      description: 'Where the printer can print nothing: one length, or four from the top clockwise. Default: none.',
+      anyOf: [LENGTH, { type: 'array', items: LENGTH, minItems: 4, maxItems: 4 }],
+    },
+    offset: {
+      description:
+        'How far everything is moved to the right and down; what to write here is told by `slipyard ruler`. Default: not at all.',
+      type: 'array',
+      items: LENGTH,
+      minItems: 2,
+      maxItems: 2,
+    },
     out: {
       description: `The folder for the results, from the pipeline file's own folder. Default: ${out}.`,
       type: 'string',

@@ -134,6 +134,7 @@ export const DIAGNOSTIC_CODES = [
   'split-pages/shared-page',
   'split-pages/skipped',
   'split-pages/unknown',
+  'verify/beyond-page',
   'verify/blank',
   'verify/code-changed',
   'verify/code-extra',
@@ -142,6 +143,7 @@ export const DIAGNOSTIC_CODES = [
   'verify/cut',
   'verify/ink-differs',
   'verify/nothing-to-prove',
+  'verify/out-of-reach',
   'verify/too-fine',
   'verify/unread-bars',
 ] as const;

@@ -20,6 +20,17 @@ const DPI: Record<GridName, number> = {
 /** No raster of a page is ever larger than this. */
 export const MOST_PIXELS = 60_000_000;
 
+/** The driver's grid of a head, and the head of a driver's grid: 203 dpi stands for 8 dots/mm in drivers, 300 for 12, 600 for 24 (handbook section 1.3). */
+const TWINS: Record<GridName, GridName> = {
+  '203dpi': '8dpmm',
+  '300dpi': '12dpmm',
+  '600dpi': '24dpmm',
+  '8dpmm': '203dpi',
+  '12dpmm': '300dpi',
+  '24dpmm': '600dpi',
+};
+export const twinOf = (name: GridName): GridName => TWINS[name];
+
 export const gridOf = (name: GridName): Grid => ({ name, dpi: DPI[name] });
 export const dotsPerPt = (grid: Grid): number => grid.dpi / 72;
 

@@ -1,5 +1,4 @@
-import type { Box } from '../geometry/box.js';
-import type { Media } from '../geometry/media.js';
+import { bottom, right, type Box } from '../geometry/box.js';
 import { CELL, type PrintedDots } from './printed-dots.js';
 
 /** Clear space kept to ink, to the label and to the page's edge, pt. */
@@ -8,11 +7,12 @@ const CLEAR = 3;
 /**
  * A rectangle of at least `size` (pt) that is known to be free of ink: as near to the bottom right corner as there is one,
  * bottom before right. Undefined when there is none.
+ * @param reach the part of the page that the printer reaches, pt
  * @param keepOut pt on the output page that no number may touch, ink or not: a label's own box; undefined for slips
  */
 export function freeNumberBox(
   dots: PrintedDots,
-  media: Media,
+  reach: Box,
   size: { readonly width: number; readonly height: number },
   keepOut: Box | undefined,
 ): Box | undefined {
@@ -21,25 +21,28 @@ export function freeNumberBox(
   const cells = (pt: number): number => Math.ceil(((pt + 2 * CLEAR) * perPt) / CELL);
   const needs = { across: cells(size.width), down: cells(size.height) };
   if (needs.across > columns || needs.down > rows) return undefined;
-  if (keepOut && !roomBeside(keepOut, media, size)) return undefined;
+  if (keepOut && !roomBeside(keepOut, reach, size)) return undefined;
   const taken = Uint8Array.from(dots.burned);
   if (keepOut) markBox(taken, columns, rows, keepOut, perPt);
   const sums = sumsOf(taken, columns, rows);
-  for (let y = rows - needs.down; y >= 0; y--) {
-    for (let x = columns - needs.across; x >= 0; x--) {
+  const cell = (pt: number): number => +((pt * perPt) / CELL).toFixed(3);
+  const least = { x: Math.ceil(cell(reach.x)), y: Math.ceil(cell(reach.y)) };
+  const most = { x: Math.min(columns, Math.floor(cell(right(reach)))), y: Math.min(rows, Math.floor(cell(bottom(reach)))) };
+  for (let y = most.y - needs.down; y >= least.y; y--) {
+    for (let x = most.x - needs.across; x >= least.x; x--) {
       if (sumOver(sums, columns, x, y, needs.across, needs.down) > 0) continue;
-      const right = ((x + needs.across) * CELL) / perPt - CLEAR;
-      const bottom = ((y + needs.down) * CELL) / perPt - CLEAR;
-      return { x: right - size.width, y: bottom - size.height, width: size.width, height: size.height };
+      const x1 = ((x + needs.across) * CELL) / perPt - CLEAR;
+      const y1 = ((y + needs.down) * CELL) / perPt - CLEAR;
+      return { x: x1 - size.width, y: y1 - size.height, width: size.width, height: size.height };
     }
   }
   return undefined;
 }
 
 /** Whether any strip beside `box` is wide enough: a label that fills the page leaves nothing to search. */
-function roomBeside(box: Box, media: Media, size: { readonly width: number; readonly height: number }): boolean {
-  const across = Math.max(box.x, media.width - box.x - box.width);
-  const down = Math.max(box.y, media.height - box.y - box.height);
+function roomBeside(box: Box, reach: Box, size: { readonly width: number; readonly height: number }): boolean {
+  const across = Math.max(box.x - reach.x, right(reach) - right(box));
+  const down = Math.max(box.y - reach.y, bottom(reach) - bottom(box));
   return across >= size.width + 2 * CLEAR || down >= size.height + 2 * CLEAR;
 }
 

@@ -2,6 +2,7 @@ import { applyToBox, applyToPoint, compose, placementMatrix, turnedSize, type Ma
 import { bottom, centre, right, type Box } from '../geometry/box.js';
 import { dotsPerPt, type Grid } from '../geometry/grid.js';
 import { SIZE_TOLERANCE, type Media } from '../geometry/media.js';
+import type { PrinterSetup } from '../geometry/printer.js';
 import type { PictureUnder } from '../reading/source.js';
 import type { Sheet } from '../sheet/sheet.js';
 
@@ -64,19 +65,31 @@ function nearestWhole(ratio: number): number {
   return ratio >= 1 ? Math.round(ratio) : 1 / Math.round(1 / ratio);
 }
 
+/** How far the printer is to be corrected: everything moves so many pt to the right and down. */
+export type Offset = PrinterSetup['offset'];
+const NO_OFFSET: Offset = { x: 0, y: 0 };
+
 /**
- * Centres a sheet on the media. When its region shows one picture whose pixels come out as whole dots, the place moves by less
+ * Centres a sheet on the media, and moves it by the printer's offset. When its region shows one picture whose pixels come out as whole dots, the place moves by less
  * than a dot so that pixel edges lie on dot edges.
  * @param page output page, from 1
  * @param picture the picture that draws the sheet's region, if one does
  */
-export function place(sheet: Sheet, page: number, media: Media, grid: Grid, picture: PictureUnder | undefined): Placement {
+export function place(
+  sheet: Sheet,
+  page: number,
+  media: Media,
+  grid: Grid,
+  picture: PictureUnder | undefined,
+  offset: Offset = NO_OFFSET,
+): Placement {
   const { width, height } = drawnSize(sheet);
-  const x = (media.width - width) / 2;
-  const y = (media.height - height) / 2;
+  const x = (media.width - width) / 2 + offset.x;
+  const y = (media.height - height) / 2 + offset.y;
   const centred = placementMatrix(sheet.box, sheet.turn, sheet.scale, x, y);
   const drawn = applyToBox(centred, sheet.box);
-  const shift = picture && shiftToDots(centred, drawn, sheet, media, grid, picture);
+  const room = roomOf(sheet.margin, media, offset);
+  const shift = picture && shiftToDots(centred, drawn, sheet, room, grid, picture);
   if (shift === undefined) return { sheetId: sheet.id, page, matrix: centred, drawnBox: drawn, pixelForDot: false };
   const [a, b, c, d, e, f] = centred;
   const snapped: Matrix = [a, b, c, d, e + shift.x, f + shift.y];
@@ -98,7 +111,7 @@ function shiftToDots(
   matrix: Matrix,
   drawn: Box,
   sheet: Sheet,
-  media: Media,
+  room: Box,
   grid: Grid,
   picture: PictureUnder,
 ): { x: number; y: number } | undefined {
@@ -107,11 +120,15 @@ function shiftToDots(
   if (Math.abs(ratio / nearestWhole(ratio) - 1) > WHOLE) return undefined;
   // The picture's own corner stands for all its pixel edges: they are whole dots apart.
   const corner = applyToPoint(matrix, picture.origin.x, picture.origin.y);
-  const room = { x0: sheet.margin, y0: sheet.margin, x1: media.width - sheet.margin, y1: media.height - sheet.margin };
   return {
-    x: nearestShift(corner.x, perPt, room.x0 - drawn.x, room.x1 - right(drawn)),
-    y: nearestShift(corner.y, perPt, room.y0 - drawn.y, room.y1 - bottom(drawn)),
+    x: nearestShift(corner.x, perPt, room.x - drawn.x, right(room) - right(drawn)),
+    y: nearestShift(corner.y, perPt, room.y - drawn.y, bottom(room) - bottom(drawn)),
   };
+}
+
+/** Where a sheet may lie: the media inside its margin, as the printer will put it. */
+function roomOf(margin: number, media: Media, offset: Offset): Box {
+  return { x: margin + offset.x, y: margin + offset.y, width: media.width - 2 * margin, height: media.height - 2 * margin };
 }
 
 /** The smallest shift (pt) that puts `at` on a dot edge, kept between `least` and `most` where one does. */

@@ -14,7 +14,7 @@ import { joinLayers } from './layers.js';
 import { addPage, newDocument, saveDocument } from './output.js';
 import { clipTo, cm } from './operators.js';
 import { UnreadablePage } from './page-form.js';
-import { drawnSize, fits, fitsSize, place, type Placement } from './place.js';
+import { drawnSize, fits, fitsSize, place, type Offset, type Placement } from './place.js';
 import { embedFace, measureText, missingGlyphs } from './text-face.js';
 
 /** A sheet that the press could not draw, and why. */
@@ -34,11 +34,17 @@ export interface Pressed {
 
 /**
  * Draws each planned sheet of a document once, straight from its source, on a page of the media: vector stays vector,
- * pixels stay pixels. The same source and sheets give the same bytes. A sheet that can't be drawn comes back in `undrawn`.
+ * pixels stay pixels. Everything lies moved by the printer's `offset`. The same source and sheets give the same bytes. A sheet that can't be drawn comes back in `undrawn`.
  */
-export async function pressDocument(source: SourceDocument, sheets: readonly Sheet[], media: Media, grid: Grid): Promise<Pressed> {
+export async function pressDocument(
+  source: SourceDocument,
+  sheets: readonly Sheet[],
+  media: Media,
+  grid: Grid,
+  offset?: Offset,
+): Promise<Pressed> {
   const document = await newDocument();
-  const press = new Press(source, document, media, grid);
+  const press = new Press(source, document, media, grid, offset);
   const placements: Placement[] = [];
   const undrawn: Undrawn[] = [];
   for (const sheet of sheets.filter(isPlanned)) {
@@ -62,6 +68,7 @@ class Press {
     private readonly document: PDFDocument,
     private readonly media: Media,
     private readonly grid: Grid,
+    private readonly offset: Offset = { x: 0, y: 0 },
   ) {
     this.context = document.context;
   }
@@ -69,7 +76,7 @@ class Press {
   async draw(sheet: Sheet, page: number): Promise<Placement | Undrawn> {
     if (sheet.content.kind === 'text') return this.drawText(sheet, sheet.content.lines, sheet.content.fontSize, page);
     if (!fits(sheet, this.media)) return { sheetId: sheet.id, reason: tooLarge(drawnSize(sheet), sheet.margin, this.media) };
-    const placement = place(sheet, page, this.media, this.grid, this.source.page(sheet.page).pictureUnder(sheet.box));
+    const placement = place(sheet, page, this.media, this.grid, this.source.page(sheet.page).pictureUnder(sheet.box), this.offset);
     const pressSource = this.source.pressSource(sheet.page);
     try {
       this.drawRegion(sheet, placement, pressSource);
@@ -115,7 +122,7 @@ class Press {
     }
     const missing = missingGlyphs(lines.join('')).length;
     if (missing > 0) return { sheetId: sheet.id, reason: noGlyphs(missing) };
-    const drawnBox = { x: sheet.margin, y: sheet.margin, ...size };
+    const drawnBox = { x: sheet.margin + this.offset.x, y: sheet.margin + this.offset.y, ...size };
     const face = await (this.face ??= embedFace(this.document));
     const operators = textOperators(lines, fontSize, drawnBox, this.media.height, face, 'F');
     addPage(this.document, this.media, operators, { Font: { F: face.ref } });

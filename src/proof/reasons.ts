@@ -32,6 +32,20 @@ export const empty: Reason = {
   remedy: 'Look at the picture: if it is a blank page, let the recipe skip it; if it is a pale label, ask the channel for a black one.',
 };
 
+export const beyondPage: Reason = {
+  code: 'verify/beyond-page',
+  message: "a part of it comes to lie beyond the page's edge",
+  remedy:
+    'Look at `offset` in the pipeline: a label as large as the media can not be moved. Print a smaller label, or set the printer itself right.',
+};
+
+export const outOfReach = (dots: number): Reason => ({
+  code: 'verify/out-of-reach',
+  message: `${dots} dots of it lie where the printer can't print, as the pipeline's \`margins\` and \`print-width\` say`,
+  remedy:
+    'Let the recipe shrink it a little (`scale: { margin: … }`), or print it on wider media; if the printer reaches farther, correct the pipeline.',
+});
+
 export function inkDiffers(squares: number): Reason {
   return {
     code: 'verify/ink-differs',

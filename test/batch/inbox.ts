@@ -5,6 +5,7 @@ import { afterAll } from 'vitest';
 import type { RunEvent } from '../../src/batch/events.js';
 import { runBatch, type RunEnd, type RunRequest } from '../../src/batch/run-batch.js';
 import type { Pipeline } from '../../src/config/pipeline.js';
+import { PLAIN_PRINTER } from '../../src/geometry/printer.js';
 import type { CompiledStep } from '../../src/config/recipe.js';
 
 const folders: string[] = [];
@@ -58,6 +59,7 @@ export function pipelineOf(
     folder,
     media: '4x6in',
     grid: '203dpi',
+    printer: PLAIN_PRINTER,
     out: join(folder, 'out'),
     jobs: 1,
     channels: Object.entries(channels).map(([name, steps]) => ({

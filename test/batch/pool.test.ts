@@ -1,3 +1,4 @@
+import { PLAIN_PRINTER } from '../../src/geometry/printer.js';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { WorkOrder } from '../../src/batch/messages.js';
 import { defaultJobs, Pool } from '../../src/batch/pool.js';
@@ -22,6 +23,7 @@ const order = (shownName: string): WorkOrder => ({
   recipe: { name: 'any', about: '', steps: [] },
   media: '4x6in',
   grid: '203dpi',
+  printer: PLAIN_PRINTER,
 });
 
 async function runAll(under: Pool, names: readonly string[]): Promise<(DocumentResult | undefined)[]> {

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { processDocument } from '../../src/batch/process-document.js';
 import { loadRecipe } from '../../src/config/load-recipe.js';
 import type { CompiledRecipe } from '../../src/config/recipe.js';
+import { PLAIN_PRINTER, type PrinterSetup } from '../../src/geometry/printer.js';
 import { stampSize } from '../../src/press/stamp.js';
 import type { DocumentResult, ItemResult } from '../../src/recipe/outcome.js';
 import { NO_LABELS } from '../faults/inputs/documents.js';
@@ -47,6 +48,40 @@ const numberStep = (size: number): CompiledRecipe['steps'][number] => {
 
 const statesOf = (items: readonly ItemResult[]): readonly string[] =>
   items.map(({ id, state }) => (state.kind === 'ready' ? `${id} ready` : `${id} ${state.kind} ${state.code}`));
+
+describe('a printer that is not true, or does not reach everywhere', () => {
+  const on = async (printer: Partial<PrinterSetup>): Promise<DocumentResult> => {
+    const { value } = loadRecipe('any-page', ROOT);
+    if (!value) throw new Error('any-page has mistakes');
+    const bytes = await sampleOf('picture-4x6');
+    return processDocument({
+      bytes,
+      shownName: 'sample.pdf',
+      recipe: value,
+      media: '4x6in',
+      grid: '203dpi',
+      printer: { ...PLAIN_PRINTER, ...printer },
+    });
+  };
+
+  it('moves everything by the offset', async () => {
+    const [plain, moved] = [await on({}), await on({ offset: { x: 0.5, y: -0.5 } })];
+    expect(statesOf(moved.items)).toEqual(['p1 ready']);
+    const [before, after] = [plain.items[0]?.drawnBox, moved.items[0]?.drawnBox];
+    expect((after?.x ?? NaN) - (before?.x ?? NaN)).toBeCloseTo(0.5, 0);
+    expect((after?.y ?? NaN) - (before?.y ?? NaN)).toBeCloseTo(-0.5, 0);
+    expect(after).not.toEqual(before);
+  });
+
+  it('holds a label that the offset would push over the edge', async () => {
+    expect(statesOf((await on({ offset: { x: 14, y: 0 } })).items)).toEqual(['p1 held verify/beyond-page']);
+  });
+
+  it('holds a label with ink where the printer does not reach', async () => {
+    expect(statesOf((await on({ margins: { top: 30, right: 0, bottom: 0, left: 0 } })).items)).toEqual(['p1 held verify/out-of-reach']);
+    expect(statesOf((await on({ printWidth: 200 })).items)).toEqual(['p1 held verify/out-of-reach']);
+  });
+});
 
 describe('processDocument', () => {
   it.each(NO_LABELS.map(([what, code, content]) => [what, code, content] as const))(

@@ -3,7 +3,7 @@ import type { Box } from '../../src/geometry/box.js';
 import { freeNumberBox } from '../../src/press/free-number-box.js';
 import { printedDots } from '../../src/press/printed-dots.js';
 
-const media = { name: '4x6in', width: 288, height: 432 };
+const whole = { x: 0, y: 0, width: 288, height: 432 };
 const size = { width: 40, height: 12 };
 const perPt = 203 / 72;
 
@@ -23,7 +23,7 @@ const touches = (a: Box, b: Box): boolean => a.x < b.x + b.width && b.x < a.x + 
 
 describe('a free rectangle', () => {
   it('is in the bottom right corner of an empty page, on the page', () => {
-    const box = freeNumberBox(page(), media, size, undefined);
+    const box = freeNumberBox(page(), whole, size, undefined);
     expect(box?.width).toBe(40);
     expect(box?.height).toBe(12);
     expect((box?.x ?? NaN) + 40).toBeGreaterThan(280);
@@ -34,25 +34,35 @@ describe('a free rectangle', () => {
 
   it('moves left, then up, to keep clear of ink', () => {
     const corner = { x: 250, y: 400, width: 38, height: 32 };
-    const left = freeNumberBox(page(corner), media, size, undefined);
+    const left = freeNumberBox(page(corner), whole, size, undefined);
     expect(left && touches(left, corner)).toBe(false);
     expect(left?.y).toBeGreaterThan(410);
     const foot = { x: 0, y: 400, width: 288, height: 32 };
-    const up = freeNumberBox(page(foot), media, size, undefined);
+    const up = freeNumberBox(page(foot), whole, size, undefined);
     expect((up?.y ?? NaN) + 12).toBeLessThan(400);
     expect((up?.y ?? NaN) + 12).toBeGreaterThan(390);
   });
 
   it('keeps out of a label’s box though it is white there', () => {
     const label = { x: 0, y: 0, width: 288, height: 405 };
-    const box = freeNumberBox(page(), media, size, label);
+    const box = freeNumberBox(page(), whole, size, label);
     expect(box && touches(box, label)).toBe(false);
-    expect(freeNumberBox(page(), media, size, { ...label, height: 420 })).toBeUndefined();
+    expect(freeNumberBox(page(), whole, size, { ...label, height: 420 })).toBeUndefined();
+  });
+
+  it('lies where the printer reaches', () => {
+    const reach = { x: 10, y: 8, width: 260, height: 400 };
+    const box = freeNumberBox(page(), reach, size, undefined);
+    expect((box?.x ?? NaN) + 40).toBeGreaterThan(262);
+    expect((box?.x ?? NaN) + 40).toBeLessThan(270);
+    expect((box?.y ?? NaN) + 12).toBeGreaterThan(400);
+    expect((box?.y ?? NaN) + 12).toBeLessThan(408);
+    expect(freeNumberBox(page({ x: 0, y: 0, width: 288, height: 395 }), reach, size, undefined)).toBeUndefined();
   });
 
   it('is not there when a single dot in each place stands in the way', () => {
     const dots: Box[] = [];
     for (let y = 5; y < 432; y += 10) for (let x = 5; x < 288; x += 30) dots.push({ x, y, width: 0.3, height: 0.3 });
-    expect(freeNumberBox(page(...dots), media, size, undefined)).toBeUndefined();
+    expect(freeNumberBox(page(...dots), whole, size, undefined)).toBeUndefined();
   });
 });
