@@ -2,6 +2,7 @@ import { boxFromCorners, grow, intersection } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { invert, type Matrix } from '../geometry/placement.js';
 import { LINEAR, readCodes } from '../reading/codes.js';
+import { maxiCodeScale, readMaxiCode } from '../reading/maxicode.js';
 import { addCodes } from '../reading/page-codes.js';
 import type { Code, GreyRaster, SourcePage, Symbology } from '../reading/source.js';
 import { isLabel, type Sheet } from '../sheet/sheet.js';
@@ -20,7 +21,7 @@ export async function readAndCompare(
   pixelsPerPt: number,
 ): Promise<CodesCompared> {
   const expected = await page.codes(sheet.box, pixelsPerPt);
-  const drawn = await readOutput(bits, expected, sheet);
+  const drawn = await readOutput(bits, expected, sheet, matrix);
   const quick = compareCodes(expected, drawn, matrix, sheet.turn);
   if (isEqual(quick) && (expected.length > 0 || !isLabel(sheet))) return quick;
   // Each look may miss what the other sees: what either saw is there.
@@ -49,16 +50,33 @@ async function readWhere(page: SourcePage, sheet: Sheet, extra: Code, matrix: Ma
 const AROUND = mmToPt(4);
 
 /** Reads the output all over: rows of bars the way they run, matrix codes as they lie; what the source has lying on its side is looked for in all turns. */
-async function readOutput(bits: GreyRaster, expected: readonly Code[], sheet: Sheet): Promise<readonly Code[]> {
+async function readOutput(bits: GreyRaster, expected: readonly Code[], sheet: Sheet, matrix: Matrix): Promise<readonly Code[]> {
   const onItsSide = ({ symbology, turn }: Code): boolean =>
     !LINEAR.includes(symbology) && (turn === undefined || (turn + sheet.turn) % 180 !== 0);
-  const level = [...new Set([...LINEAR, ...SMALL, ...expected.map((code) => code.symbology)])];
+  const level = [...new Set([...LINEAR, ...SMALL, ...expected.map((code) => code.symbology).filter(isReadOnAPage)])];
   const found = [...(await readCodes(bits, { symbologies: level, run: 'level' }))];
   addCodes(found, await readCodes(bits, { symbologies: LINEAR, run: 'upright' }));
-  const turned = [...new Set(expected.filter(onItsSide).map((code) => code.symbology))];
+  const turned = [
+    ...new Set(
+      expected
+        .filter(onItsSide)
+        .map((code) => code.symbology)
+        .filter(isReadOnAPage),
+    ),
+  ];
   if (turned.length > 0) addCodes(found, await readCodes(bits, { symbologies: turned }));
+  for (const code of expected.filter(({ symbology }) => symbology === 'MaxiCode')) {
+    const there = moved(code, matrix);
+    const centre = { x: sum(there.corners.map(({ x }) => x)) / 4, y: sum(there.corners.map(({ y }) => y)) / 4 };
+    const read = await readMaxiCode(bits, { centre, scale: maxiCodeScale(there) });
+    if (read) addCodes(found, [read]);
+  }
   return found;
 }
+
+/** MaxiCode is read only alone, where it is known to be. */
+const isReadOnAPage = (symbology: Symbology): boolean => symbology !== 'MaxiCode';
+const sum = (values: readonly number[]): number => values.reduce((all, each) => all + each, 0);
 
 /** What may, beside rows of bars, be small enough to be overlooked in the source; larger symbologies are looked for where the source has them. */
 const SMALL: readonly Symbology[] = ['Data Matrix', 'QR'];

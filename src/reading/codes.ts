@@ -32,7 +32,7 @@ const FORMATS = {
 
 const SYMBOLOGY_OF = new Map(Object.entries(FORMATS).map(([symbology, format]) => [format as string, symbology as Symbology]));
 
-/** MaxiCode is read only when cropped alone (libraries' own limit), and its finder slows every page: not part of a page read. */
+/** MaxiCode is read only when cut out alone (the library's own limit): `readMaxiCodes` does that. */
 const ON_A_PAGE: readonly Symbology[] = [...LINEAR, 'PDF417', 'Data Matrix', 'QR', 'Aztec'];
 
 /** More codes than this are on no label; the reader stops there. */

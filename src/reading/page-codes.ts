@@ -2,6 +2,7 @@ import { bottom, contains, grow, intersection, right, union, type Box } from '..
 import { mmToPt } from '../geometry/length.js';
 import { codeLikeAreas, denseAreas, type CodeLikeArea } from './code-like.js';
 import { LINEAR, readCodes } from './codes.js';
+import { readMaxiCodes } from './maxicode.js';
 import { MOST_PIXELS, type Code, type SourcePage } from './source.js';
 
 /** The last bars or modules may lie outside the cells that look like a code: so much more is read around them, pt. */
@@ -28,7 +29,9 @@ export async function readPageCodes(
   at: (area: Box) => number | 'own',
   options: PageCodesOptions = {},
 ): Promise<readonly Code[]> {
-  if (options.thorough === true) return readCodes(page.render(region, at(region)), { thorough: true });
+  const maxiCodes = await readMaxiCodes(page, region, at);
+  if (options.thorough === true)
+    return [...(await readCodes(page.render(region, at(region)), { thorough: true })), ...maxiCodes].sort(byPlace);
   const rows = codeLikeAreas(page).filter((area) => area.kind === 'linear');
   const within = (boxes: readonly Box[]): Box[] => apart(boxes.flatMap((box) => intersection(grow(box, AROUND), region) ?? []));
   const found: Code[] = [];
@@ -44,8 +47,11 @@ export async function readPageCodes(
   }
   const others = apart([...unread, ...within(denseAreas(page).filter((area) => !isWriting(page, area)))]);
   for (const area of others) addCodes(found, await readCodes(page.render(area, at(area))));
-  return found.filter((code) => contains(region, code.box, 1)).sort((a, b) => a.box.y - b.box.y || a.box.x - b.box.x);
+  addCodes(found, maxiCodes);
+  return found.filter((code) => contains(region, code.box, 1)).sort(byPlace);
 }
+
+const byPlace = (a: Code, b: Code): number => a.box.y - b.box.y || a.box.x - b.box.x;
 
 /** The finest resolution (pixels per pt) at which a raster of an area (pt) may be drawn. */
 export const mostPixelsPerPt = ({ width, height }: Box): number => 0.999 * Math.sqrt(MOST_PIXELS / Math.max(1e-6, width * height));

@@ -33,7 +33,7 @@ export interface PlacedImage {
   readonly turn: Turn | undefined;
 }
 
-/** The symbologies that can be told, by their names in the standards; MaxiCode only where nothing else is on the picture, not on a page. */
+/** The symbologies that can be told, by their names in the standards. */
 export const SYMBOLOGIES = ['Code 128', 'ITF', 'Code 39', 'PDF417', 'Data Matrix', 'QR', 'Aztec', 'MaxiCode'] as const;
 export type Symbology = (typeof SYMBOLOGIES)[number];
 

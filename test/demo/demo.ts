@@ -32,7 +32,7 @@ if (wrong.length > 0) {
   process.exitCode = 1;
 } else {
   console.log('\n─── The demo ended as it should. ───');
-  console.log('All forty orders are in the stack: each label with the codes it was drawn with (MaxiCodes aside, they are not read back),');
+  console.log('All forty orders are in the stack: each label with the codes it was drawn with,');
   console.log('each slip right behind its label.');
   console.log('These had been planted, and were found and kept out of it:');
   for (const { path, fault, ends } of documents) {
