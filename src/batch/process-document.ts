@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
-import { gridOf, type Grid } from '../geometry/grid.js';
+import { dotsPerPt, gridOf, type Grid } from '../geometry/grid.js';
 import { mediaNamed, type Media } from '../geometry/media.js';
 import { PLAIN_PRINTER, printableArea, type PrinterSetup } from '../geometry/printer.js';
 import type { Placement } from '../press/place.js';
@@ -8,11 +8,12 @@ import { pressDocument } from '../press/press-document.js';
 import { stampSize } from '../press/stamp.js';
 import { codeUses, type CodeUse } from '../proof/code-role.js';
 import type { ProvedCode } from '../proof/judge-codes.js';
+import type { CodeMeasure } from '../proof/measure-code.js';
 import { proveDocument, type Proof, type ProofOptions } from '../proof/prove.js';
 import { takeCounts } from '../reading/counters.js';
 import type { SourceDocument } from '../reading/source.js';
 import { applyRecipe } from '../recipe/apply.js';
-import type { CodeSummary, DocumentResult, HeldPicture, ItemResult, ItemState } from '../recipe/outcome.js';
+import type { BarFigures, CodeSummary, DocumentResult, HeldPicture, ItemResult, ItemState } from '../recipe/outcome.js';
 import type { Sheet } from '../sheet/sheet.js';
 import { failedDocument } from './failed-document.js';
 import { heldPicture } from './held-picture.js';
@@ -73,6 +74,12 @@ interface Made {
   readonly states: ReadonlyMap<string, ItemState>;
 }
 
+/** An offset of whole dots leaves what lies on dots there. */
+function wholeOffset({ x, y }: PrinterSetup['offset'], grid: Grid): PrinterSetup['offset'] {
+  const whole = (pt: number): number => Math.round(pt * dotsPerPt(grid)) / dotsPerPt(grid);
+  return { x: whole(x), y: whole(y) };
+}
+
 /** What pages are pressed and proved for. */
 interface Target {
   readonly media: Media;
@@ -87,7 +94,9 @@ async function pressAndProve(
   clock: StageClock,
   options: ProofOptions,
 ): Promise<Made> {
-  const { bytes, placements, undrawn } = await clock.time('press', () => pressDocument(source, sheets, media, grid, printer.offset));
+  const { bytes, placements, undrawn } = await clock.time('press', () =>
+    pressDocument(source, sheets, media, grid, wholeOffset(printer.offset, grid)),
+  );
   const proofs = bytes
     ? await clock.time('proof', () =>
         proveDocument(source, bytes, sheets, placements, media, grid, { ...options, reach: printableArea(printer, media) }),
@@ -140,7 +149,7 @@ const sha256 = (...parts: readonly (string | Uint8Array)[]): string =>
 /** Of a code that is no longer than this, the last characters would tell half of it. */
 const SHORT_CODE = 8;
 
-function summaryOf({ code, moduleDots }: ProvedCode, { role, number, trust }: CodeUse): CodeSummary {
+function summaryOf({ code, moduleDots, measure, onTwin, redrawn }: ProvedCode, { role, number, trust }: CodeUse): CodeSummary {
   const bytes = Buffer.from(code.bytes, 'hex');
   const printable = bytes.toString('latin1').replaceAll(/[^\x21-\x7e]/g, '');
   return {
@@ -150,7 +159,30 @@ function summaryOf({ code, moduleDots }: ProvedCode, { role, number, trust }: Co
     ...(number === undefined ? {} : { tracking: { digest: sha256(number), trust } }),
     digest: sha256(code.identifier, bytes),
     tail: printable.length > SHORT_CODE ? printable.slice(-4) : '',
-    moduleDots: moduleDots === undefined ? undefined : Math.round(moduleDots * 100) / 100,
+    moduleDots: moduleDots === undefined ? undefined : rounded(moduleDots, 2),
+    ...(redrawn === undefined ? {} : { redrawn }),
+    ...(measure ? { bars: figuresOf(measure, onTwin) } : {}),
+  };
+}
+
+const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));
+
+function figuresOf(measure: CodeMeasure, onTwin: number | undefined): BarFigures {
+  const { quiet, decodability } = measure;
+  return {
+    moduleMm: rounded(measure.moduleMm, 3),
+    moduleMil: rounded(measure.moduleMil, 2),
+    barHeightMm: rounded(measure.barHeightMm, 1),
+    quietModules: rounded(Math.min(quiet.before, quiet.after), 1),
+    decodability: {
+      asPlanned: rounded(decodability.mean, 2),
+      atGain: rounded(decodability.atGain, 2),
+      ...(onTwin === undefined ? {} : { onTwin: rounded(onTwin, 2) }),
+    },
+    modulation: rounded(measure.modulation, 2),
+    defects: rounded(measure.defects, 2),
+    simulatedGrade: measure.grade,
+    notSimulated: ['symbol contrast', 'reflectance'],
   };
 }
 

@@ -141,10 +141,16 @@ export const DIAGNOSTIC_CODES = [
   'verify/code-lost',
   'verify/code-moved',
   'verify/cut',
+  'verify/decodability',
+  'verify/engines-differ',
   'verify/ink-differs',
+  'verify/maxicode-size',
   'verify/nothing-to-prove',
   'verify/out-of-reach',
+  'verify/quiet-zone',
+  'verify/second-not-drawn',
   'verify/too-fine',
+  'verify/uneven-bars',
   'verify/unread-bars',
 ] as const;
 

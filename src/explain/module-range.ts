@@ -1,6 +1,6 @@
 import type { Code } from '../reading/source.js';
 import { LEAST_MODULE, type Limit } from '../proof/limits.js';
-import { isLinear } from '../proof/module-width.js';
+import { isLinear } from '../proof/linear.js';
 
 /** The modules (narrowest bars) that are published for a number. */
 export interface ModuleRange {

@@ -3,7 +3,7 @@ import { bottom, centre, right, type Box } from '../geometry/box.js';
 import { dotsPerPt, type Grid } from '../geometry/grid.js';
 import { SIZE_TOLERANCE, type Media } from '../geometry/media.js';
 import type { PrinterSetup } from '../geometry/printer.js';
-import type { PictureUnder } from '../reading/source.js';
+import type { PictureUnder, Point } from '../reading/source.js';
 import type { Sheet } from '../sheet/sheet.js';
 
 /** Where a sheet lies on its output page. Plain data. */
@@ -70,8 +70,8 @@ export type Offset = PrinterSetup['offset'];
 const NO_OFFSET: Offset = { x: 0, y: 0 };
 
 /**
- * Centres a sheet on the media, and moves it by the printer's offset. When its region shows one picture whose pixels come out as whole dots, the place moves by less
- * than a dot so that pixel edges lie on dot edges.
+ * Centres a sheet on the media, and moves it by the printer's offset. When its region shows one picture whose pixels come out as whole dots, or the sheet
+ * names a point, the place moves by less than a dot so that pixel edges, or the point, lie on dot edges.
  * @param page output page, from 1
  * @param picture the picture that draws the sheet's region, if one does
  */
@@ -89,12 +89,17 @@ export function place(
   const centred = placementMatrix(sheet.box, sheet.turn, sheet.scale, x, y);
   const drawn = applyToBox(centred, sheet.box);
   const room = roomOf(sheet.margin, media, offset);
-  const shift = picture && shiftToDots(centred, drawn, sheet, room, grid, picture);
+  const wholeDots = picture !== undefined && arePixelsWholeDots(sheet.scale, grid, picture);
+  // The picture's own corner stands for all its pixel edges: they are whole dots apart.
+  const edge = wholeDots ? picture.origin : sheet.onDots;
+  // A picture goes onto whole dots come what may; a label that fills the page is not pushed over its edge for its bars' sake.
+  const shift = edge && shiftToDots(centred, drawn, edge, room, grid, wholeDots);
   if (shift === undefined) return { sheetId: sheet.id, page, matrix: centred, drawnBox: drawn, pixelForDot: false };
   const [a, b, c, d, e, f] = centred;
   const snapped: Matrix = [a, b, c, d, e + shift.x, f + shift.y];
   const drawnBox = applyToBox(snapped, sheet.box);
-  return { sheetId: sheet.id, page, matrix: drawnIn(snapped, drawnBox, grid), drawnBox, pixelForDot: true };
+  const matrix = wholeDots ? drawnIn(snapped, drawnBox, grid) : snapped;
+  return { sheetId: sheet.id, page, matrix, drawnBox, pixelForDot: wholeDots };
 }
 
 /**
@@ -107,22 +112,19 @@ function drawnIn(matrix: Matrix, drawn: Box, grid: Grid): Matrix {
   return compose(matrix, [factor, 0, 0, factor, x * (1 - factor), y * (1 - factor)]);
 }
 
-function shiftToDots(
-  matrix: Matrix,
-  drawn: Box,
-  sheet: Sheet,
-  room: Box,
-  grid: Grid,
-  picture: PictureUnder,
-): { x: number; y: number } | undefined {
+/** Whether each pixel of a picture becomes a whole number of dots, or a whole number of pixels one dot. */
+export function arePixelsWholeDots(scale: number, grid: Grid, picture: PictureUnder): boolean {
+  const ratio = (scale * dotsPerPt(grid)) / picture.pixelsPerPt;
+  return Math.abs(ratio / nearestWhole(ratio) - 1) <= WHOLE;
+}
+
+/** How far all moves (pt, less than a dot) so that a point of the source lies on an edge between dots, both ways. */
+function shiftToDots(matrix: Matrix, drawn: Box, edge: Point, room: Box, grid: Grid, always: boolean): Point {
   const perPt = dotsPerPt(grid);
-  const ratio = (sheet.scale * perPt) / picture.pixelsPerPt;
-  if (Math.abs(ratio / nearestWhole(ratio) - 1) > WHOLE) return undefined;
-  // The picture's own corner stands for all its pixel edges: they are whole dots apart.
-  const corner = applyToPoint(matrix, picture.origin.x, picture.origin.y);
+  const at = applyToPoint(matrix, edge.x, edge.y);
   return {
-    x: nearestShift(corner.x, perPt, room.x - drawn.x, right(room) - right(drawn)),
-    y: nearestShift(corner.y, perPt, room.y - drawn.y, bottom(room) - bottom(drawn)),
+    x: nearestShift(at.x, perPt, room.x - drawn.x, right(room) - right(drawn), always),
+    y: nearestShift(at.y, perPt, room.y - drawn.y, bottom(room) - bottom(drawn), always),
   };
 }
 
@@ -131,9 +133,9 @@ function roomOf(margin: number, media: Media, offset: Offset): Box {
   return { x: margin + offset.x, y: margin + offset.y, width: media.width - 2 * margin, height: media.height - 2 * margin };
 }
 
-/** The smallest shift (pt) that puts `at` on a dot edge, kept between `least` and `most` where one does. */
-function nearestShift(at: number, perPt: number, least: number, most: number): number {
+/** The smallest shift (pt) that puts `at` on a dot edge and lies between `least` and `most`; where none does, none, or with `always` the smallest of all. */
+function nearestShift(at: number, perPt: number, least: number, most: number, always: boolean): number {
   const dots = at * perPt;
   const shifts = [Math.round(dots), Math.floor(dots), Math.ceil(dots)].map((edge) => (edge - dots) / perPt);
-  return shifts.find((shift) => shift >= least - 0.01 && shift <= most + 0.01) ?? shifts[0] ?? 0;
+  return shifts.find((shift) => shift >= least - 0.01 && shift <= most + 0.01) ?? (always ? shifts[0] : 0) ?? 0;
 }

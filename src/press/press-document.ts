@@ -13,6 +13,7 @@ import { textOperators } from './draw-text.js';
 import { joinLayers } from './layers.js';
 import { addPage, newDocument, saveDocument } from './output.js';
 import { clipTo, cm } from './operators.js';
+import { redrawOperators } from './redraw.js';
 import { UnreadablePage } from './page-form.js';
 import { drawnSize, fits, fitsSize, place, type Offset, type Placement } from './place.js';
 import { embedFace, measureText, missingGlyphs } from './text-face.js';
@@ -96,22 +97,23 @@ class Press {
     const { matrix, drawnBox } = placement;
     if (matrix === undefined) throw new Error('press: a region has no place');
     // The source is drawn as given; the sheet speaks of the page straightened.
+    const redrawn = redrawOperators(sheet.redrawn ?? [], matrix, this.grid, this.media.height);
     const page = this.source.page(sheet.page);
     const straight = straightening(page);
     const given = page.skew === 0 ? matrix : compose(straight, matrix);
     if (source.kind === 'pdf') {
       const form = this.open(source.pdf).form(sheet.page);
-      this.addDrawing(drawnBox, form.ref, cm(formMatrix(form, given, this.media.height)));
+      this.addDrawing(drawnBox, form.ref, cm(formMatrix(form, given, this.media.height)), redrawn);
       return;
     }
     const box = page.skew === 0 ? sheet.box : boundsOf(invert(straight), sheet.box);
     const part = drawPicture(this.context, source.picture, page, box, given, this.media.height);
     if (part === undefined) throw new UnreadablePage('the region holds no pixel of the picture');
-    this.addDrawing(drawnBox, part.ref, cm(part.matrix));
+    this.addDrawing(drawnBox, part.ref, cm(part.matrix), redrawn);
   }
 
-  private addDrawing(drawnBox: Box, ref: PDFRef, map: string): void {
-    const operators = `q\n${clipTo(drawnBox, this.media.height)}\n${map}\n/S Do\nQ`;
+  private addDrawing(drawnBox: Box, ref: PDFRef, map: string, redrawn: string): void {
+    const operators = `q\n${clipTo(drawnBox, this.media.height)}\n${map}\n/S Do\nQ${redrawn === '' ? '' : `\n${redrawn}`}`;
     addPage(this.document, this.media, operators, { XObject: { S: ref } });
   }
 

@@ -1,6 +1,6 @@
 import { area } from '../geometry/box.js';
 import type { Code } from '../reading/source.js';
-import { isLinear } from './module-width.js';
+import { isLinear } from './linear.js';
 import { knownNumber, textOf, type CodeRole } from './number-schemes.js';
 
 export { CODE_ROLES, type CodeRole } from './number-schemes.js';

@@ -1,7 +1,7 @@
 import { mmToPt } from '../geometry/length.js';
 import { addTurns, applyToPoint, type Matrix, type Turn } from '../geometry/placement.js';
 import type { Code, Point } from '../reading/source.js';
-import { isLinear } from './module-width.js';
+import { isLinear } from './linear.js';
 
 /** A code read from the output may lie this far from where the source's code was put, mm. */
 export const MOVED_MM = 2;

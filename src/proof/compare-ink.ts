@@ -1,4 +1,4 @@
-import { bottom, right, type Box } from '../geometry/box.js';
+import { bottom, intersection, right, type Box } from '../geometry/box.js';
 import { applyToBox, applyToPoint, invert, type Matrix } from '../geometry/placement.js';
 import { CELL, type PrintedDots } from '../press/printed-dots.js';
 import type { GreyRaster, Point } from '../reading/source.js';
@@ -25,14 +25,16 @@ export type InkVerdict =
  * @param source the source page in grey, at any resolution
  * @param output the whole output page
  * @param drawn where the sheet lies on the output page, pt
+ * @param except parts of the output page (pt) that are meant to differ
  */
-export function compareInk(source: GreyRaster, output: PrintedDots, matrix: Matrix, drawn: Box): InkVerdict {
+export function compareInk(source: GreyRaster, output: PrintedDots, matrix: Matrix, drawn: Box, except: readonly Box[] = []): InkVerdict {
   const before = weighSource(source, matrix, drawn);
   const after = weighOutput(output, drawn);
   const total = (ink: readonly number[]): number => ink.reduce((sum, each) => sum + each, 0);
   if (total(before) > 0 && total(after) < BLANK * total(before)) return { kind: 'blank' };
   const different = before.filter((ink, index) => {
     const other = after[index] ?? 0;
+    if (except.some((box) => intersection(box, squareAt(drawn, index)) !== undefined)) return false;
     return Math.max(ink, other) > FAINT && Math.min(ink, other) < KEPT * Math.max(ink, other);
   });
   return different.length === 0 ? { kind: 'alike' } : { kind: 'differs', squares: different.length };
@@ -45,6 +47,12 @@ export function hasInk(output: PrintedDots): boolean {
 
 const columnsOf = (drawn: Box): number => Math.max(1, Math.round(drawn.width / SQUARE));
 const rowsOf = (drawn: Box): number => Math.max(1, Math.round(drawn.height / SQUARE));
+
+/** The square of this number, pt on the output page. */
+function squareAt(drawn: Box, index: number): Box {
+  const [columns, width, height] = [columnsOf(drawn), drawn.width / columnsOf(drawn), drawn.height / rowsOf(drawn)];
+  return { x: drawn.x + (index % columns) * width, y: drawn.y + Math.floor(index / columns) * height, width, height };
+}
 
 /** Squares stretch a little so that a whole number of them fills the box: their number for each row and column of a raster. */
 function squaresOf(drawn: Box, at: readonly Point[]): { readonly across: Int32Array; readonly down: Int32Array } {

@@ -1,14 +1,18 @@
-import { dotsPerPt, type Grid } from '../geometry/grid.js';
-import type { Matrix } from '../geometry/placement.js';
+import { dotsPerPt, gridOf, twinOf, type Grid } from '../geometry/grid.js';
+import { intersection, type Box } from '../geometry/box.js';
+import { invert, type Matrix } from '../geometry/placement.js';
+import { maxiCodeScale } from '../reading/maxicode.js';
 import type { Code, GreyRaster, SourcePage } from '../reading/source.js';
-import { isLabel, type Reason, type Sheet } from '../sheet/sheet.js';
+import { isLabel, type ProofPlan, type Reason, type Sheet } from '../sheet/sheet.js';
 import { isEqual, moved, type CodesCompared } from './compare-codes.js';
 import { cutCodes } from './cut-codes.js';
-import { leastModuleDots } from './limits.js';
+import { leastModuleDots, MAXICODE_SCALE } from './limits.js';
+import { measureCode, type CodeMeasure } from './measure-code.js';
 import { moduleWidth } from './module-width.js';
 import { readAndCompare } from './read-back.js';
 import * as reasons from './reasons.js';
 import { unreadRows } from './unread-rows.js';
+import { brokenLimit } from './verdict.js';
 
 /** A code read back from the output. */
 export interface ProvedCode {
@@ -16,6 +20,12 @@ export interface ProvedCode {
   readonly code: Code;
   /** Width of a module in dots of the grid; undefined for matrix codes. */
   readonly moduleDots: number | undefined;
+  /** Of a row of bars: what was measured on the dots. */
+  readonly measure?: CodeMeasure | undefined;
+  /** Of a row of bars on a page that stays vector: its decodability on the grid that a driver may use instead; 0 where it can't be read there. */
+  readonly onTwin?: number | undefined;
+  /** Whether the press drew it anew, and dots a module. */
+  readonly redrawn?: number | undefined;
 }
 
 /** What was found of a page: whether it may be printed, and the codes that came back equal. */
@@ -26,19 +36,23 @@ export interface Judged {
 
 export const hold = (verdict: Reason, codes: readonly ProvedCode[] = []): Judged => ({ verdict, codes });
 
-/**
- * Reads the codes of a sheet's region and of what was drawn of it, and compares them.
- * @param grey the output page with soft edges, which carry fractions of a dot
- * @param bits the same page as it is burned
- */
-export async function judgeCodes(
-  page: SourcePage,
-  sheet: Sheet,
-  matrix: Matrix,
-  grey: GreyRaster,
-  bits: GreyRaster,
-  grid: Grid,
-): Promise<Judged> {
+/** A drawn page as codes are read from it. */
+export interface DrawnPage {
+  /** With soft edges, which carry fractions of a dot. */
+  readonly grey: GreyRaster;
+  /** As it is burned. */
+  readonly bits: GreyRaster;
+  readonly grid: Grid;
+  /** Draws a part of it in 1 bit on another grid; left out where the page goes out as dots, which no driver redraws. */
+  readonly onGrid?: ((region: Box, grid: Grid) => GreyRaster) | undefined;
+}
+
+/** Half a dot either way (the default gain of a direct-thermal head, common practice, no source). */
+export const DEFAULT_GAIN = 0.5;
+
+/** Reads the codes of a sheet's region and of what was drawn of it, compares them, and measures them on the dots. */
+export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix, drawn: DrawnPage): Promise<Judged> {
+  const { grey, bits, grid } = drawn;
   const pixelsPerPt = Math.max(2 * dotsPerPt(grid), 2 * sheet.scale * dotsPerPt(grid));
   const cut = await cutCodes(page, sheet.box, pixelsPerPt);
   if (cut.codes.length > 0) return hold(reasons.cut(cut.codes));
@@ -46,23 +60,46 @@ export async function judgeCodes(
   const compared = await readAndCompare(page, sheet, matrix, bits, pixelsPerPt);
   const required = isLabel(sheet);
   if (required && compared.same.length === 0 && isEqual(compared)) return hold(reasons.nothingToProve);
-  const proved = compared.same.map(({ output }): ProvedCode => ({ code: output, moduleDots: moduleWidth(grey, output) }));
+  const plan: ProofPlan = sheet.proof ?? { codes: 'required' };
+  const proved = compared.same.map(({ output }) => measured(output, sheet, matrix, drawn, plan.gain ?? DEFAULT_GAIN));
   const difference = reasons.codesDiffer(compared);
   const fine = required ? tooFine(compared, proved, matrix, grey, grid) : undefined;
   // Bars too fine are why a code is lost: the cause says more than the effect.
-  if (fine && (difference === undefined || difference.code === 'verify/code-lost')) {
+  if (fine && (difference === undefined || difference.code === 'verify/code-lost') && !allows(plan, 'module-width')) {
     return hold(reasons.tooFine(fine.code, fine.moduleDots, grid, sheet.scale), proved);
   }
   if (difference) return hold(difference, proved);
-  const unread = required
-    ? unreadRows(
-        page,
-        sheet.box,
-        compared.same.map(({ source }) => source),
-      )
-    : [];
+  if (!required) return { verdict: 'proved', codes: proved };
+  const small = compared.same.find(
+    ({ output }) => output.symbology === 'MaxiCode' && maxiCodeScale(output) < MAXICODE_SCALE.value && sheet.scale < 1,
+  );
+  if (small) return hold(reasons.maxiCodeShrunk(sheet.scale), proved);
+  const broken = proved.flatMap((each) => brokenLimit(each, plan, grid) ?? [])[0];
+  if (broken) return hold(broken, proved);
+  const unread = unreadRows(
+    page,
+    sheet.box,
+    compared.same.map(({ source }) => source),
+  );
   return unread.length > 0 ? hold(reasons.unread, proved) : { verdict: 'proved', codes: proved };
 }
+
+const allows = ({ allow = [] }: ProofPlan, limit: string): boolean => allow.includes(limit);
+
+function measured(code: Code, sheet: Sheet, matrix: Matrix, { grey, bits, grid, onGrid }: DrawnPage, gain: number): ProvedCode {
+  const measure = measureCode(bits, code, grid, gain);
+  const twin = gridOf(twinOf(grid.name));
+  const onTwin = measure && onGrid && (measureCode(onGrid(code.box, twin), code, twin, 0)?.decodability.mean ?? 0);
+  const there = moved(code, invert(matrix)).corners;
+  const redrawn = sheet.redrawn?.find(({ box }) => {
+    const middle = { x: mean(there.map(({ x }) => x)), y: mean(there.map(({ y }) => y)) };
+    return intersection(box, { x: middle.x - 1, y: middle.y - 1, width: 2, height: 2 }) !== undefined;
+  });
+  const moduleDots = measure?.moduleDots ?? moduleWidth(grey, code);
+  return { code, moduleDots, measure, onTwin, ...(redrawn ? { redrawn: redrawn.moduleDots } : {}) };
+}
+
+const mean = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0) / values.length;
 
 /** The finest code under the least module, if any; lost ones are measured where the source's code was put. */
 function tooFine(

@@ -4,7 +4,7 @@ import { MM_PER_IN } from '../geometry/length.js';
 /** A published or derived limit with where it comes from. A figure may refuse a label only as far as its source is trusted. */
 export interface Limit {
   readonly value: number;
-  readonly unit: 'mm' | 'dots';
+  readonly unit: 'mm' | 'dots' | 'modules' | 'share';
   readonly source: string;
   /** `secondary`: seen in a text that cites the standard. `computed`: arithmetic of this project. */
   readonly trust: 'primary' | 'secondary' | 'computed' | 'from memory';
@@ -25,6 +25,60 @@ export const LEAST_DOTS = {
   source: 'dot pitch table, 2 dots at 8 dots/mm are 0.25 mm (handbook section 5.4)',
   trust: 'computed',
 } as const satisfies Limit;
+
+/** Decodability of the printed dots as they are: grade 3, one better than the least of a transport label, because paper and heat are still to come. */
+export const LEAST_DECODABILITY = {
+  value: 0.5,
+  unit: 'share',
+  source: 'ISO/IEC 15416 grade 3 (handbook section 5.1)',
+  trust: 'secondary',
+} as const satisfies Limit;
+
+/** The same when every bar prints wider or narrower by the stated gain: grade 2, 1.5 being the least of a transport label (handbook section 5.3). */
+export const LEAST_DECODABILITY_AT_GAIN = {
+  value: 0.37,
+  unit: 'share',
+  source: 'ISO/IEC 15416 grade 2 (handbook section 5.1)',
+  trust: 'secondary',
+} as const satisfies Limit;
+
+/** On the grid of the printer's head, when the driver's differs from it by a thousandth: such a label must still be read. */
+export const LEAST_DECODABILITY_ON_TWIN = {
+  value: 0.25,
+  unit: 'share',
+  source: 'ISO/IEC 15416 grade 1, the last that decodes (handbook section 5.1)',
+  trust: 'secondary',
+} as const satisfies Limit;
+
+/** Clear paper at each end of a linear code. */
+export const LEAST_QUIET = {
+  value: 10,
+  unit: 'modules',
+  source: 'ISO/IEC 15417 4.4.2, also for ITF and Code 39 (handbook sections 2.1 and 4.4)',
+  trust: 'secondary',
+} as const satisfies Limit;
+
+/** No bar or space may be wider or narrower by as much as this than the plan has it. */
+export const FARTHEST_OFF = {
+  value: 1,
+  unit: 'dots',
+  source: 'one dot, the least that a printer can be wrong by',
+  trust: 'computed',
+} as const satisfies Limit;
+
+/** The drawn size against the planned one. */
+export const SIZE_OFF = { value: 0.003, unit: 'share', source: 'a tenth of a module in 33', trust: 'computed' } as const satisfies Limit;
+
+/** Scale of a MaxiCode: 26.48 to 29.79 mm wide, 28.14 being its one size. */
+export const MAXICODE_SCALE = {
+  value: 0.94,
+  unit: 'share',
+  source: 'ISO/IEC 16023 (handbook section 4.4)',
+  trust: 'secondary',
+} as const satisfies Limit;
+
+/** Published limits are compared with this tolerance. */
+export const TOLERANCE = 0.02;
 
 /** What measuring may be off by: a module of exactly two dots must not be refused for a rounded edge. */
 const MEASURED_SHORT = 0.04;

@@ -1,7 +1,5 @@
-import { LINEAR } from '../reading/codes.js';
+import { isLinear } from './linear.js';
 import type { Code, GreyRaster, Point } from '../reading/source.js';
-
-export const isLinear = (code: Pick<Code, 'symbology'>): boolean => LINEAR.includes(code.symbology);
 
 /** Scan lines at these shares of the bars' length: away from the ends, where writing may touch the bars. */
 const SCANS = [0.2, 0.35, 0.5, 0.65, 0.8];

@@ -1,7 +1,7 @@
 import type { Code } from '../reading/source.js';
 import { alphanumericCheckDigit, gs1CheckDigit, mod11CheckDigit, s10CheckDigit } from './check-digits.js';
 import { gs1Elements } from './gs1-elements.js';
-import { isLinear } from './module-width.js';
+import { isLinear } from './linear.js';
 
 /**
  * What a number is for. Only a `tracking` number is a parcel's own; a `reference` is an order's, a consignment's or a shipment's,

@@ -1,15 +1,16 @@
 import { createHash } from 'node:crypto';
-import type { Box } from '../geometry/box.js';
+import { bottom, grow, intersection, right, type Box } from '../geometry/box.js';
 import { dotsPerPt, type Grid } from '../geometry/grid.js';
 import type { Media } from '../geometry/media.js';
 import { freeNumberBox } from '../press/free-number-box.js';
 import type { Placement } from '../press/place.js';
+import { redrawnArea } from '../press/redraw.js';
 import { printedDots, type PrintedDots } from '../press/printed-dots.js';
 import { openPdf } from '../reading/open-pdf.js';
 import type { GreyRaster, SourceDocument, SourcePage } from '../reading/source.js';
 import { isLabel, type Reason, type Sheet } from '../sheet/sheet.js';
 import { compareInk, hasInk } from './compare-ink.js';
-import { hold, judgeCodes, type Judged, type ProvedCode } from './judge-codes.js';
+import { hold, judgeCodes, type DrawnPage, type Judged, type ProvedCode } from './judge-codes.js';
 import { dotsOutOfReach, inkBeyondPage } from './out-of-reach.js';
 import * as reasons from './reasons.js';
 
@@ -37,6 +38,8 @@ export interface ProofOptions {
   readonly leastNumberSize?: Size | undefined;
   /** What the printer can reach of the page, pt; left out: the whole of it. */
   readonly reach?: Box | undefined;
+  /** Whether the page goes out as dots, which no driver draws again; left out: it stays vector. */
+  readonly asDots?: boolean;
 }
 
 /**
@@ -65,7 +68,16 @@ export async function proveDocument(
       if (!sheet) throw new Error(`proof: no sheet ${placement.sheetId}`);
       const grey = output.page(placement.page).render(whole, dotsPerPt(grid));
       const dots = printedDots(grey);
-      const found = await judge(source.page(sheet.page), sheet, placement, { grey, dots, media, grid, reach: options.reach ?? whole });
+      const page = output.page(placement.page);
+      const onGrid = (region: Box, other: Grid): GreyRaster => partOnGrid(page, region, other);
+      const found = await judge(source.page(sheet.page), sheet, placement, {
+        grey,
+        dots,
+        media,
+        grid,
+        reach: options.reach ?? whole,
+        onGrid: options.asDots === true ? undefined : onGrid,
+      });
       const keepOut = isLabel(sheet) ? placement.drawnBox : undefined;
       const free = (size: Size | undefined): Box | undefined => size && freeNumberBox(dots, options.reach ?? whole, size, keepOut);
       const numberBox = free(options.numberSize) ?? free(options.leastNumberSize);
@@ -78,6 +90,19 @@ export async function proveDocument(
   }
 }
 
+/** Paper beside a code that measuring wants, pt. */
+const BESIDE_CODE = 32;
+
+/** A part of the output in 1 bit as another grid draws it, cut along that grid's own dots. */
+function partOnGrid(page: SourcePage, region: Box, grid: Grid): GreyRaster {
+  const perPt = dotsPerPt(grid);
+  const dot = (pt: number, round: (dots: number) => number): number => round(pt * perPt) / perPt;
+  const wide = intersection(grow(region, BESIDE_CODE), { x: 0, y: 0, width: page.width, height: page.height }) ?? region;
+  const [x, y] = [dot(wide.x, Math.floor), dot(wide.y, Math.floor)];
+  const part = page.render({ x, y, width: dot(right(wide), Math.floor) - x, height: dot(bottom(wide), Math.floor) - y }, perPt);
+  return { ...part, data: part.data.map((value) => (value < 128 ? 0 : 255)) };
+}
+
 /** A drawn page, and what it is printed on. */
 interface Drawn {
   readonly grey: GreyRaster;
@@ -85,6 +110,7 @@ interface Drawn {
   readonly media: Media;
   readonly grid: Grid;
   readonly reach: Box;
+  readonly onGrid: DrawnPage['onGrid'];
 }
 
 async function judge(page: SourcePage, sheet: Sheet, placement: Placement, drawn: Drawn): Promise<Judged> {
@@ -94,14 +120,20 @@ async function judge(page: SourcePage, sheet: Sheet, placement: Placement, drawn
   if (unreachable > 0) return hold(reasons.outOfReach(unreachable));
   // Text set anew has no place on the source: what it says is the step's, that it is there is all that can be seen here.
   if (matrix === undefined) return hasInk(dots) ? { verdict: 'proved', codes: [] } : hold(reasons.blank);
-  const ink = compareInk(page.ink(), dots, matrix, placement.drawnBox);
+  const ink = compareInk(
+    page.ink(),
+    dots,
+    matrix,
+    placement.drawnBox,
+    (sheet.redrawn ?? []).map((code) => redrawnArea(code, matrix, grid)),
+  );
   if (ink.kind === 'blank') return hold(reasons.blank);
   if (isLabel(sheet) && !hasInk(dots)) return hold(reasons.empty);
   if (inkBeyondPage(page.ink(), matrix, placement.drawnBox, media)) return hold(reasons.beyondPage);
   const codes =
     sheet.proof?.codes === 'none'
       ? { verdict: 'proved' as const, codes: [] }
-      : await judgeCodes(page, sheet, matrix, grey, dots.raster, grid);
+      : await judgeCodes(page, sheet, matrix, { grey, bits: dots.raster, grid, onGrid: drawn.onGrid });
   if (codes.verdict === 'proved' && ink.kind === 'differs') return hold(reasons.inkDiffers(ink.squares), codes.codes);
   return codes;
 }

@@ -1,4 +1,4 @@
-import type { Grid } from '../geometry/grid.js';
+import { twinOf, type Grid } from '../geometry/grid.js';
 import { MM_PER_IN } from '../geometry/length.js';
 import type { Code } from '../reading/source.js';
 import type { Reason } from '../sheet/sheet.js';
@@ -79,6 +79,59 @@ export function tooFine(code: Code, dots: number, grid: Grid, scale: number): Re
       : 'The source draws it that fine: print it on a finer printer, or ask the channel for a larger label.',
   };
 }
+
+const ALLOW = (limit: string): string =>
+  `If this channel's labels are read all the same, set the limit aside in its recipe: \`verify: { allow: ${limit} }\`.`;
+
+export const uneven = (code: Code, off: number, moduleDots: number): Reason => ({
+  code: 'verify/uneven-bars',
+  message: Number.isFinite(off)
+    ? `a bar of ${list([code])} comes out ${off.toFixed(1)} dots off its width; a module is ${moduleDots.toFixed(2)} dots`
+    : `a line across ${list([code])} shows other bars than the rest of it`,
+  remedy: `Leave \`bars: whole-dots\` in scale, or print it on a finer printer. ${ALLOW('decodability')}`,
+});
+
+export const unmeasured = (code: Code): Reason => ({
+  code: 'verify/uneven-bars',
+  message: `no line across ${list([code])} shows its bars as they are planned, though a reader makes it out`,
+  remedy: `Leave \`bars: whole-dots\` in scale, or get a cleaner label from the channel. ${ALLOW('decodability')}`,
+});
+
+export const badlyDecodable = (code: Code, share: number, least: number, moduleDots: number): Reason => ({
+  code: 'verify/decodability',
+  message: `${list([code])} has a decodability of ${share.toFixed(2)} on the printer's dots, at ${moduleDots.toFixed(2)} dots a module; ${least} is the least (simulated; no verifier measurement)`,
+  remedy: `Leave \`bars: whole-dots\` in scale, or print it on a finer printer. ${ALLOW('decodability')}`,
+});
+
+export const atGain = (code: Code, share: number, gain: number | undefined, least: number): Reason => ({
+  code: 'verify/decodability',
+  message: `${list([code])} has a decodability of ${share.toFixed(2)} when bars print ${gain ?? 0.5} dots wider or narrower; ${least} is the least (simulated; no verifier measurement)`,
+  remedy: `Print it on a finer printer. ${ALLOW('decodability')}`,
+});
+
+export const onTwin = (code: Code, share: number, grid: Grid): Reason => ({
+  code: 'verify/decodability',
+  message: `${list([code])} would have a decodability of ${share.toFixed(2)} on ${twinOf(grid.name)}, which a driver for ${grid.name} may use instead (simulated; no verifier measurement)`,
+  remedy: `Write \`output: dots\` in the pipeline, so that no driver draws it again. ${ALLOW('decodability')}`,
+});
+
+export const quietZone = (code: Code, modules: number, least: number): Reason => ({
+  code: 'verify/quiet-zone',
+  message: `${list([code])} has only ${modules.toFixed(1)} modules of clear paper at one end; ${least} are the least`,
+  remedy: `Look at the picture: is something printed or cut beside the bars? ${ALLOW('quiet-zone')}`,
+});
+
+export const notWholeDots = (code: Code, dots: number, planned: number): Reason => ({
+  code: 'verify/uneven-bars',
+  message: `${list([code])} was to be drawn at ${planned} dots a module and has ${dots.toFixed(3)}`,
+  remedy: 'Do not print it. Report it with the document, and let the recipe leave it: `scale: { bars: as-drawn }`.',
+});
+
+export const maxiCodeShrunk = (scale: number): Reason => ({
+  code: 'verify/maxicode-size',
+  message: `a MaxiCode has one size and the label is shrunk to ${(scale * 100).toFixed(0)} %; it may not come out smaller than 94 %`,
+  remedy: 'Print the label at true size, on media that takes it.',
+});
 
 /** The gravest difference, as the reason for holding; undefined when there is none. */
 export function codesDiffer({ lost, changed, moved, extra }: CodesCompared): Reason | undefined {

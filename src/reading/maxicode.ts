@@ -3,6 +3,7 @@ import { mmToPt } from '../geometry/length.js';
 import { TURNS, type Turn } from '../geometry/placement.js';
 import { findBullseyes, type Bullseye } from './bullseye.js';
 import { readCodes } from './codes.js';
+import { cutOut } from './cut-out.js';
 import type { Code, GreyRaster, Point, SourcePage } from './source.js';
 
 /** Size without quiet zone, pt: 28.14 × 26.91 mm less a module of 0.88 mm on each side (ISO/IEC 16023, handbook section 4.4, secondary). */
@@ -94,21 +95,6 @@ function cornersOf({ x, y, width, height }: Box, turn: Turn): Code['corners'] {
     case 270:
       return [d, a, b, c];
   }
-}
-
-function cutOut({ width, height, data, pixelsPerPt, origin }: GreyRaster, box: Box): GreyRaster {
-  const pixel = (pt: number, most: number): number => Math.min(most, Math.max(0, Math.round(pt * pixelsPerPt)));
-  const [x0, x1] = [pixel(box.x - origin.x, width), pixel(box.x + box.width - origin.x, width)];
-  const [y0, y1] = [pixel(box.y - origin.y, height), pixel(box.y + box.height - origin.y, height)];
-  const piece = new Uint8Array(Math.max(0, (x1 - x0) * (y1 - y0)));
-  for (let y = y0; y < y1; y++) piece.set(data.subarray(y * width + x0, y * width + x1), (y - y0) * (x1 - x0));
-  return {
-    width: x1 - x0,
-    height: y1 - y0,
-    data: piece,
-    pixelsPerPt,
-    origin: { x: origin.x + x0 / pixelsPerPt, y: origin.y + y0 / pixelsPerPt },
-  };
 }
 
 /** A picture that is turned clockwise by `turn`, brought upright; it no longer lies on the page. */

@@ -31,6 +31,26 @@ export interface CodeSummary {
   readonly tail: string;
   /** Width of a module on the output page in dots of the grid; undefined where it isn't measured. */
   readonly moduleDots: number | undefined;
+  /** Dots a module where the press drew the code anew in its place, from its own modules. */
+  readonly redrawn?: number;
+  /** Of a row of bars: what was measured on the printer's dots. */
+  readonly bars?: BarFigures;
+}
+
+/** Figures of a row of bars on the printer's dots, rounded. Simulated: no verifier measured anything. */
+export interface BarFigures {
+  readonly moduleMm: number;
+  readonly moduleMil: number;
+  readonly barHeightMm: number;
+  /** Clear paper at the worse end, in modules; 20 means 20 or more. */
+  readonly quietModules: number;
+  /** Without gain, and with the stated gain off or on, whichever is worse; `onTwin`: on the grid that a driver may use instead. */
+  readonly decodability: { readonly asPlanned: number; readonly atGain: number; readonly onTwin?: number };
+  readonly modulation: number;
+  readonly defects: number;
+  /** 0 to 4. */
+  readonly simulatedGrade: number;
+  readonly notSimulated: readonly ['symbol contrast', 'reflectance'];
 }
 
 export interface ItemResult {

@@ -19,9 +19,27 @@ export type SheetState = { readonly kind: 'planned' } | ({ readonly kind: 'held'
 /** What the press draws: a region of the source page, or lines of text set anew (a re-flowed slip). */
 export type Content = { readonly kind: 'region' } | { readonly kind: 'text'; readonly lines: readonly string[]; readonly fontSize: number };
 
+/** A row of bars that the press draws anew on whole dots, in the place of the source's. Its modules are the source's own: nothing is encoded. */
+export interface RedrawnCode {
+  /** The source's bars and nothing else, pt on the source page. */
+  readonly box: Box;
+  /** Which way the row runs on the source page: along x (`level`) or along y. */
+  readonly run: 'level' | 'upright';
+  /** Widths of bar, space, bar … in modules, from the left or the top of the source page. */
+  readonly modules: readonly number[];
+  /** Dots a module on the output page; a whole number. */
+  readonly moduleDots: number;
+  /** Where the middle of the new row lies along the run, pt on the source page. */
+  readonly middle: number;
+}
+
 /** What is to be proved of a drawn sheet. `codes: 'none'`: the recipe says that this channel's labels carry no code. */
 export interface ProofPlan {
   readonly codes: 'required' | 'none';
+  /** By how much bars may print wider or narrower, dots; left out: half a dot. */
+  readonly gain?: number;
+  /** Limits that the recipe sets aside; left out: none. */
+  readonly allow?: readonly string[];
 }
 
 /**
@@ -42,6 +60,10 @@ export interface Sheet {
   readonly turn: Turn;
   /** Uniform factor; 1 is true size. */
   readonly scale: number;
+  /** A point of the source page (pt) that comes to lie on an edge between dots, both ways; left out: it lies where it happens to. */
+  readonly onDots?: { readonly x: number; readonly y: number };
+  /** Rows of bars that moving and scaling can't bring onto whole dots; left out: none. */
+  readonly redrawn?: readonly RedrawnCode[];
   /** Clear border of the output page that nothing may be drawn into, pt. */
   readonly margin: number;
   /** Sheets with the same number (from 1 in a document) are one parcel: a label, then its slip and other pages. */

@@ -7,6 +7,7 @@ import { held, isLabel, isPlanned, type Sheet } from '../sheet/sheet.js';
 import { insideCutLine } from './inside-cut-line.js';
 import { option, type OptionValues } from './option.js';
 import { documentStep, type StepContext } from './step.js';
+import { ontoWholeDots } from './whole-dots.js';
 
 const OPTIONS = {
   to: option(
@@ -18,6 +19,11 @@ const OPTIONS = {
     { kind: 'percent', min: 0.5, max: 1 },
     'How far a label that is too large may be shrunk to fit; a label that would need less is held.',
     0.95,
+  ),
+  bars: option(
+    { kind: 'choice', values: ['whole-dots', 'as-drawn'] },
+    "Bring bars onto the printer's whole dots, by up to 2 % of the label's size or by drawing a code anew in its place; or leave them as the channel drew them.",
+    'whole-dots',
   ),
   margin: option({ kind: 'length', min: { value: 0, unit: 'mm' } }, "Clear border that the printer can't print on.", {
     value: 0,
@@ -37,7 +43,15 @@ export const scale = documentStep({
     rotate: 'whether a label fits depends on how it lies',
   },
   async apply(sheets, options, context) {
-    return sheets.map((sheet) => (isPlanned(sheet) && isLabel(sheet) ? withoutCutLine(sheet, options, context) : sheet));
+    const scaledSheets = sheets.map((sheet) => (isPlanned(sheet) && isLabel(sheet) ? withoutCutLine(sheet, options, context) : sheet));
+    if (options.bars === 'as-drawn') return scaledSheets;
+    const { media, grid, document } = context;
+    return Promise.all(
+      scaledSheets.map(async (sheet) => {
+        if (!isPlanned(sheet) || !isLabel(sheet)) return sheet;
+        return ontoWholeDots(sheet, document.page(sheet.page), { media, grid, floor: options.floor, fixedSize: false });
+      }),
+    );
   },
 });
 

@@ -1,3 +1,7 @@
+import { dotsPerPt } from '../geometry/grid.js';
+import { lengthToPt } from '../geometry/length.js';
+import { DEFAULT_GAIN } from '../proof/judge-codes.js';
+import { OVERRULED } from '../proof/verdict.js';
 import { isPlanned } from '../sheet/sheet.js';
 import { option } from './option.js';
 import { documentStep } from './step.js';
@@ -12,6 +16,16 @@ export const verify = documentStep({
       'Whether a label must carry a readable code; `none` for channels whose labels have none.',
       'required',
     ),
+    allow: option(
+      { kind: 'choices', values: OVERRULED },
+      'Published limits set aside for a channel whose labels are read all the same: one, or a list.',
+      [],
+    ),
+    gain: option(
+      { kind: 'length', min: { value: 0, unit: 'dots' } },
+      'By how much the printer may make bars wider or narrower; verdicts hold for it too.',
+      { value: DEFAULT_GAIN, unit: 'dots' },
+    ),
   },
   short: 'codes',
   required: 'only proved pages are printed',
@@ -23,7 +37,9 @@ export const verify = documentStep({
     scale: 'verify proves finished pages',
     'packing-slip': 'verify proves finished pages',
   },
-  async apply(sheets, options) {
-    return sheets.map((sheet) => (isPlanned(sheet) ? { ...sheet, proof: { codes: options.codes } } : sheet));
+  async apply(sheets, options, { grid }) {
+    const { codes, allow } = options;
+    const gain = lengthToPt(options.gain, grid) * dotsPerPt(grid);
+    return sheets.map((sheet) => (isPlanned(sheet) ? { ...sheet, proof: { codes, gain, allow } } : sheet));
   },
 });

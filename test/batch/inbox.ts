@@ -41,7 +41,7 @@ export function write(path: string, text: string | Uint8Array): void {
   utimesSync(path, lastNight, lastNight);
 }
 
-const VERIFY: CompiledStep = { name: 'verify', options: { codes: 'required' } };
+const VERIFY: CompiledStep = { name: 'verify', options: { codes: 'required', allow: [], gain: { value: 0.5, unit: 'dots' } } };
 export const NUMBER: CompiledStep = { name: 'number', options: { 'on-label-page': true, size: { value: 9, unit: 'pt' } } };
 export const TWO_UP: CompiledStep = {
   name: 'impose',

@@ -16,7 +16,7 @@ describe('steps', () => {
     expect(names).toEqual(STEPS.map((step) => step.name));
     for (const { options } of STEPS) for (const name of Object.keys(options)) expect(out).toContain(`\n    ${name}: `);
     expect(out.replaceAll(/\s+/g, ' ')).toMatch(
-      / floor: percentage from 50% to 100% [^:]+ Default: 95%\. margin: length \(mm, in, pt, dots\)/,
+      / floor: percentage from 50% to 100% [^:]+ Default: 95%\. bars: whole-dots \| as-drawn [^:]+ Default: whole-dots\. margin: length \(mm, in, pt, dots\)/,
     );
     expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(96);
   });

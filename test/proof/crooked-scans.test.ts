@@ -7,7 +7,7 @@ import type { Code, GreyRaster, Point, SourceDocument } from '../../src/reading/
 import { scanAsPdf, scanned } from '../reading/scanned.js';
 import { LAYOUTS } from '../samples/layouts.js';
 import { sample, type Sample } from '../samples/sample.js';
-import { media4x6, openSource, perfectSheets, pressAndProve, verdictOf } from './prove-sample.js';
+import { onWholeDots, media4x6, openSource, perfectSheets, pressAndProve, verdictOf } from './prove-sample.js';
 
 const GRID = '203dpi';
 
@@ -86,7 +86,7 @@ describe('a crooked scan', () => {
     ]);
     expect(Math.abs(measureSlant(page.ink()).degrees)).toBeLessThan(0.1);
 
-    const sheets = perfectSheets(from, source, GRID);
+    const sheets = await onWholeDots(perfectSheets(from, source, GRID), source, GRID);
     const { pressed, proofs } = await pressAndProve(source, sheets, GRID);
     expect(proofs.map(verdictOf)).toEqual(sheets.map(() => 'proved'));
     expect(pressed.placements.every(({ pixelForDot }) => !pixelForDot)).toBe(true);

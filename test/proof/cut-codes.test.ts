@@ -6,7 +6,7 @@ import { pressDocument } from '../../src/press/press-document.js';
 import { proveDocument } from '../../src/proof/prove.js';
 import { pageSheet, type Sheet } from '../../src/sheet/sheet.js';
 import { code128, dataMatrix, pdf417, qr, type CodeArt } from '../samples/code-art.js';
-import { media4x6, openSource, verdictOf } from './prove-sample.js';
+import { ANY_BARS, media4x6, openSource, verdictOf } from './prove-sample.js';
 
 const PAGE = { width: 612, height: 792 };
 
@@ -36,7 +36,7 @@ async function verdicts(bytes: Uint8Array, crops: readonly Box[]): Promise<strin
   const grid = gridOf('203dpi');
   const found: string[] = [];
   for (const box of crops) {
-    const sheet: Sheet = { ...pageSheet(1, PAGE.width, PAGE.height), role: 'label', box, proof: { codes: 'required' } };
+    const sheet: Sheet = { ...pageSheet(1, PAGE.width, PAGE.height), role: 'label', box, proof: ANY_BARS };
     const { bytes: pressed, placements } = await pressDocument(source, [sheet], media4x6, grid);
     const [proof] = await proveDocument(source, pressed ?? new Uint8Array(), [sheet], placements, media4x6, grid);
     found.push(verdictOf(proof));

@@ -6,7 +6,8 @@ import { pressDocument, type Pressed } from '../../src/press/press-document.js';
 import { proveDocument, type Proof } from '../../src/proof/prove.js';
 import { openPdf } from '../../src/reading/open-pdf.js';
 import type { SourceDocument } from '../../src/reading/source.js';
-import { pageSheet, type Sheet } from '../../src/sheet/sheet.js';
+import { pageSheet, type ProofPlan, type Sheet } from '../../src/sheet/sheet.js';
+import { ontoWholeDots } from '../../src/steps/whole-dots.js';
 import type { Sample } from '../samples/sample.js';
 
 export const media4x6 = parseMedia('4x6in') as Media;
@@ -15,6 +16,16 @@ export async function openSource(bytes: Uint8Array): Promise<SourceDocument> {
   const source = await openPdf(bytes);
   if ('refused' in source) throw new Error(source.refused.message);
   return source;
+}
+
+/** For tests of other things: bars may come out as they happen to. */
+export const ANY_BARS: ProofPlan = { codes: 'required', allow: ['decodability', 'quiet-zone'] };
+
+/** The same sheets with their bars on whole dots, as `scale` brings them there, and every limit in force. */
+export function onWholeDots(sheets: readonly Sheet[], source: SourceDocument, gridName: GridName): Promise<readonly Sheet[]> {
+  const context = { media: media4x6, grid: gridOf(gridName), floor: 0.95, fixedSize: false };
+  const judged = sheets.map((sheet): Sheet => ({ ...sheet, proof: { codes: 'required' } }));
+  return Promise.all(judged.map((sheet) => ontoWholeDots(sheet, source.page(sheet.page), context)));
 }
 
 /** The sheets that a perfect recipe would make of a sample: its expected boxes and turns, at true size or down to fit. */
@@ -38,7 +49,7 @@ export function perfectSheets(sample: Sample, source: SourceDocument, gridName: 
         box,
         turn,
         scale: exact ?? fit,
-        proof: { codes: 'required' },
+        proof: ANY_BARS,
       };
     }),
   );

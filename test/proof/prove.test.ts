@@ -8,7 +8,7 @@ import type { SourceDocument } from '../../src/reading/source.js';
 import { pageSheet, type Sheet } from '../../src/sheet/sheet.js';
 import { LAYOUTS } from '../samples/layouts.js';
 import { sample, type Kind, type Sample } from '../samples/sample.js';
-import { media4x6, openSource, perfectSheets, pressAndProve, verdictOf } from './prove-sample.js';
+import { ANY_BARS, onWholeDots, media4x6, openSource, perfectSheets, pressAndProve, verdictOf } from './prove-sample.js';
 
 const samples = new Map<string, Promise<Sample>>();
 function sampleOf(name: string, kind: Kind = 'vector'): Promise<Sample> {
@@ -50,7 +50,7 @@ describe('a good label is proved', () => {
     async (grid, kind) => {
       const each = await sampleOf('letter-upper-sideways', kind);
       await withSource(each, async (source) => {
-        const { proofs } = await pressAndProve(source, perfectSheets(each, source, grid), grid);
+        const { proofs } = await pressAndProve(source, await onWholeDots(perfectSheets(each, source, grid), source, grid), grid);
         expect(proofs.map(verdictOf)).toEqual(['proved']);
         const said = proofs[0]?.codes.map(({ code }) => `${code.identifier} ${code.bytes}`).toSorted();
         const drawn = each.expected.pages[0]?.labels[0]?.codes.map((code) => `${code.identifier} ${code.bytes}`).toSorted();
@@ -90,7 +90,7 @@ describe('what must not be printed is held', () => {
     const each = await sampleOf('letter-upper-sideways');
     await withSource(each, async (source) => {
       const scale = Math.min(288 / 612, 432 / 792);
-      const sheet: Sheet = { ...pageSheet(1, 612, 792), role: 'label', scale, proof: { codes: 'required' } };
+      const sheet: Sheet = { ...pageSheet(1, 612, 792), role: 'label', scale, proof: ANY_BARS };
       const { proofs } = await pressAndProve(source, [sheet], '203dpi');
       expect(scale).toBeCloseTo(0.4706, 4);
       expect(verdictOf(proofs[0])).toBe('verify/too-fine');

@@ -1,0 +1,56 @@
+import type { GreyRaster } from '../reading/source.js';
+
+/** Pixels of a row of bars that runs along x: everything in whole pixels of the raster. */
+export interface BarExtent {
+  /** First row of the bars, and the row after their last. */
+  readonly from: number;
+  readonly to: number;
+  /** Clear columns beside the first and the last bar, over the whole height of the bars; at most as many as the raster has. */
+  readonly before: number;
+  readonly after: number;
+}
+
+/** Darker than this is ink. */
+const HALF = 128;
+/** A row still shows the same bars when no more of its pixels differ than this share: edges of a scan are rough. */
+const ROUGH = 0.06;
+
+/**
+ * How high a row of bars stands, and how much paper is clear beside it.
+ * @param raster in which the row runs along x
+ * @param start column of the first bar's outer edge, `end` that after the last bar's
+ * @param row any row through all bars
+ */
+export function barExtent(raster: GreyRaster, start: number, end: number, row: number): BarExtent {
+  const { width, height, data } = raster;
+  const [x0, x1] = [Math.max(0, Math.round(start)), Math.min(width, Math.round(end))];
+  const most = ROUGH * (x1 - x0);
+  const same = (y: number): boolean => {
+    let differ = 0;
+    for (let x = x0, a = row * width + x0, b = y * width + x0; x < x1; x++, a++, b++) {
+      if ((data[a] as number) < HALF !== (data[b] as number) < HALF) differ += 1;
+    }
+    return differ <= most;
+  };
+  let from = row;
+  while (from > 0 && same(from - 1)) from -= 1;
+  let to = row + 1;
+  while (to < height && same(to)) to += 1;
+  const clear = (x: number): boolean => {
+    for (let y = from, at = from * width + x; y < to; y++, at += width) if ((data[at] as number) < HALF) return false;
+    return true;
+  };
+  // The edge's own pixel is half ink.
+  let before = 0;
+  while (x0 - 1 - before >= 0 && (before === 0 || clear(x0 - 1 - before))) before += 1;
+  let after = 0;
+  while (x1 + after < width && (after === 0 || clear(x1 + after))) after += 1;
+  return { from, to, before, after };
+}
+
+/** A raster with x and y changed about: a row of bars that runs along y then runs along x, in the same direction. */
+export function transposed({ width, height, data, pixelsPerPt, origin }: GreyRaster): GreyRaster {
+  const turned = new Uint8Array(data.length);
+  for (let y = 0, from = 0; y < height; y++) for (let x = 0; x < width; x++, from++) turned[x * height + y] = data[from] as number;
+  return { width: height, height: width, data: turned, pixelsPerPt, origin: { x: origin.y, y: origin.x } };
+}

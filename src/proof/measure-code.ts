@@ -1,0 +1,191 @@
+import { MM_PER_IN } from '../geometry/length.js';
+import type { Grid } from '../geometry/grid.js';
+import type { Code, GreyRaster } from '../reading/source.js';
+import { cutOut } from '../reading/cut-out.js';
+import { transposed } from './bar-extent.js';
+import { barModules } from './bar-modules.js';
+import { decodability } from './decodability.js';
+import { edgesAlong, symbolEdges, widthsOf } from './edges.js';
+import { isLinear } from './linear.js';
+import { profileAlong, unevenness } from './profile.js';
+import { gradeOf } from './simulated-grade.js';
+
+/** What was measured of a row of bars on the printer's dots. Simulated: no verifier measured anything; paper and heat are not simulated. */
+export interface CodeMeasure {
+  readonly moduleDots: number;
+  readonly moduleMm: number;
+  readonly moduleMil: number;
+  readonly barHeightMm: number;
+  /** Clear paper before and behind the bars, in modules, at most `MOST_QUIET`. */
+  readonly quiet: { readonly before: number; readonly after: number };
+  /** How far the element that is farthest off is from its planned width, dots. */
+  readonly farthestOff: number;
+  /** Decodability without gain, mean and worst of the scans; with the stated gain off and on, the lesser mean. 0 where a scan does not decode. */
+  readonly decodability: { readonly mean: number; readonly worst: number; readonly atGain: number };
+  readonly modulation: number;
+  readonly defects: number;
+  /** The scans' mean, 0 to 4, one decimal. */
+  readonly grade: number;
+  /** The bars' modules as they stand on the page, from its left or top. */
+  readonly modules: readonly number[];
+}
+
+/** Scans across the bars: ten, evenly over the inner 80 % of their height (ISO/IEC 15416, handbook section 5.1). */
+const SCANS = 10;
+const INNER = 0.8;
+/** Paper beside the bars that is looked at, pt: 20 modules of 20 mil. */
+const QUIET_PT = 29;
+/** More quiet zone than this is not measured, modules. */
+const MOST_QUIET = 20;
+
+/**
+ * Measures a linear code on a page of dots. Undefined for other codes, for slanted ones, and where no scan shows the symbol's bars.
+ * @param dots 1 bit a dot: 0 or 255
+ * @param gain change of a bar's whole width in dots that the printer may make either way
+ */
+export function measureCode(dots: GreyRaster, code: Code, grid: Grid, gain: number): CodeMeasure | undefined {
+  if (!isLinear(code) || code.turn === undefined) return undefined;
+  const level = code.turn % 180 === 0;
+  const piece = pieceAround(dots, code);
+  const raster = level ? piece : transposed(piece);
+  const { pixelsPerPt: perPt, origin } = raster;
+  const { box } = code;
+  const [x, width, y, height] = level ? [box.x, box.width, box.y, box.height] : [box.y, box.height, box.x, box.width];
+  const slack = 0.06 * width + 3;
+  const [from, to] = [
+    Math.max(0, Math.floor((x - slack - origin.x) * perPt)),
+    Math.min(raster.width, Math.ceil((x + width + slack - origin.x) * perPt)),
+  ];
+  const rowAt = (share: number): number => Math.min(raster.height - 1, Math.max(0, Math.floor((y + share * height - origin.y) * perPt)));
+  const whole = [0.5, 0.4, 0.6, 0.3, 0.7].map((share) => rowAt(share)).flatMap((row) => symbolAt(raster, row, from, to, code) ?? [])[0];
+  if (!whole) return undefined;
+  const { first, last, modules, row } = whole;
+  const bars = tall(raster, first, last, row);
+  const dotsAModule = (last - first) / sum(modules);
+  const scans = Array.from({ length: SCANS }, (_, index) => {
+    const share = (1 - INNER) / 2 + ((index + 0.5) / SCANS) * INNER;
+    return scanAt(raster, Math.floor(bars.from + share * (bars.to - bars.from)), { first, last, modules, code, grid, gain });
+  });
+  const mean = (pick: (scan: Scan) => number): number => sum(scans.map(pick)) / scans.length;
+  const quiet = quietOf(raster, first, last, bars, dotsAModule);
+  const mm = (dotsAModule / grid.dpi) * MM_PER_IN;
+  return {
+    moduleDots: dotsAModule,
+    moduleMm: mm,
+    moduleMil: (dotsAModule / grid.dpi) * 1000,
+    barHeightMm: ((bars.to - bars.from) / grid.dpi) * MM_PER_IN,
+    quiet,
+    farthestOff: Math.max(...scans.map(({ farthestOff }) => farthestOff)),
+    decodability: {
+      mean: mean((scan) => scan.decodability),
+      worst: Math.min(...scans.map((scan) => scan.decodability)),
+      atGain: mean((scan) => scan.atGain),
+    },
+    modulation: Math.min(...scans.map(({ modulation }) => modulation)),
+    defects: Math.max(...scans.map(({ defects }) => defects)),
+    grade: Math.round(mean(({ grade }) => grade) * 10) / 10,
+    modules,
+  };
+}
+
+/** What a measurement looks at: the bars, their quiet zones, and writing above and below that they may touch. */
+function pieceAround(dots: GreyRaster, { box, turn }: Code): GreyRaster {
+  const long = Math.max(box.width, box.height);
+  const [along, across] = [0.06 * long + QUIET_PT, Math.max(36, 0.6 * Math.min(box.width, box.height))];
+  const [dx, dy] = turn === 0 || turn === 180 ? [along, across] : [across, along];
+  return cutOut(dots, { x: box.x - dx, y: box.y - dy, width: box.width + 2 * dx, height: box.height + 2 * dy });
+}
+
+interface Symbol {
+  readonly first: number;
+  readonly last: number;
+  readonly modules: readonly number[];
+  readonly row: number;
+}
+
+function symbolAt(raster: GreyRaster, row: number, from: number, to: number, code: Code): Symbol | undefined {
+  const edges = symbolEdges(edgesAlong(raster, row, from, to));
+  const found = barModules(widthsOf(edges), code.symbology);
+  const [first, last] = [edges[0], edges.at(-1)];
+  return found && first !== undefined && last !== undefined ? { first, last, modules: found.modules, row } : undefined;
+}
+
+interface Scan {
+  readonly decodability: number;
+  readonly atGain: number;
+  readonly modulation: number;
+  readonly defects: number;
+  readonly farthestOff: number;
+  readonly grade: number;
+}
+
+interface Meant extends Omit<Symbol, 'row'> {
+  readonly code: Code;
+  readonly grid: Grid;
+  readonly gain: number;
+}
+
+function scanAt(raster: GreyRaster, row: number, { first, last, modules, code, grid, gain }: Meant): Scan {
+  const [from, to] = [Math.max(0, Math.round(first) - 3), Math.min(raster.width, Math.round(last) + 3)];
+  const edges = edgesAlong(raster, row, from, to);
+  const widths = widthsOf(edges);
+  const module = (last - first) / sum(modules);
+  // Where edges should be: a void in a bar must not pass for two bars.
+  let at = first - from;
+  const planned = [at, ...modules.map((each) => (at += each * module))];
+  const { modulation, defects } = unevenness(profileAlong(raster, row, from, to, grid), planned);
+  if (widths.length !== modules.length) return { decodability: 0, atGain: 0, modulation, defects, farthestOff: Infinity, grade: 0 };
+  const backwards = code.turn === 180 || code.turn === 270;
+  const inReadingOrder = <T>(list: readonly T[]): readonly T[] => (backwards ? list.toReversed() : list);
+  const meant = { modules: inReadingOrder(modules), module: 1 };
+  const share = (change: number): number => decodability(inReadingOrder(widths), meant, code.symbology, change) ?? 0;
+  const plain = share(0);
+  return {
+    decodability: plain,
+    atGain: gain === 0 ? plain : Math.min(share(gain), share(-gain)),
+    modulation,
+    defects,
+    farthestOff: Math.max(...widths.map((width, index) => Math.abs(width - (modules[index] ?? 0) * module))),
+    grade: Math.min(gradeOf('decodability', plain), gradeOf('modulation', modulation), gradeOf('defects', defects)),
+  };
+}
+
+interface Rows {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The rows over which the bars are there: up to twice as far as a speck reaches, a damaged row among them counts. */
+function tall({ data, width, height }: GreyRaster, first: number, last: number, row: number): Rows {
+  const [x0, x1] = [Math.round(first), Math.round(last)];
+  const same = (y: number): boolean => {
+    if (y < 0 || y >= height) return false;
+    let differ = 0;
+    for (let x = x0, a = row * width + x0, b = y * width + x0; x < x1; x++, a++, b++) if (data[a] !== data[b]) differ += 1;
+    return differ <= 0.06 * (x1 - x0);
+  };
+  const reach = (step: 1 | -1): number => {
+    let y = row;
+    while (same(y + step) || same(y + 2 * step) || same(y + 3 * step)) y += step;
+    return y;
+  };
+  return { from: reach(-1), to: reach(1) + 1 };
+}
+
+/** Beyond the page's edge there is no paper. */
+function quietOf({ data, width }: GreyRaster, first: number, last: number, rows: Rows, dotsAModule: number): CodeMeasure['quiet'] {
+  const most = Math.ceil(MOST_QUIET * dotsAModule);
+  const clear = (x: number): boolean => {
+    if (x < 0 || x >= width) return false;
+    for (let y = rows.from, at = rows.from * width + x; y < rows.to; y++, at += width) if ((data[at] as number) < 128) return false;
+    return true;
+  };
+  const count = (start: number, step: 1 | -1): number => {
+    let dots = 0;
+    while (dots < most && clear(start + step * dots)) dots += 1;
+    return dots / dotsAModule;
+  };
+  return { before: count(Math.round(first) - 1, -1), after: count(Math.round(last), 1) };
+}
+
+const sum = (values: readonly number[]): number => values.reduce((all, each) => all + each, 0);
