@@ -3,17 +3,13 @@ import { encodePng } from '../reading/png.js';
 import type { GreyRaster } from '../reading/source.js';
 import type { ItemResult } from '../recipe/outcome.js';
 import type { Reason } from '../sheet/sheet.js';
+import { drawnPage, sideBySide, underCaption } from './captioned.js';
 import type { WithoutDuplicates } from './duplicates.js';
 import type { RunLabel } from './same-label.js';
 import type { EndedDocument } from './work-through.js';
 
 /** Fine enough to read an address: 100 dpi. */
 const PIXELS_PER_PT = 100 / 72;
-/** Grey between the two pages, pixels. */
-const BETWEEN = 24;
-const GREY = 160;
-/** pt. */
-const CAPTION = { height: 18, fontSize: 9 };
 /** Drawn pages in memory. */
 const MOST_KEPT = 16;
 
@@ -45,7 +41,7 @@ export async function withPairPictures(
 
 async function pictureOf(label: RunLabel, other: RunLabel | undefined, pages: PressedPages): Promise<Uint8Array> {
   if (!other) return encodePng(await pages.draw(label));
-  return encodePng(joined([await pages.drawNamed(label), await pages.drawNamed(other)], 'side by side', BETWEEN));
+  return encodePng(sideBySide(await pages.drawNamed(label), await pages.drawNamed(other)));
 }
 
 class PressedPages {
@@ -62,51 +58,16 @@ class PressedPages {
   async draw({ document, item }: RunLabel): Promise<GreyRaster> {
     const pressed = this.#documents[document]?.pressed;
     if (!pressed || item.pressedPage === undefined) throw new Error(`pair-pictures: ${item.id} of document ${document} was not pressed`);
-    return drawnPage(await this.#scratch.get(pressed), item.pressedPage);
+    return drawnPage(await this.#scratch.get(pressed), item.pressedPage, PIXELS_PER_PT);
   }
 
   async drawNamed(label: RunLabel): Promise<GreyRaster> {
     const known = this.#named.get(label.item);
     if (known) return known;
     const page = await this.draw(label);
-    const { pressCaptions } = await import('../press/caption.js');
-    const strip = { name: 'caption', width: page.width / PIXELS_PER_PT, height: CAPTION.height };
-    const caption = `${this.#documents[label.document]?.work.shownName ?? ''}, page ${label.item.page}`;
-    const named = joined([await drawnPage(await pressCaptions([caption], strip, CAPTION.fontSize), 1), page], 'under each other', 0);
+    const named = await underCaption(`${this.#documents[label.document]?.work.shownName ?? ''}, page ${label.item.page}`, page);
     if (this.#named.size >= MOST_KEPT) this.#named.clear();
     this.#named.set(label.item, named);
     return named;
   }
-}
-
-/** @param number from 1 */
-async function drawnPage(pdf: Uint8Array, number: number): Promise<GreyRaster> {
-  // Takes a while to load, and most runs hold no such pair.
-  const { openPdf } = await import('../reading/open-pdf.js');
-  const opened = await openPdf(pdf, { as: 'output' });
-  if ('refused' in opened) throw new Error(`pair-pictures: the press's own document does not open (${opened.refused.code})`);
-  try {
-    const page = opened.page(number);
-    const drawn = page.render({ x: 0, y: 0, width: page.width, height: page.height }, PIXELS_PER_PT);
-    return { ...drawn, data: drawn.data.slice() };
-  } finally {
-    opened.close();
-  }
-}
-
-function joined(rasters: readonly [GreyRaster, GreyRaster], how: 'side by side' | 'under each other', between: number): GreyRaster {
-  const [first, second] = rasters;
-  const beside = how === 'side by side';
-  const at = beside ? { x: first.width + between, y: 0 } : { x: 0, y: first.height + between };
-  const width = Math.max(first.width, at.x + second.width);
-  const height = Math.max(first.height, at.y + second.height);
-  const data = new Uint8Array(width * height).fill(GREY);
-  const paste = (from: GreyRaster, x: number, y: number): void => {
-    for (let row = 0; row < from.height; row++) {
-      data.set(from.data.subarray(row * from.width, (row + 1) * from.width), (y + row) * width + x);
-    }
-  };
-  paste(first, 0, 0);
-  paste(second, at.x, at.y);
-  return { ...first, width, height, data };
 }

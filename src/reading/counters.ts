@@ -1,5 +1,5 @@
 /** What reading did in this thread since the last `takeCounts`: counted, so that tests can hold the work per label to a number. */
-const counts = { documentsOpened: 0, sourceRasters: 0, outputRasters: 0, decodes: 0 };
+const counts = { documentsOpened: 0, sourceRasters: 0, outputRasters: 0, decodes: 0, secondRasters: 0 };
 
 export type Counted = keyof typeof counts;
 

@@ -78,6 +78,8 @@ export const ROOMS: Readonly<Record<string, Room>> = {
 export const LIBRARIES: Readonly<Record<string, Room>> = {
   '@embedpdf/pdfium': { may: ['reading', 'press'], why: 'One engine, opened once per document; every other room gets facts and rasters.' },
   'pdf-lib': { may: ['reading', 'press'], why: 'PDF objects stay where documents are opened and drawn.' },
+  'pdfjs-dist': { may: ['reading'], why: 'A second engine draws a page again where two may differ; everyone else gets its pixels.' },
+  '@napi-rs/canvas': { may: ['reading'], why: 'What pdfjs-dist draws on: exactly the version that it was made for.' },
   sharp: { may: ['reading', 'press'], why: 'Pictures are decoded once, on opening; everything else gets plain samples.' },
   'zxing-wasm': {
     may: ['reading', 'press'],

@@ -1,0 +1,89 @@
+import type { PDFContext } from 'pdf-lib';
+import { describe, expect, it } from 'vitest';
+import { drawRisks, type DrawRisk } from '../../src/reading/draw-risk.js';
+import { pictureSource } from '../press/source-double.js';
+import { LAYOUTS } from '../samples/layouts.js';
+import { sample } from '../samples/sample.js';
+import { BY_NUMBER, opened, pageOf, STANDARD, type Resources } from './risky-pages.js';
+
+async function risksOf(resources: (context: PDFContext) => Resources): Promise<readonly DrawRisk[]> {
+  const source = await opened(await pageOf(resources));
+  const risks = drawRisks(source.pressSource(1), 1);
+  source.close();
+  return risks;
+}
+
+const image = (context: PDFContext, entries: Resources): Resources => ({
+  XObject: {
+    I: context.register(
+      context['Filter' in entries ? 'stream' : 'flateStream']('', { Type: 'XObject', Subtype: 'Image', Width: 1, Height: 1, ...entries }),
+    ),
+  },
+});
+const form = (context: PDFContext, entries: Resources): Resources => ({
+  XObject: { F: context.register(context.stream('', { Type: 'XObject', Subtype: 'Form', BBox: [0, 0, 1, 1], ...entries })) },
+});
+const state = (entries: Resources) => (): Resources => ({ ExtGState: { G: { Type: 'ExtGState', ...entries } } });
+const font = (context: PDFContext, entries: Resources): Resources => ({ Font: { F: context.register(context.obj(entries as never)) } });
+
+describe('what engines draw differently', () => {
+  it.each<[DrawRisk, (context: PDFContext) => Resources]>([
+    ['font not embedded', (context) => font(context, STANDARD())],
+    ['font not embedded', (context) => font(context, BY_NUMBER(context))],
+    ['Type 3 font', (context) => font(context, { Type: 'Font', Subtype: 'Type3', FontBBox: [0, 0, 1, 1] })],
+    ['JPEG 2000 picture', (context) => image(context, { Filter: 'JPXDecode' })],
+    ['JBIG2 picture', (context) => image(context, { Filter: ['JBIG2Decode'] })],
+    ['CCITT picture', (context) => image(context, { Filter: 'CCITTFaxDecode' })],
+    ['soft mask', (context) => image(context, { SMask: context.register(context.stream('', { Subtype: 'Image' })) })],
+    ['soft mask', state({ SMask: { Type: 'Mask', S: 'Luminosity' } })],
+    ['blend mode', state({ BM: 'Multiply' })],
+    ['blend mode', state({ BM: ['Unheard', 'Darken'] })],
+    ['transparency', state({ ca: 0.5 })],
+    ['transparency group', (context) => form(context, { Group: { S: 'Transparency' } })],
+    ['shading', () => ({ Shading: { S: { ShadingType: 2 } } })],
+    ['pattern', () => ({ Pattern: { P: { PatternType: 2 } } })],
+    ['JPEG 2000 picture', (context) => form(context, { Resources: form(context, { Resources: image(context, { Filter: 'JPXDecode' }) }) })],
+  ])('%s', async (risk, resources) => {
+    expect(await risksOf(resources)).toEqual([risk]);
+  });
+
+  it('nothing on a page of lines, flate pictures, plain states and opaque forms', async () => {
+    const plain = (context: PDFContext): Resources => ({
+      ...image(context, {}),
+      ExtGState: { G: { BM: 'Normal', CA: 1, ca: 1, SMask: 'None' } },
+      Shading: {},
+    });
+    expect(await risksOf(plain)).toEqual([]);
+    expect(await risksOf((context) => form(context, { Resources: {} }))).toEqual([]);
+  });
+
+  it('nothing of a font that the file holds', async () => {
+    const layout = LAYOUTS.find(({ kinds }) => kinds.includes('vector'));
+    if (!layout) throw new Error('no layout is drawn as vector');
+    const held = (context: PDFContext): Resources =>
+      font(context, {
+        Type: 'Font',
+        Subtype: 'TrueType',
+        BaseFont: 'Held',
+        FontDescriptor: { Type: 'FontDescriptor', FontFile2: context.register(context.stream('')) },
+      });
+    expect(await risksOf(held)).toEqual([]);
+    const source = await opened((await sample(layout, 'vector', 0)).bytes);
+    expect(drawRisks(source.pressSource(1), 1)).toContain('font not embedded');
+    source.close();
+  });
+
+  it('a form that holds itself ends', async () => {
+    const itself = (context: PDFContext): Resources => {
+      const ref = context.nextRef();
+      context.assign(ref, context.stream('', { Subtype: 'Form', Resources: { XObject: { F: ref } }, Group: { S: 'Transparency' } }));
+      return { XObject: { F: ref } };
+    };
+    expect(await risksOf(itself)).toEqual(['transparency group']);
+  });
+
+  it('nothing of a source that is a picture', () => {
+    const picture = { width: 2, height: 1, channels: 1, data: new Uint8Array(2) } as const;
+    expect(drawRisks(pictureSource(picture as never, 2, 1).pressSource(1), 1)).toEqual([]);
+  });
+});
