@@ -1,4 +1,4 @@
-import { inToPt, mmToPt, parseLength } from './length.js';
+import { inToPt, mmToPt, parseLength, ptToIn, ptToMm } from './length.js';
 
 /** A page to print on; `width` × `height` in pt as it leaves the printer, portrait or not. */
 export interface Media {
@@ -54,6 +54,23 @@ export function mediaNamed(name: string): Media {
   const media = parseMedia(name);
   if (!media) throw new Error(`media: there is no ${name}`);
   return media;
+}
+
+/** A name as PWG 5101.1 makes them, `class_name_size`, that a text field of 63 characters takes. */
+const SELF_DESCRIBING = /^(?=.{1,63}$)[a-z]+_[a-z0-9.-]+_\d+(?:\.\d+)?x\d+(?:\.\d+)?(?:in|mm)$/;
+
+/**
+ * The media's self-describing name of PWG 5101.1: its own, the table's, or one made by the standard's rule from its size, in inches where both sides are whole
+ * quarters of one (handbook section 1.2, VERIFIED-S, cups/pwg-media.c).
+ */
+export function pwgName(media: Media): string {
+  if (SELF_DESCRIBING.test(media.name)) return media.name;
+  const named = Object.hasOwn(TABLE, media.name) ? TABLE[media.name]?.pwg : undefined;
+  if (named !== undefined) return named;
+  const quarters = [media.width, media.height].every((side) => Math.abs(side / 18 - Math.round(side / 18)) < 1e-6);
+  const side = (pt: number): string => String(Number((quarters ? ptToIn(pt) : ptToMm(pt)).toFixed(2)));
+  const size = `${side(media.width)}x${side(media.height)}${quarters ? 'in' : 'mm'}`;
+  return `custom_${size}_${size}`;
 }
 
 /** Pages with a side (pt) outside these are a slip of the pen: half an inch, and four feet. */
