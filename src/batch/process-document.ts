@@ -2,7 +2,8 @@ import { createHash } from 'node:crypto';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { dotsPerPt, gridOf, type Grid } from '../geometry/grid.js';
 import { mediaNamed, type Media } from '../geometry/media.js';
-import { PLAIN_PRINTER, printableArea, type PrinterSetup } from '../geometry/printer.js';
+import { isDots, PLAIN_PRINTER, printableArea, type PrinterSetup } from '../geometry/printer.js';
+import { dotsDocument } from '../press/dots-document.js';
 import type { Placement } from '../press/place.js';
 import { pressDocument } from '../press/press-document.js';
 import { stampSize } from '../press/stamp.js';
@@ -94,17 +95,26 @@ async function pressAndProve(
   clock: StageClock,
   options: ProofOptions,
 ): Promise<Made> {
-  const { bytes, placements, undrawn } = await clock.time('press', () =>
-    pressDocument(source, sheets, media, grid, wholeOffset(printer.offset, grid)),
-  );
-  const proofs = bytes
+  const {
+    bytes: drawn,
+    placements,
+    undrawn,
+  } = await clock.time('press', () => pressDocument(source, sheets, media, grid, wholeOffset(printer.offset, grid)));
+  const proofs = drawn
     ? await clock.time('proof', () =>
-        proveDocument(source, bytes, sheets, placements, media, grid, { ...options, reach: printableArea(printer, media) }),
+        proveDocument(source, drawn, sheets, placements, media, grid, {
+          ...options,
+          reach: printableArea(printer, media),
+          asDots: isDots(printer),
+        }),
       )
     : [];
   const states = new Map<string, ItemState>();
   for (const { sheetId, reason } of undrawn) states.set(sheetId, { kind: 'held', ...reason });
   for (const { sheetId, verdict } of proofs) states.set(sheetId, verdict === 'proved' ? { kind: 'ready' } : { kind: 'held', ...verdict });
+  const dots = proofs.flatMap((proof) => proof.dots ?? []);
+  // As dots, the pages are what was proved, dot for dot, and nothing of their sources.
+  const bytes = dots.length > 0 ? await clock.time('dots', () => dotsDocument(dots, media, grid)) : drawn;
   return {
     bytes,
     placements: new Map(placements.map((each) => [each.sheetId, each])),

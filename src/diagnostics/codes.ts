@@ -149,6 +149,7 @@ export const DIAGNOSTIC_CODES = [
   'verify/out-of-reach',
   'verify/quiet-zone',
   'verify/second-not-drawn',
+  'verify/text-vanishes',
   'verify/too-fine',
   'verify/uneven-bars',
   'verify/unread-bars',

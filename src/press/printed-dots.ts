@@ -16,10 +16,13 @@ export interface PrintedDots {
   readonly darkness: Uint16Array;
 }
 
-/** Every dot black or white at half grey, counted by cells in the same pass. */
-export function printedDots(grey: GreyRaster): PrintedDots {
+/**
+ * Every dot black or white, counted by cells in the same pass: at half grey, as a driver for vector pages does it, or as `burnt` has them.
+ */
+export function printedDots(grey: GreyRaster, burnt?: GreyRaster): PrintedDots {
   const { width, height } = grey;
   const from = grey.data;
+  const marks = burnt?.data;
   const data = new Uint8Array(from.length);
   const columns = Math.floor(width / CELL);
   const rows = Math.floor(height / CELL);
@@ -30,7 +33,7 @@ export function printedDots(grey: GreyRaster): PrintedDots {
     const row = (y >> 2) * (columns + 1);
     for (let x = 0; x < width; x++, at++) {
       const value = from[at] as number;
-      const paper = value >> 7;
+      const paper = (marks === undefined ? value : (marks[at] as number)) >> 7;
       const cell = row + (x >> 2);
       data[at] = -paper;
       counted[cell] = (counted[cell] as number) + 1 - paper;

@@ -5,6 +5,7 @@ import type { Media } from '../geometry/media.js';
 import { freeNumberBox } from '../press/free-number-box.js';
 import type { Placement } from '../press/place.js';
 import { redrawnArea } from '../press/redraw.js';
+import { burn } from '../press/burn.js';
 import { printedDots, type PrintedDots } from '../press/printed-dots.js';
 import { openPdf } from '../reading/open-pdf.js';
 import type { GreyRaster, SourceDocument, SourcePage } from '../reading/source.js';
@@ -12,6 +13,7 @@ import { isLabel, type Reason, type Sheet } from '../sheet/sheet.js';
 import { compareInk, hasInk } from './compare-ink.js';
 import { hold, judgeCodes, type DrawnPage, type Judged, type ProvedCode } from './judge-codes.js';
 import { dotsOutOfReach, inkBeyondPage } from './out-of-reach.js';
+import { hasVanishingWords } from './vanishing-words.js';
 import * as reasons from './reasons.js';
 
 export interface Proof {
@@ -24,6 +26,8 @@ export interface Proof {
   readonly picture: string;
   /** A rectangle of the output page known to be free for a number of `numberSize`; undefined when there is none or none was asked for. */
   readonly numberBox: Box | undefined;
+  /** The page as it is burned, when it goes out as dots. */
+  readonly dots?: GreyRaster;
 }
 
 interface Size {
@@ -67,7 +71,7 @@ export async function proveDocument(
       const sheet = byId.get(placement.sheetId);
       if (!sheet) throw new Error(`proof: no sheet ${placement.sheetId}`);
       const grey = output.page(placement.page).render(whole, dotsPerPt(grid));
-      const dots = printedDots(grey);
+      const dots = options.asDots === true ? printedDots(grey, burn(grey)) : printedDots(grey);
       const page = output.page(placement.page);
       const onGrid = (region: Box, other: Grid): GreyRaster => partOnGrid(page, region, other);
       const found = await judge(source.page(sheet.page), sheet, placement, {
@@ -82,7 +86,7 @@ export async function proveDocument(
       const free = (size: Size | undefined): Box | undefined => size && freeNumberBox(dots, options.reach ?? whole, size, keepOut);
       const numberBox = free(options.numberSize) ?? free(options.leastNumberSize);
       const picture = createHash('sha256').update(dots.raster.data).digest('hex');
-      proofs.push({ sheetId: sheet.id, ...found, picture, numberBox });
+      proofs.push({ sheetId: sheet.id, ...found, picture, numberBox, ...(options.asDots === true ? { dots: dots.raster } : {}) });
     }
     return proofs;
   } finally {
@@ -129,6 +133,7 @@ async function judge(page: SourcePage, sheet: Sheet, placement: Placement, drawn
   );
   if (ink.kind === 'blank') return hold(reasons.blank);
   if (isLabel(sheet) && !hasInk(dots)) return hold(reasons.empty);
+  if (drawn.onGrid === undefined && hasVanishingWords(page, sheet, matrix, grey)) return hold(reasons.vanishes);
   if (inkBeyondPage(page.ink(), matrix, placement.drawnBox, media)) return hold(reasons.beyondPage);
   const codes =
     sheet.proof?.codes === 'none'

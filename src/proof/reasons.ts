@@ -32,6 +32,12 @@ export const empty: Reason = {
   remedy: 'Look at the picture: if it is a blank page, let the recipe skip it; if it is a pale label, ask the channel for a black one.',
 };
 
+export const vanishes: Reason = {
+  code: 'verify/text-vanishes',
+  message: "small pale writing would be lost in the printer's dots",
+  remedy: 'Write `output: vector` in the pipeline and look at the print, or ask the channel for a label in black.',
+};
+
 export const beyondPage: Reason = {
   code: 'verify/beyond-page',
   message: "a part of it comes to lie beyond the page's edge",

@@ -4,7 +4,7 @@ import type { Media } from '../geometry/media.js';
 import { applyToPoint, type Matrix } from '../geometry/placement.js';
 import { arePixelsWholeDots, fits, place } from '../press/place.js';
 import { codeUses } from '../proof/code-role.js';
-import { LEAST_DOTS, LEAST_MODULE } from '../proof/limits.js';
+import { LEAST_DOTS, LEAST_MODULE, leastModuleDots } from '../proof/limits.js';
 import { barsAndPaper, sourceBars, type SourceBars } from '../proof/source-bars.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import type { RedrawnCode, Sheet } from '../sheet/sheet.js';
@@ -112,6 +112,8 @@ function redrawnOf(
 ): { readonly plan: RedrawnCode; readonly evidence: string } | undefined {
   const toDots = sheet.scale * dotsPerPt(grid);
   const dots = bars.module * toDots;
+  // Bars that the channel itself drew under the least that may be printed say that the label was shrunk: not for a press to mend.
+  if (dots < leastModuleDots(grid)) return undefined;
   const around = barsAndPaper(page, bars, sheet.box, 2 * dotsPerPt(grid));
   if (!around) return undefined;
   const choices = [Math.floor(dots), Math.ceil(dots)]

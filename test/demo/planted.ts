@@ -44,10 +44,10 @@ export async function plantedFaults(good: readonly DemoFile[]): Promise<readonly
   ];
 }
 
-/** Drawn at 70 %: its smallest code falls so far below the least bar that prints that drawing it anew would take too much room. */
+/** Drawn at 90 %: its smallest code falls below the least bar that prints. */
 function drawnTooSmall(): Promise<DemoFile> {
   const content = contentFor('too fine', 3);
-  const regions = [label(bramblerun(content), 110, 60, 90, 0.7), other(receipt(540, 300, content), 36, 420)];
+  const regions = [label(bramblerun(content), 110, 60, 90, 0.9), other(receipt(540, 300, content), 36, 420)];
   const made = document('too fine', () => [{ ...LETTER, regions }]);
   return file(`${SHEETS}/drawn-too-small`, made, 'vector', 0, {
     fault: 'a label drawn too small for its bars',
