@@ -43,11 +43,18 @@ export interface Gs1Element {
   readonly value: string;
 }
 
+/** GS1 data taken apart, and what of it is no element string. */
+export interface Gs1Data {
+  readonly elements: readonly Gs1Element[];
+  /** What is left from the first place on that doesn't begin with a known identifier and a value; empty when all is. */
+  readonly rest: string;
+}
+
 /**
- * The element strings of GS1 data as a reader transmits it (separators as GS, 29). What doesn't begin with a known identifier
- * ends the list. Lengths and characters are not judged here.
+ * Takes GS1 data apart as a reader transmits it (separators as GS, 29). Lengths and characters are not judged here. An element string of
+ * a predefined length that ends too early holds what comes behind it, separator and all.
  */
-export function gs1Elements(text: string): readonly Gs1Element[] {
+export function readGs1(text: string): Gs1Data {
   const elements: Gs1Element[] = [];
   let rest = text.startsWith(GS) ? text.slice(1) : text;
   while (rest !== '') {
@@ -60,5 +67,8 @@ export function gs1Elements(text: string): readonly Gs1Element[] {
     rest = at.slice(end);
     if (rest.startsWith(GS)) rest = rest.slice(1);
   }
-  return elements;
+  return { elements, rest };
 }
+
+/** The element strings of GS1 data. What doesn't begin with a known identifier ends the list. */
+export const gs1Elements = (text: string): readonly Gs1Element[] => readGs1(text).elements;

@@ -102,7 +102,7 @@ const ELEMENTS: readonly Scheme[] = [
 ];
 
 /** The identifiers of GS1 data: GS1-128, GS1 DataMatrix, GS1 QR Code, Aztec with GS1 data, GS1 DataBar. */
-const GS1_IDENTIFIERS: readonly string[] = [']C1', ']d2', ']Q3', ']z1', ']e0'];
+export const GS1_IDENTIFIERS: readonly string[] = [']C1', ']d2', ']Q3', ']z1', ']e0'];
 /** Every scheme. */
 export const NUMBER_SCHEMES: readonly Scheme[] = [...PLAIN, ...ELEMENTS];
 
