@@ -1,6 +1,8 @@
 import { createHash } from 'node:crypto';
 import type { Kept, Scratch } from '../files/scratch.js';
+import { gridOf, type GridName } from '../geometry/grid.js';
 import { mediaNamed } from '../geometry/media.js';
+import type { OutputKind } from '../geometry/printer.js';
 import { type Cell, imposeCells } from '../press/impose.js';
 import type { Stack as PressStack } from '../press/stack.js';
 import type { ImposePlan } from '../steps/step.js';
@@ -19,6 +21,8 @@ export interface BuiltStack {
   readonly pages: number;
   /** The PDF, in pieces; pages are read back from where they were put away. Once only. */
   chunks(): AsyncIterable<Uint8Array>;
+  /** The same pages as PWG raster, where the pipeline wants that too; in pieces, once only. */
+  readonly raster: { readonly name: string; chunks(): AsyncIterable<Uint8Array> } | undefined;
   /** Known when the last piece is out. */
   record(): StackRecord;
   /** The items whose pages the press has put into the PDF, as `idOfItem` names them; known when the last piece is out. */
@@ -28,11 +32,28 @@ export interface BuiltStack {
 /** An item of a run: the document's index, from 0, and the item's id in it. */
 export const idOfItem = (document: number, itemId: string): string => `${document} ${itemId}`;
 
+/** What a stack is made for. */
+export interface StackTarget {
+  /** Media name. */
+  readonly media: string;
+  readonly grid: GridName;
+  readonly output: OutputKind;
+}
+
 /** @param pressed of each document: where its pressed pages are put away */
-export function buildStack(stack: Stack, media: string, pressed: readonly (Kept | undefined)[], scratch: Scratch): BuiltStack {
+export function buildStack(
+  stack: Stack,
+  { media, grid: gridName, output }: StackTarget,
+  pressed: readonly (Kept | undefined)[],
+  scratch: Scratch,
+): BuiltStack {
+  // What is laid on larger sheets is printed by another printer.
+  const kind = stack.impose ? 'vector' : output;
+  const grid = gridOf(gridName);
   const cells = stack.impose && cellsOf(stack.impose, media, stack.pages.length);
   const plan: PressStack = {
     media: mediaNamed(media),
+    dots: kind === 'vector' ? undefined : grid,
     pages: stack.pages.map(pressPage),
     imposed: stack.impose && cells && { sheet: mediaNamed(stack.impose.sheet), cells },
   };
@@ -50,8 +71,15 @@ export function buildStack(stack: Stack, media: string, pressed: readonly (Kept 
       yield chunk;
     }
   }
+  const rasterName = stack.name.replace(/\.pdf$/, '.pwg');
+  async function* rasterChunks(): AsyncGenerator<Uint8Array> {
+    const { stackRaster } = await import('../press/stack-raster.js');
+    yield* stackRaster(load, plan, grid);
+  }
+  const raster = kind === 'pwg-raster' ? { name: rasterName, chunks: rasterChunks } : undefined;
   const record = (): StackRecord => ({
     file: `print/${stack.name}`,
+    ...(raster ? { raster: `print/${rasterName}` } : {}),
     parcels: stack.parcels,
     pages: placed.length,
     sheets: new Set(placed.map((index) => cells?.[index]?.sheet ?? index)).size,
@@ -63,7 +91,7 @@ export function buildStack(stack: Stack, media: string, pressed: readonly (Kept 
       if (!page) throw new Error(`build-stacks: ${stack.name} has no page ${index + 1}`);
       return idOfItem(page.document, page.item.id);
     });
-  return { name: stack.name, pages: plan.pages.length, chunks, record, printed };
+  return { name: stack.name, pages: plan.pages.length, chunks, raster, record, printed };
 }
 
 function cellsOf(impose: ImposePlan, media: string, count: number): readonly Cell[] {

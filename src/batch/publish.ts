@@ -10,7 +10,7 @@ import type { DocumentRecord, ItemRecord, RunRecord, StackRecord } from './run-r
 import type { EndedDocument } from './work-through.js';
 
 /** The names that a run gives its files: only such ones are removed when a run no longer has them. */
-const STACK_NAME = /^stack-.*\.pdf$/;
+const STACK_NAME = /^stack-.*\.(?:pdf|pwg)$/;
 const HELD_NAME = /^\d{3,}-.*\.(?:png|json)$/;
 
 export interface Publication {
@@ -38,7 +38,10 @@ export async function publish({ out, documents, stacks, record }: Publication, s
   };
   const all = async (): Promise<Published> => {
     for (const folder of ['print', 'held']) await must(writer.ensureFolder(join(out, folder)));
-    for (const stack of stacks) await must(put(`print/${stack.name}`, stack.chunks()));
+    for (const stack of stacks) {
+      await must(put(`print/${stack.name}`, stack.chunks()));
+      if (stack.raster) await must(put(`print/${stack.raster.name}`, stack.raster.chunks()));
+    }
     const told = record(stacks.map((stack) => stack.record()));
     if ('refused' in told) throw new CannotPublish(told.refused);
     for (const { path, data } of heldFiles(told, documents, scratch)) await must(put(path, data));
@@ -47,7 +50,7 @@ export async function publish({ out, documents, stacks, record }: Publication, s
     await must(writer.remove(join(out, 'run.json')));
     const account = staged.at(-1);
     for (const each of staged.slice(0, -1)) await must(each.commit());
-    await removeOld(out, 'print', STACK_NAME, new Set(told.stacks.map(({ file }) => file)), writer);
+    await removeOld(out, 'print', STACK_NAME, new Set(told.stacks.flatMap(({ file, raster = file }) => [file, raster])), writer);
     await removeOld(out, 'held', HELD_NAME, heldNames(told), writer);
     if (account) await must(account.commit());
     return { ok: true, record: told };

@@ -100,7 +100,7 @@ async function runInFolder({ pipeline, dryRun, stop, emit, worker }: RunRequest,
     const stacks = collated.stacks.map((stack) =>
       buildStack(
         stack,
-        pipeline.media,
+        { media: pipeline.media, grid: pipeline.grid, output: pipeline.printer.output },
         documents.map(({ pressed }) => pressed),
         scratch,
       ),

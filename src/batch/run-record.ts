@@ -25,6 +25,8 @@ export interface RunRecord {
 
 export interface StackRecord {
   readonly file: string;
+  /** The same pages as PWG raster, where there is one. */
+  readonly raster?: string;
   readonly parcels: number;
   /** Labels, slips and so on; several may lie on one sheet. */
   readonly pages: number;

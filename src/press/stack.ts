@@ -6,10 +6,12 @@ import {
   PDFObjectCopier,
   PDFPageLeaf,
   ParseSpeeds,
+  type PDFContext,
   type PDFFont,
   type PDFObject,
   type PDFRef,
 } from 'pdf-lib';
+import type { Grid } from '../geometry/grid.js';
 import type { Media } from '../geometry/media.js';
 import type { Cell } from './impose.js';
 import { joinLayers } from './layers.js';
@@ -19,6 +21,7 @@ import { formOfPage } from './page-form.js';
 import { compose } from '../geometry/placement.js';
 import { askForTrueSize, PdfStreamWriter } from './pdf-stream-writer.js';
 import { stampOperators, type Stamp } from './stamp.js';
+import { stampDots, stampPicture, type StampDots } from './stamp-dots.js';
 import { embedFace } from './text-face.js';
 
 /** One page of a stack. */
@@ -35,6 +38,8 @@ export interface Stack {
   readonly pages: readonly StackPage[];
   /** The media that the parts were pressed for. */
   readonly media: Media;
+  /** Of pages that are dots: their grid; numbers are set in dots, too. Imposed pages are never dots. */
+  readonly dots?: Grid | undefined;
   /** For imposed stacks: the sheet, and one cell for each page. */
   readonly imposed: { readonly sheet: Media; readonly cells: readonly Cell[] } | undefined;
 }
@@ -53,7 +58,9 @@ export type OnPlaced = (index: number) => void;
 export async function* stackChunks(load: LoadPart, stack: Stack, onPlaced?: OnPlaced): AsyncGenerator<Uint8Array> {
   const document = await PDFDocument.create({ updateMetadata: false });
   const { context, catalog } = document;
-  const face = stack.pages.some((page) => page.stamp) ? await embedFace(document) : undefined;
+  const { dots } = stack;
+  const numbers = dots && (await numbersInDots(stack, dots));
+  const face = !numbers && stack.pages.some((page) => page.stamp) ? await embedFace(document) : undefined;
   const writer = new PdfStreamWriter(context);
   const layers: PDFDict[] = [];
   const refs: PDFRef[] = [];
@@ -77,7 +84,8 @@ export async function* stackChunks(load: LoadPart, stack: Stack, onPlaced?: OnPl
         forms.set(page.page, form);
         refs[index] = form;
       } else {
-        refs[index] = context.register(copiedPage(leaf, copier, treeRef, document, stampOf(page, stack.media, face), face));
+        const stamp = numbers && dots ? inDots(numbers.get(index), stack.media, dots, context) : inType(page, stack.media, face);
+        refs[index] = context.register(copiedPage(leaf, copier, treeRef, document, stamp));
       }
     }
     yield* writer.flushObjects();
@@ -120,18 +128,44 @@ const openPart = (bytes: Uint8Array): Promise<PDFDocument> =>
   PDFDocument.load(bytes, { parseSpeed: ParseSpeeds.Fastest, updateMetadata: false });
 
 function stampOf(page: StackPage, media: Media, face: PDFFont | undefined): string | undefined {
-  return page.stamp && face ? stampOperators(page.stamp, media.height, face, STAMP_FONT) : undefined;
+  return page.stamp && face ? stampOperators(page.stamp, media.height, face, STAMP_NAME) : undefined;
 }
 
-const STAMP_FONT = 'N';
+const STAMP_NAME = 'N';
+
+/** What is drawn over a copied page, and the one resource that it needs. */
+interface Over {
+  readonly operators: string;
+  readonly kind: 'Font' | 'XObject';
+  readonly ref: PDFRef;
+}
+
+function inType(page: StackPage, media: Media, face: PDFFont | undefined): Over | undefined {
+  const operators = stampOf(page, media, face);
+  return operators !== undefined && face ? { operators, kind: 'Font', ref: face.ref } : undefined;
+}
+
+function inDots(stamp: StampDots | undefined, media: Media, grid: Grid, context: PDFContext): Over | undefined {
+  return stamp && { ...stampPicture(stamp, context, media, grid, STAMP_NAME), kind: 'XObject' };
+}
+
+/** The numbers of a stack as dots, by the page's index. */
+export async function numbersInDots({ pages, media }: Stack, grid: Grid): Promise<ReadonlyMap<number, StampDots>> {
+  const stamped = pages.flatMap(({ stamp }, index) => (stamp ? [{ stamp, index }] : []));
+  const drawn = await stampDots(
+    stamped.map(({ stamp }) => stamp),
+    media,
+    grid,
+  );
+  return new Map(drawn.map((each, at) => [stamped[at]?.index ?? -1, each]));
+}
 
 function copiedPage(
   leaf: PDFPageLeaf,
   copier: PDFObjectCopier,
   parent: PDFRef,
   document: PDFDocument,
-  stamp: string | undefined,
-  face: PDFFont | undefined,
+  over: Over | undefined,
 ): PDFPageLeaf {
   const { context } = document;
   const page = PDFPageLeaf.fromMapWithContext(new Map<PDFName, PDFObject>(), context);
@@ -145,15 +179,15 @@ function copiedPage(
   const resources = context.obj({});
   for (const [key, value] of leaf.Resources()?.entries() ?? []) resources.set(key, copier.copy(value));
   page.set(PDFName.of('Resources'), resources);
-  if (stamp !== undefined && face) {
-    const fonts = context.obj({ [STAMP_FONT]: face.ref });
-    const own: unknown = resources.lookup(PDFName.of('Font'));
-    if (own instanceof PDFDict) for (const [key, value] of own.entries()) fonts.set(key, value);
-    resources.set(PDFName.of('Font'), fonts);
+  if (over) {
+    const named = context.obj({ [STAMP_NAME]: over.ref });
+    const own: unknown = resources.lookup(PDFName.of(over.kind));
+    if (own instanceof PDFDict) for (const [key, value] of own.entries()) named.set(key, value);
+    resources.set(PDFName.of(over.kind), named);
     const contents = PDFArray.withContext(context);
     const drawn = page.get(PDFName.of('Contents'));
     if (drawn) contents.push(drawn);
-    contents.push(context.register(context.flateStream(stamp)));
+    contents.push(context.register(context.flateStream(over.operators)));
     page.set(PDFName.of('Contents'), contents);
   }
   return page;
@@ -179,7 +213,7 @@ function addSheets(
       return `q\n${cm(map)}\n0 0 ${num(width)} ${num(height)} re W n\n/P${position} Do\n${stamp ?? ''}\nQ`;
     });
     const names = Object.fromEntries(indexes.map((index, position) => [`P${position}`, at(forms, index)]));
-    addPage(document, sheet, drawn.join('\n'), { XObject: names, ...(face && { Font: { [STAMP_FONT]: face.ref } }) });
+    addPage(document, sheet, drawn.join('\n'), { XObject: names, ...(face && { Font: { [STAMP_NAME]: face.ref } }) });
     if (onPlaced) indexes.forEach(onPlaced);
   }
 }
