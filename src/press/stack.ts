@@ -59,8 +59,8 @@ export async function* stackChunks(load: LoadPart, stack: Stack, onPlaced?: OnPl
   const document = await PDFDocument.create({ updateMetadata: false });
   const { context, catalog } = document;
   const { dots } = stack;
-  const numbers = dots && (await numbersInDots(stack, dots));
-  const face = !numbers && stack.pages.some((page) => page.stamp) ? await embedFace(document) : undefined;
+  const inDotsOf = dots && { grid: dots, numbers: await numbersInDots(stack, dots) };
+  const face = !inDotsOf && stack.pages.some((page) => page.stamp) ? await embedFace(document) : undefined;
   const writer = new PdfStreamWriter(context);
   const layers: PDFDict[] = [];
   const refs: PDFRef[] = [];
@@ -84,7 +84,7 @@ export async function* stackChunks(load: LoadPart, stack: Stack, onPlaced?: OnPl
         forms.set(page.page, form);
         refs[index] = form;
       } else {
-        const stamp = numbers && dots ? inDots(numbers.get(index), stack.media, dots, context) : inType(page, stack.media, face);
+        const stamp = inDotsOf ? inDots(inDotsOf.numbers.get(index), stack.media, inDotsOf.grid, context) : inType(page, stack.media, face);
         refs[index] = context.register(copiedPage(leaf, copier, treeRef, document, stamp));
       }
     }
