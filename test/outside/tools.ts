@@ -16,6 +16,7 @@ const PACKAGES = {
   gs: 'ghostscript',
   qpdf: 'qpdf',
   convert: 'imagemagick',
+  python3: 'python3',
 } as const;
 export type OutsideTool = keyof typeof PACKAGES;
 
