@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { dotsPerPt, gridOf, type Grid } from '../geometry/grid.js';
 import { mediaNamed, type Media } from '../geometry/media.js';
@@ -7,20 +6,21 @@ import { dotsDocument } from '../press/dots-document.js';
 import type { Placement } from '../press/place.js';
 import { pressDocument } from '../press/press-document.js';
 import { stampSize } from '../press/stamp.js';
-import { codeUses, type CodeUse } from '../proof/code-role.js';
-import type { ProvedCode } from '../proof/judge-codes.js';
-import type { CodeMeasure } from '../proof/measure-code.js';
 import { proveDocument, type Proof, type ProofOptions } from '../proof/prove.js';
+import type { Drawings } from '../proof/second-opinion.js';
 import { takeCounts } from '../reading/counters.js';
 import type { SourceDocument } from '../reading/source.js';
 import { applyRecipe } from '../recipe/apply.js';
-import type { BarFigures, CodeSummary, DocumentResult, HeldPicture, ItemResult, ItemState } from '../recipe/outcome.js';
+import type { DocumentResult, HeldPicture, ItemResult, ItemState } from '../recipe/outcome.js';
 import type { Sheet } from '../sheet/sheet.js';
+import { captionedPair } from './captioned.js';
+import { summariesOf } from './code-summary.js';
 import { failedDocument } from './failed-document.js';
 import { heldPicture } from './held-picture.js';
 import type { DocumentJob } from './messages.js';
 import { openSource } from './open-source.js';
 import { holdParcels } from './parcels.js';
+import { secondOpinions } from './second-opinions.js';
 import { stackPlanOf } from './stack-plan.js';
 import { StageClock } from './stage-clock.js';
 
@@ -51,9 +51,10 @@ export async function processDocument(job: DocumentJob): Promise<DocumentResult>
       leastNumberSize: number.fontSize > SMALL_TYPE ? stampSize(LONGEST_NUMBER, SMALL_TYPE) : undefined,
     };
     const made = await pressAndProve(source, sheets, { media, grid, printer }, clock, numbered ?? {});
+    const differing = await clock.time('second opinion', () => secondOpinions(source, job.bytes, sheets, made.states, grid));
     // Before the pictures are made: what is held for its parcel's sake is looked at too.
     const items = holdParcels(sheets.map((sheet) => itemOf(sheet, made)));
-    const pictures = await clock.time('pictures', () => picturesOf(source, items));
+    const pictures = await clock.time('pictures', () => picturesOf(source, items, differing));
     return {
       pageCount: source.pageCount,
       items,
@@ -72,7 +73,7 @@ interface Made {
   readonly bytes: Uint8Array | undefined;
   readonly placements: ReadonlyMap<string, Placement>;
   readonly proofs: ReadonlyMap<string, Proof>;
-  readonly states: ReadonlyMap<string, ItemState>;
+  readonly states: Map<string, ItemState>;
 }
 
 /** An offset of whole dots leaves what lies on dots there. */
@@ -123,6 +124,8 @@ async function pressAndProve(
   };
 }
 
+const TWO_DRAWINGS = ['as it would be printed', 'as a second engine draws it'] as const;
+
 function itemOf(sheet: Sheet, made: Made): ItemResult {
   const state = sheet.state.kind === 'planned' ? made.states.get(sheet.id) : sheet.state;
   if (state === undefined) throw new Error(`sheet ${sheet.id} was neither drawn nor refused`);
@@ -148,58 +151,19 @@ function itemOf(sheet: Sheet, made: Made): ItemResult {
   };
 }
 
-function summariesOf(codes: readonly ProvedCode[]): readonly CodeSummary[] {
-  const uses = codeUses(codes.map(({ code }) => code));
-  return codes.map((each, index) => summaryOf(each, uses[index] ?? { role: 'other', trust: 'likely' }));
-}
-
-const sha256 = (...parts: readonly (string | Uint8Array)[]): string =>
-  parts.reduce((hash, part) => hash.update(part), createHash('sha256')).digest('hex');
-
-/** Of a code that is no longer than this, the last characters would tell half of it. */
-const SHORT_CODE = 8;
-
-function summaryOf({ code, moduleDots, measure, onTwin, redrawn }: ProvedCode, { role, number, trust }: CodeUse): CodeSummary {
-  const bytes = Buffer.from(code.bytes, 'hex');
-  const printable = bytes.toString('latin1').replaceAll(/[^\x21-\x7e]/g, '');
-  return {
-    symbology: code.symbology,
-    identifier: code.identifier,
-    role,
-    ...(number === undefined ? {} : { tracking: { digest: sha256(number), trust } }),
-    digest: sha256(code.identifier, bytes),
-    tail: printable.length > SHORT_CODE ? printable.slice(-4) : '',
-    moduleDots: moduleDots === undefined ? undefined : rounded(moduleDots, 2),
-    ...(redrawn === undefined ? {} : { redrawn }),
-    ...(measure ? { bars: figuresOf(measure, onTwin) } : {}),
-  };
-}
-
-const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));
-
-function figuresOf(measure: CodeMeasure, onTwin: number | undefined): BarFigures {
-  const { quiet, decodability } = measure;
-  return {
-    moduleMm: rounded(measure.moduleMm, 3),
-    moduleMil: rounded(measure.moduleMil, 2),
-    barHeightMm: rounded(measure.barHeightMm, 1),
-    quietModules: rounded(Math.min(quiet.before, quiet.after), 1),
-    decodability: {
-      asPlanned: rounded(decodability.mean, 2),
-      atGain: rounded(decodability.atGain, 2),
-      ...(onTwin === undefined ? {} : { onTwin: rounded(onTwin, 2) }),
-    },
-    modulation: rounded(measure.modulation, 2),
-    defects: rounded(measure.defects, 2),
-    simulatedGrade: measure.grade,
-    notSimulated: ['symbol contrast', 'reflectance'],
-  };
-}
-
-async function picturesOf(source: SourceDocument, items: readonly ItemResult[]): Promise<HeldPicture[]> {
+async function picturesOf(
+  source: SourceDocument,
+  items: readonly ItemResult[],
+  differing: ReadonlyMap<string, Drawings>,
+): Promise<HeldPicture[]> {
   const pictures: HeldPicture[] = [];
   for (const item of items) {
     if (item.state.kind !== 'held' || !item.box) continue;
+    const pair = differing.get(item.id);
+    if (pair) {
+      pictures.push({ itemId: item.id, png: await captionedPair([pair.first, pair.second], TWO_DRAWINGS) });
+      continue;
+    }
     const page = source.page(item.page);
     // A page without size shows nothing.
     if (page.width > 0 && page.height > 0) pictures.push({ itemId: item.id, png: await heldPicture(page, item.box, item.answers) });

@@ -40,6 +40,8 @@ export interface ProofPlan {
   readonly gain?: number;
   /** Limits that the recipe sets aside; left out: none. */
   readonly allow?: readonly string[];
+  /** When a second engine draws the source too; left out: never. */
+  readonly secondOpinion?: 'never' | 'at-risk' | 'always';
 }
 
 /**

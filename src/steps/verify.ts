@@ -1,6 +1,7 @@
 import { dotsPerPt } from '../geometry/grid.js';
 import { lengthToPt } from '../geometry/length.js';
 import { DEFAULT_GAIN } from '../proof/judge-codes.js';
+import { SECOND_OPINION_MODES } from '../proof/second-opinion.js';
 import { OVERRULED } from '../proof/verdict.js';
 import { isPlanned } from '../sheet/sheet.js';
 import { option } from './option.js';
@@ -26,6 +27,11 @@ export const verify = documentStep({
       'By how much the printer may make bars wider or narrower; verdicts hold for it too.',
       { value: DEFAULT_GAIN, unit: 'dots' },
     ),
+    'second-opinion': option(
+      { kind: 'choice', values: SECOND_OPINION_MODES },
+      'Whether a second engine draws the source of a label too, and the label is held where the two differ: never, where engines are known to, or always.',
+      'at-risk',
+    ),
   },
   short: 'codes',
   required: 'only proved pages are printed',
@@ -40,6 +46,8 @@ export const verify = documentStep({
   async apply(sheets, options, { grid }) {
     const { codes, allow } = options;
     const gain = lengthToPt(options.gain, grid) * dotsPerPt(grid);
-    return sheets.map((sheet) => (isPlanned(sheet) ? { ...sheet, proof: { codes, gain, allow } } : sheet));
+    return sheets.map((sheet) =>
+      isPlanned(sheet) ? { ...sheet, proof: { codes, gain, allow, secondOpinion: options['second-opinion'] } } : sheet,
+    );
   },
 });

@@ -1,0 +1,54 @@
+import { createHash } from 'node:crypto';
+import { codeUses, type CodeUse } from '../proof/code-role.js';
+import type { ProvedCode } from '../proof/judge-codes.js';
+import type { CodeMeasure } from '../proof/measure-code.js';
+import type { BarFigures, CodeSummary } from '../recipe/outcome.js';
+
+/** The codes of one label as the account may tell them. */
+export function summariesOf(codes: readonly ProvedCode[]): readonly CodeSummary[] {
+  const uses = codeUses(codes.map(({ code }) => code));
+  return codes.map((each, index) => summaryOf(each, uses[index] ?? { role: 'other', trust: 'likely' }));
+}
+
+const sha256 = (...parts: readonly (string | Uint8Array)[]): string =>
+  parts.reduce((hash, part) => hash.update(part), createHash('sha256')).digest('hex');
+
+/** Of a code that is no longer than this, the last characters would tell half of it. */
+const SHORT_CODE = 8;
+
+function summaryOf({ code, moduleDots, measure, onTwin, redrawn }: ProvedCode, { role, number, trust }: CodeUse): CodeSummary {
+  const bytes = Buffer.from(code.bytes, 'hex');
+  const printable = bytes.toString('latin1').replaceAll(/[^\x21-\x7e]/g, '');
+  return {
+    symbology: code.symbology,
+    identifier: code.identifier,
+    role,
+    ...(number === undefined ? {} : { tracking: { digest: sha256(number), trust } }),
+    digest: sha256(code.identifier, bytes),
+    tail: printable.length > SHORT_CODE ? printable.slice(-4) : '',
+    moduleDots: moduleDots === undefined ? undefined : rounded(moduleDots, 2),
+    ...(redrawn === undefined ? {} : { redrawn }),
+    ...(measure ? { bars: figuresOf(measure, onTwin) } : {}),
+  };
+}
+
+const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));
+
+function figuresOf(measure: CodeMeasure, onTwin: number | undefined): BarFigures {
+  const { quiet, decodability } = measure;
+  return {
+    moduleMm: rounded(measure.moduleMm, 3),
+    moduleMil: rounded(measure.moduleMil, 2),
+    barHeightMm: rounded(measure.barHeightMm, 1),
+    quietModules: rounded(Math.min(quiet.before, quiet.after), 1),
+    decodability: {
+      asPlanned: rounded(decodability.mean, 2),
+      atGain: rounded(decodability.atGain, 2),
+      ...(onTwin === undefined ? {} : { onTwin: rounded(onTwin, 2) }),
+    },
+    modulation: rounded(measure.modulation, 2),
+    defects: rounded(measure.defects, 2),
+    simulatedGrade: measure.grade,
+    notSimulated: ['symbol contrast', 'reflectance'],
+  };
+}
