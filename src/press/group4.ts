@@ -17,17 +17,28 @@ const TILE_BYTES = 325;
 
 const sixteens = (dots: number): number => Math.ceil(dots / 16) * 16;
 
+type Dots = Pick<GreyRaster, 'width' | 'height' | 'data'>;
+
 /** Encodes dots (0 burned, 255 paper) by the picture library's TIFF writer: one tile holds the whole page. */
-export async function toGroup4({ width, height, data }: Pick<GreyRaster, 'width' | 'height' | 'data'>): Promise<Group4> {
+export async function toGroup4(dots: Dots): Promise<Group4> {
+  const { width, height, data } = inSixteens(dots);
   const tiff = await sharp(data, { raw: { width, height, channels: 1 } })
     .toColourspace('b-w')
-    .tiff({ compression: 'ccittfax4', bitdepth: 1, tile: true, tileWidth: sixteens(width), tileHeight: sixteens(height) })
+    .tiff({ compression: 'ccittfax4', bitdepth: 1, tile: true, tileWidth: width, tileHeight: height })
     .toBuffer();
   const tags = tagsOf(tiff);
   const [columns, rows, offset, length] = [TILE_WIDTH, TILE_LENGTH, TILE_OFFSETS, TILE_BYTES].map((tag) => tags.get(tag));
   if (columns === undefined || rows === undefined || offset === undefined || length === undefined)
     throw new Error('group4: the TIFF has no single tile');
   return { bytes: new Uint8Array(tiff.subarray(offset, offset + length)), columns, rows };
+}
+
+/** What a tile holds. The writer would fill up with black: a line along the edge of a page that ends in part of a dot. */
+function inSixteens({ width, height, data }: Dots): Dots {
+  const [columns, rows] = [sixteens(width), sixteens(height)];
+  const whole = new Uint8Array(columns * rows).fill(255);
+  for (let y = 0; y < height; y++) whole.set(data.subarray(y * width, (y + 1) * width), y * columns);
+  return { width: columns, height: rows, data: whole };
 }
 
 /** The single values of a TIFF's first directory. */
