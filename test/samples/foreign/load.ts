@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Truth } from './kit/page.js';
 
 export type { LabelTruth, PageTruth, Truth } from './kit/page.js';
-export const HALVES = ['tuning', 'unseen'] as const;
+export const HALVES = ['tuning', 'unseen', 'fresh'] as const;
 export type Half = (typeof HALVES)[number];
 
 export interface ForeignFile {
@@ -26,5 +26,5 @@ export function foreignFiles(half: Half): readonly ForeignFile[] {
     }));
 }
 
-/** Both halves: `tuning` may be looked at while the locator is tuned, `unseen` only when both are reported. */
+/** All parts: `tuning` may be looked at while the locator is tuned, `unseen` only when it is reported; `fresh` was made after both had been used. */
 export const foreignCorpus = (): readonly ForeignFile[] => HALVES.flatMap((half) => foreignFiles(half));

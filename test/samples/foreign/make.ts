@@ -1,11 +1,15 @@
 /**
  * Makes the stored pages again: `npx tsx test/samples/foreign/make.ts [part of a layout's name …]`. Needs the Debian
- * packages named in README.md. Without names both halves are made anew.
+ * packages named in README.md. Without names all parts are made anew.
  */
 import { join } from 'node:path';
 import { TUNING, UNSEEN } from './designs/content.js';
 import { build } from './kit/build.js';
 import { SIZES } from './kit/page.js';
+import { FRESH_A } from './layouts/fresh-a.js';
+import { FRESH_B } from './layouts/fresh-b.js';
+import { FRESH_C } from './layouts/fresh-c.js';
+import { freshNone } from './layouts/fresh-none.js';
 import { noLabels } from './layouts/no-label.js';
 import { TUNING_A } from './layouts/tuning-a.js';
 import { TUNING_B } from './layouts/tuning-b.js';
@@ -35,10 +39,11 @@ const unseenNone = noLabels({
 const HALVES = {
   tuning: [...TUNING_A, ...TUNING_B, ...TUNING_C, tuningNone],
   unseen: [...UNSEEN_A, ...UNSEEN_B, ...UNSEEN_C, unseenNone],
+  fresh: [...FRESH_A, ...FRESH_B, ...FRESH_C, freshNone],
 } as const;
 const wanted = process.argv.slice(2);
 
-for (const half of ['tuning', 'unseen'] as const) {
+for (const half of ['tuning', 'unseen', 'fresh'] as const) {
   for (const layout of HALVES[half]) {
     if (wanted.length > 0 && !wanted.some((each) => layout.name.includes(each))) continue;
     const began = performance.now();

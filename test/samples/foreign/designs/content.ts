@@ -180,8 +180,9 @@ export function parcel(seed: number, words: Vocabulary): Parcel {
 export const spaced = (text: string, every = 4): string => (text.match(new RegExp(`.{1,${every}}`, 'g')) ?? []).join(' ');
 export const ascii = (text: string): string => text.normalize('NFD').replaceAll(/[^\x20-\x7e]/g, '');
 
-/** Carriers of both halves, invented like every other name here. */
+/** Carriers of all parts, invented like every other name here. */
 export const CARRIERS = [
   ...['Larkmoss', 'Dunwhit', 'Vellapost', 'Orrinway', 'Tamsilk', 'Brackenjet'],
   ...['Siltwing', 'Marrowgate', 'Ulvepost', 'Thistledray', 'Nubelina', 'Zephrook'],
+  ...['Pellwyck', 'Harrowtern', 'Skimmerdal', 'Ostrelane', 'Moldwerf', 'Ribbelac', 'Voxhollow'],
 ] as const;

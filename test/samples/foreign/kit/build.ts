@@ -93,7 +93,7 @@ function truthOf(document: Document, folder: string): { pdf: string; pages: Page
 }
 
 /** Builds a layout's documents into `into`. */
-export async function build(layout: Layout, half: 'tuning' | 'unseen', into: string): Promise<string[]> {
+export async function build(layout: Layout, half: 'tuning' | 'unseen' | 'fresh', into: string): Promise<string[]> {
   const done: string[] = [];
   for (const document of layout.documents()) {
     const folder = mkdtempSync(join(tmpdir(), 'foreign-'));

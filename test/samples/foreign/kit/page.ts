@@ -70,7 +70,7 @@ export interface PageTruth {
 export interface Truth {
   readonly producer: Producer;
   readonly layout: string;
-  readonly half: 'tuning' | 'unseen';
+  readonly half: 'tuning' | 'unseen' | 'fresh';
   readonly pages: readonly PageTruth[];
 }
 

@@ -13,10 +13,10 @@ const NAMES: Record<string, readonly [string, string]> = {
 const USUAL: Record<Family, string> = { sans: 'Helvetica', serif: 'Times', mono: 'Courier' };
 
 const colour = (hex: string): string => [1, 3, 5].map((i) => n(Number.parseInt(hex.slice(i, i + 2), 16) / 255)).join(' ');
-/** A PostScript string in ISO Latin 1. */
+/** A PostScript string in ISO Latin 1, with the nearest there is for what it lacks. */
 function literal(text: string): string {
   let out = '';
-  for (const each of text.replaceAll('–', '-')) {
+  for (const each of text.replaceAll('–', '-').replaceAll('’', "'").replaceAll('€', 'EUR')) {
     const code = each.codePointAt(0) ?? 63;
     if (code > 255) throw new Error(`PostScript's Latin 1 has no ${each}`);
     out += code > 126 || '()\\'.includes(each) ? `\\${code.toString(8).padStart(3, '0')}` : each;
