@@ -1,5 +1,6 @@
+import { STOP } from '../press/code128.js';
 import type { Symbology } from '../reading/source.js';
-import { isSymbol, modulesOf, STOP, valueOf } from './code128.js';
+import { isSymbol, modulesOf, valueOf } from './code128.js';
 
 /** A row of bars, understood. */
 export interface BarModules {

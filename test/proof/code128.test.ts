@@ -1,7 +1,8 @@
 import bwipjs from 'bwip-js';
 import { describe, expect, it } from 'vitest';
 import { barModules } from '../../src/proof/bar-modules.js';
-import { CODE_128, isSymbol, modulesOf, valueOf } from '../../src/proof/code128.js';
+import { CODE_128 } from '../../src/press/code128.js';
+import { isSymbol, modulesOf, valueOf } from '../../src/proof/code128.js';
 
 /** Bars and spaces in modules as an independent writer draws them. */
 function drawn(bcid: string, text: string, more: Record<string, unknown> = {}): number[] {
