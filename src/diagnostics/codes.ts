@@ -152,6 +152,7 @@ export const DIAGNOSTIC_CODES = [
   'verify/out-of-reach',
   'verify/quiet-zone',
   'verify/second-not-drawn',
+  'verify/size',
   'verify/text-vanishes',
   'verify/too-fine',
   'verify/uneven-bars',

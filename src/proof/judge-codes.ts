@@ -10,6 +10,7 @@ import { leastModuleDots, MAXICODE_SCALE } from './limits.js';
 import { measureCode, type CodeMeasure } from './measure-code.js';
 import { moduleWidth } from './module-width.js';
 import { readAndCompare } from './read-back.js';
+import { sourceBars } from './source-bars.js';
 import * as reasons from './reasons.js';
 import { unreadRows } from './unread-rows.js';
 import { brokenLimit } from './verdict.js';
@@ -24,6 +25,8 @@ export interface ProvedCode {
   readonly measure?: CodeMeasure | undefined;
   /** Of a row of bars on a page that stays vector: its decodability on the grid that a driver may use instead; 0 where it can't be read there. */
   readonly onTwin?: number | undefined;
+  /** Dots a module as planned, for a row of bars whose source tells; what the press drew anew is planned otherwise. */
+  readonly plannedDots?: number | undefined;
   /** Whether the press drew it anew, and dots a module. */
   readonly redrawn?: number | undefined;
 }
@@ -61,7 +64,9 @@ export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix,
   const required = isLabel(sheet);
   if (required && compared.same.length === 0 && isEqual(compared)) return hold(reasons.nothingToProve);
   const plan: ProofPlan = sheet.proof ?? { codes: 'required' };
-  const proved = compared.same.map(({ output }) => measured(output, sheet, matrix, drawn, plan.gain ?? DEFAULT_GAIN));
+  const proved = compared.same.map(({ source, output }) =>
+    measured(output, sheet, matrix, drawn, plan.gain ?? DEFAULT_GAIN, plannedDots(page, source, sheet, grid)),
+  );
   const difference = reasons.codesDiffer(compared);
   const fine = required ? tooFine(compared, proved, matrix, grey, grid) : undefined;
   // Bars too fine are why a code is lost: the cause says more than the effect.
@@ -84,19 +89,32 @@ export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix,
   return unread.length > 0 ? hold(reasons.unread, proved) : { verdict: 'proved', codes: proved };
 }
 
+/** How many dots a module is to have: the source's at the sheet's scale. Undefined where the source's bars are too rough to tell. */
+function plannedDots(page: SourcePage, source: Code, sheet: Sheet, grid: Grid): number | undefined {
+  const bars = sourceBars(page, source, sheet.box, 2 * dotsPerPt(grid));
+  return bars && bars.module * sheet.scale * dotsPerPt(grid);
+}
+
 const allows = ({ allow = [] }: ProofPlan, limit: string): boolean => allow.includes(limit);
 
-function measured(code: Code, sheet: Sheet, matrix: Matrix, { grey, bits, grid, onGrid }: DrawnPage, gain: number): ProvedCode {
-  const measure = measureCode(bits, code, grid, gain);
+function measured(
+  code: Code,
+  sheet: Sheet,
+  matrix: Matrix,
+  { grey, bits, grid, onGrid }: DrawnPage,
+  gain: number,
+  planned: number | undefined,
+): ProvedCode {
   const twin = gridOf(twinOf(grid.name));
-  const onTwin = measure && onGrid && (measureCode(onGrid(code.box, twin), code, twin, 0)?.decodability.mean ?? 0);
   const there = moved(code, invert(matrix)).corners;
   const redrawn = sheet.redrawn?.find(({ box }) => {
     const middle = { x: mean(there.map(({ x }) => x)), y: mean(there.map(({ y }) => y)) };
     return intersection(box, { x: middle.x - 1, y: middle.y - 1, width: 2, height: 2 }) !== undefined;
   });
+  const measure = measureCode(bits, code, grid, gain, redrawn?.moduleDots ?? planned);
+  const onTwin = measure && onGrid && (measureCode(onGrid(code.box, twin), code, twin, 0)?.decodability.mean ?? 0);
   const moduleDots = measure?.moduleDots ?? moduleWidth(grey, code);
-  return { code, moduleDots, measure, onTwin, ...(redrawn ? { redrawn: redrawn.moduleDots } : {}) };
+  return { code, moduleDots, measure, onTwin, plannedDots: planned, ...(redrawn ? { redrawn: redrawn.moduleDots } : {}) };
 }
 
 const mean = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0) / values.length;

@@ -41,9 +41,10 @@ const MOST_QUIET = 20;
 /**
  * Measures a linear code on a page of dots. Undefined for other codes, for slanted ones, and where no scan shows the symbol's bars.
  * @param dots 1 bit a dot: 0 or 255
+ * @param planned dots a module as planned, where that is known: what elements are off from; else the symbol's own mean
  * @param gain change of a bar's whole width in dots that the printer may make either way
  */
-export function measureCode(dots: GreyRaster, code: Code, grid: Grid, gain: number): CodeMeasure | undefined {
+export function measureCode(dots: GreyRaster, code: Code, grid: Grid, gain: number, planned?: number): CodeMeasure | undefined {
   if (!isLinear(code) || code.turn === undefined) return undefined;
   const level = code.turn % 180 === 0;
   const piece = pieceAround(dots, code);
@@ -64,7 +65,7 @@ export function measureCode(dots: GreyRaster, code: Code, grid: Grid, gain: numb
   const dotsAModule = (last - first) / sum(modules);
   const scans = Array.from({ length: SCANS }, (_, index) => {
     const share = (1 - INNER) / 2 + ((index + 0.5) / SCANS) * INNER;
-    return scanAt(raster, Math.floor(bars.from + share * (bars.to - bars.from)), { first, last, modules, code, grid, gain });
+    return scanAt(raster, Math.floor(bars.from + share * (bars.to - bars.from)), { first, last, modules, code, grid, gain, planned });
   });
   const mean = (pick: (scan: Scan) => number): number => sum(scans.map(pick)) / scans.length;
   const quiet = quietOf(raster, first, last, bars, dotsAModule);
@@ -123,17 +124,18 @@ interface Meant extends Omit<Symbol, 'row'> {
   readonly code: Code;
   readonly grid: Grid;
   readonly gain: number;
+  readonly planned: number | undefined;
 }
 
-function scanAt(raster: GreyRaster, row: number, { first, last, modules, code, grid, gain }: Meant): Scan {
+function scanAt(raster: GreyRaster, row: number, { first, last, modules, code, grid, gain, planned }: Meant): Scan {
   const [from, to] = [Math.max(0, Math.round(first) - 3), Math.min(raster.width, Math.round(last) + 3)];
   const edges = edgesAlong(raster, row, from, to);
   const widths = widthsOf(edges);
   const module = (last - first) / sum(modules);
   // Where edges should be: a void in a bar must not pass for two bars.
   let at = first - from;
-  const planned = [at, ...modules.map((each) => (at += each * module))];
-  const { modulation, defects } = unevenness(profileAlong(raster, row, from, to, grid), planned);
+  const edgesMeant = [at, ...modules.map((each) => (at += each * module))];
+  const { modulation, defects } = unevenness(profileAlong(raster, row, from, to, grid), edgesMeant);
   if (widths.length !== modules.length) return { decodability: 0, atGain: 0, modulation, defects, farthestOff: Infinity, grade: 0 };
   const backwards = code.turn === 180 || code.turn === 270;
   const inReadingOrder = <T>(list: readonly T[]): readonly T[] => (backwards ? list.toReversed() : list);
@@ -145,7 +147,7 @@ function scanAt(raster: GreyRaster, row: number, { first, last, modules, code, g
     atGain: gain === 0 ? plain : Math.min(share(gain), share(-gain)),
     modulation,
     defects,
-    farthestOff: Math.max(...widths.map((width, index) => Math.abs(width - (modules[index] ?? 0) * module))),
+    farthestOff: Math.max(...widths.map((width, index) => Math.abs(width - (modules[index] ?? 0) * (planned ?? module)))),
     grade: Math.min(gradeOf('decodability', plain), gradeOf('modulation', modulation), gradeOf('defects', defects)),
   };
 }

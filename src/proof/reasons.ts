@@ -121,6 +121,12 @@ export const onTwin = (code: Code, share: number, grid: Grid): Reason => ({
   remedy: `Write \`output: dots\` in the pipeline, so that no driver draws it again. ${ALLOW('decodability')}`,
 });
 
+export const otherSize = (code: Code, factor: number): Reason => ({
+  code: 'verify/size',
+  message: `${list([code])} comes out at ${(factor * 100).toFixed(1)} % of the size that it is to have`,
+  remedy: 'Do not print it. Report it with the document: drawing must never change a size.',
+});
+
 export const quietZone = (code: Code, modules: number, least: number): Reason => ({
   code: 'verify/quiet-zone',
   message: `${list([code])} has only ${modules.toFixed(1)} modules of clear paper at one end; ${least} are the least`,

@@ -70,6 +70,17 @@ function drawn(page: SourcePage, run: Run, region: Box, fineness: number): GreyR
  * @param fineness pixels per pt; a finer picture is measured at its own pixels
  */
 export function sourceBars(page: SourcePage, code: Code, region: Box, fineness: number): SourceBars | undefined {
+  const known = measured.get(code);
+  if (known && known.fineness === fineness && known.region === region) return known.bars;
+  const bars = measureBars(page, code, region, fineness);
+  measured.set(code, { region, fineness, bars });
+  return bars;
+}
+
+/** Measured once: the plan and the proof ask for the same. */
+const measured = new WeakMap<Code, { readonly region: Box; readonly fineness: number; readonly bars: SourceBars | undefined }>();
+
+function measureBars(page: SourcePage, code: Code, region: Box, fineness: number): SourceBars | undefined {
   const run = runOf(code);
   if (!run || !isLinear(code)) return undefined;
   const more = SHORT.share * (run.to - run.from) + SHORT.pt;

@@ -7,6 +7,7 @@ import {
   LEAST_DECODABILITY_AT_GAIN,
   LEAST_DECODABILITY_ON_TWIN,
   LEAST_QUIET,
+  SIZE_OFF,
   TOLERANCE,
 } from './limits.js';
 import { isLinear } from './linear.js';
@@ -17,7 +18,7 @@ export const OVERRULED = ['module-width', 'decodability', 'quiet-zone'] as const
 
 /** The first limit that a code of a label breaks on the printer's dots, as the reason for holding; undefined when it breaks none. */
 export function brokenLimit(
-  { code, measure, onTwin, redrawn }: ProvedCode,
+  { code, measure, onTwin, redrawn, plannedDots }: ProvedCode,
   { gain, allow = [] }: ProofPlan,
   grid: Grid,
 ): Reason | undefined {
@@ -25,8 +26,13 @@ export function brokenLimit(
   const { decodability, quiet, farthestOff, moduleDots } = measure;
   // A code drawn anew is on whole dots or the press is wrong, whatever a recipe allows.
   if (redrawn !== undefined && Math.abs(moduleDots - redrawn) > 1e-6) return reasons.notWholeDots(code, moduleDots, redrawn);
+  const planned = redrawn ?? plannedDots;
+  const length = moduleDots * measure.modules.reduce((sum, each) => sum + each, 0);
+  // The ends of the bars are whole dots.
+  if (planned !== undefined && Math.abs(moduleDots / planned - 1) > SIZE_OFF.value + 1 / length)
+    return reasons.otherSize(code, moduleDots / planned);
   if (!allow.includes('decodability')) {
-    if (farthestOff >= FARTHEST_OFF.value - 1e-6) return reasons.uneven(code, farthestOff, moduleDots);
+    if (farthestOff >= FARTHEST_OFF.value * (1 - TOLERANCE)) return reasons.uneven(code, farthestOff, moduleDots);
     if (decodability.mean < LEAST_DECODABILITY.value)
       return reasons.badlyDecodable(code, decodability.mean, LEAST_DECODABILITY.value, moduleDots);
     if (decodability.atGain < LEAST_DECODABILITY_AT_GAIN.value)
