@@ -10,6 +10,7 @@ import { printedDots, type PrintedDots } from '../press/printed-dots.js';
 import { openPdf } from '../reading/open-pdf.js';
 import type { GreyRaster, SourceDocument, SourcePage } from '../reading/source.js';
 import { isLabel, type Reason, type Sheet } from '../sheet/sheet.js';
+import { codeAreas } from './code-areas.js';
 import { compareInk, hasInk } from './compare-ink.js';
 import { hold, judgeCodes, type DrawnPage, type Judged, type ProvedCode } from './judge-codes.js';
 import { dotsOutOfReach, inkBeyondPage } from './out-of-reach.js';
@@ -71,7 +72,8 @@ export async function proveDocument(
       const sheet = byId.get(placement.sheetId);
       if (!sheet) throw new Error(`proof: no sheet ${placement.sheetId}`);
       const grey = output.page(placement.page).render(whole, dotsPerPt(grid));
-      const dots = options.asDots === true ? printedDots(grey, burn(grey)) : printedDots(grey);
+      const codes = options.asDots === true ? await codeAreas(source.page(sheet.page), sheet, placement.matrix, grid) : [];
+      const dots = options.asDots === true ? printedDots(grey, burn(grey, codes)) : printedDots(grey);
       const page = output.page(placement.page);
       const onGrid = (region: Box, other: Grid): GreyRaster => partOnGrid(page, region, other);
       const found = await judge(source.page(sheet.page), sheet, placement, {

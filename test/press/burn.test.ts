@@ -33,8 +33,35 @@ describe('burn', () => {
   });
 
   it.each([90, 128, 170, 205])('sets even tone of grey %i in a screen of as many dots', (tone) => {
-    const share = burnedShare(burn(raster(64, 64, () => tone)), [0, 0, 64, 64]);
-    expect(Math.abs(share - (255 - tone) / 255)).toBeLessThan(0.05);
+    const dots = burn(raster(200, 160, (x, y) => (x >= 40 && x < 120 && y >= 40 && y < 120 ? tone : 255)));
+    expect(Math.abs(burnedShare(dots, [48, 48, 112, 112]) - (255 - tone) / 255)).toBeLessThan(0.05);
+    expect(burnedShare(dots, [120, 0, 200, 160])).toBe(0);
+  });
+
+  it.each([180, 205, 225])('takes the page’s own tone for paper: grey %i with black and a darker panel on it', (paper) => {
+    const black: Paint = (x, y) => (y < 20 && x % 5 < 2 ? 0 : paper + ((x * 7 + y * 13) % 9) - 4);
+    const dots = burn(raster(200, 160, (x, y) => (x >= 40 && x < 120 && y >= 80 && y < 120 ? 110 : black(x, y))));
+    expect(burnedShare(dots, [0, 30, 200, 70])).toBe(0);
+    expect(burnedShare(dots, [0, 0, 200, 20])).toBeCloseTo(0.4, 6);
+    expect(Math.abs(burnedShare(dots, [48, 88, 112, 112]) - (255 - 110) / 255)).toBeLessThan(0.05);
+  });
+
+  it('draws no line where coloured paper meets a white field', () => {
+    const dots = burn(raster(200, 160, (x, y) => (x >= 40 && x < 120 && y >= 80 && y < 120 ? 255 : 181)));
+    expect(burnedShare(dots, [0, 0, 200, 160])).toBe(0);
+  });
+
+  it('takes a page that is dark all over for ink, not for paper', () => {
+    expect(burnedShare(burn(raster(64, 64, () => 120)), [0, 0, 64, 64])).toBeCloseTo((255 - 120) / 255, 1);
+  });
+
+  it('has no screen where it is told so, and goes on with it beside', () => {
+    const grey = raster(200, 160, (_, y) => (y < 60 ? 205 : y < 80 ? 100 : 255));
+    const pt = (dots: number): number => (dots * 72) / 203;
+    const dots = burn(grey, [{ x: pt(40), y: pt(-8), width: pt(60), height: pt(200) }]);
+    expect(burnedShare(dots, [40, 0, 100, 50])).toBe(0);
+    expect(burnedShare(dots, [40, 68, 100, 72])).toBe(1);
+    expect(burnedShare(dots, [104, 0, 200, 50])).toBeGreaterThan(0.15);
   });
 
   it.each([110, 150, 175])('sets type of grey %i in solid dots, whole', (ink) => {
