@@ -5,6 +5,8 @@ import type { GreyRaster } from '../reading/source.js';
 const SQUARE = 4;
 /** Less difference than this in and about a square is even tone or nothing, no edge of type or a line. */
 const EDGE = 72;
+/** The same where there is small type: a screen would take it apart. */
+const EDGE_OF_TYPE = 24;
 /** Lighter than this is paper (a scan's noise), darker than `FULL` is black. */
 const PAPER = 235;
 const FULL = 40;
@@ -28,14 +30,17 @@ const SCREEN = [12, 5, 6, 13, 4, 0, 1, 7, 11, 3, 2, 8, 15, 10, 9, 14];
  * tone, as of a scan of coloured paper, is paper.
  * 0 is a burned dot, 255 is paper. The same page gives the same dots.
  * @param plain where there is no screen and half grey is the limit, pt on the raster's page: codes with the clear space about them
+ * @param type where there is small type, which comes out solid however pale it is
  */
-export function burn(grey: GreyRaster, plain: readonly Box[] = []): GreyRaster {
+export function burn(grey: GreyRaster, plain: readonly Box[] = [], type: readonly Box[] = []): GreyRaster {
   const { width, height, data } = grey;
   const paper = paperOf(grey);
   const [columns, rows] = [Math.ceil(width / SQUARE), Math.ceil(height / SQUARE)];
   const { low, high } = extremes(grey, columns, rows);
   const out = new Uint8Array(data.length).fill(255);
-  const unscreened = squaresIn(plain, grey, columns, rows);
+  const kinds = new Uint8Array(columns * rows);
+  markSquares(kinds, IN_CODE, plain, grey, columns);
+  markSquares(kinds, IN_TYPE, type, grey, columns);
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++) {
       // Nine squares of ten are bare paper.
@@ -43,8 +48,7 @@ export function burn(grey: GreyRaster, plain: readonly Box[] = []): GreyRaster {
       const [dark, light] = around(low, high, columns, rows, column, row);
       const y1 = Math.min(height, (row + 1) * SQUARE);
       const x1 = Math.min(width, (column + 1) * SQUARE);
-      const between = light - dark >= EDGE ? (light + dark) / 2 : undefined;
-      const half = unscreened[row * columns + column] === 1 ? Math.min(HALF, between ?? HALF) : between;
+      const half = limit(kinds[row * columns + column] as number, dark, light);
       for (let y = row * SQUARE; y < y1; y++) {
         for (let x = column * SQUARE, at = y * width + x; x < x1; x++, at++) {
           if (isBurned(data[at] as number, half, paper, x, y)) out[at] = 0;
@@ -53,6 +57,16 @@ export function burn(grey: GreyRaster, plain: readonly Box[] = []): GreyRaster {
     }
   }
   return { ...grey, data: out };
+}
+
+/** What a square and its neighbours hold, as far as it was told. */
+const IN_CODE = 1;
+const IN_TYPE = 2;
+
+/** Below which tone a dot is burned; undefined where a screen tells. */
+function limit(kind: number, dark: number, light: number): number | undefined {
+  const between = light - dark >= (kind === IN_TYPE ? EDGE_OF_TYPE : EDGE) ? (light + dark) / 2 : undefined;
+  return kind === IN_CODE ? Math.min(HALF, between ?? HALF) : between;
 }
 
 function isBurned(value: number, half: number | undefined, paper: number, x: number, y: number): boolean {
@@ -79,17 +93,16 @@ function paperOf({ width, height, data }: GreyRaster): number {
   return commonest < DARKEST_PAPER ? PAPER : Math.min(PAPER, commonest - PAPER_NOISE);
 }
 
-/** 1 for each square that reaches into one of the boxes. */
-function squaresIn(boxes: readonly Box[], { pixelsPerPt, origin }: GreyRaster, columns: number, rows: number): Uint8Array {
-  const squares = new Uint8Array(columns * rows);
+/** Marks each square that reaches into one of the boxes. */
+function markSquares(squares: Uint8Array, kind: number, boxes: readonly Box[], { pixelsPerPt, origin }: GreyRaster, columns: number): void {
+  const rows = squares.length / columns;
   const square = (pt: number, from: number, most: number): number =>
     Math.min(most, Math.max(0, Math.floor(((pt - from) * pixelsPerPt) / SQUARE)));
   for (const box of boxes) {
     const [x0, x1] = [square(box.x, origin.x, columns), square(right(box), origin.x, columns - 1)];
     const [y0, y1] = [square(box.y, origin.y, rows), square(bottom(box), origin.y, rows - 1)];
-    for (let row = y0; row <= y1; row++) squares.fill(1, row * columns + x0, row * columns + x1 + 1);
+    for (let row = y0; row <= y1; row++) squares.fill(kind, row * columns + x0, row * columns + x1 + 1);
   }
-  return squares;
 }
 
 interface Extremes {

@@ -14,7 +14,7 @@ import { codeAreas } from './code-areas.js';
 import { compareInk, hasInk } from './compare-ink.js';
 import { hold, judgeCodes, type DrawnPage, type Judged, type ProvedCode } from './judge-codes.js';
 import { dotsOutOfReach, inkBeyondPage } from './out-of-reach.js';
-import { hasVanishingWords } from './vanishing-words.js';
+import { hasVanishingWords, smallWords } from './vanishing-words.js';
 import * as reasons from './reasons.js';
 
 export interface Proof {
@@ -72,13 +72,15 @@ export async function proveDocument(
       const sheet = byId.get(placement.sheetId);
       if (!sheet) throw new Error(`proof: no sheet ${placement.sheetId}`);
       const grey = output.page(placement.page).render(whole, dotsPerPt(grid));
+      const words = options.asDots === true ? smallWords(source.page(sheet.page), sheet, placement.matrix) : [];
       const codes = options.asDots === true ? await codeAreas(source.page(sheet.page), sheet, placement.matrix, grid) : [];
-      const dots = options.asDots === true ? printedDots(grey, burn(grey, codes)) : printedDots(grey);
+      const dots = options.asDots === true ? printedDots(grey, burn(grey, codes, words)) : printedDots(grey);
       const page = output.page(placement.page);
       const onGrid = (region: Box, other: Grid): GreyRaster => partOnGrid(page, region, other);
       const found = await judge(source.page(sheet.page), sheet, placement, {
         grey,
         dots,
+        words,
         media,
         grid,
         reach: options.reach ?? whole,
@@ -113,6 +115,8 @@ function partOnGrid(page: SourcePage, region: Box, grid: Grid): GreyRaster {
 interface Drawn {
   readonly grey: GreyRaster;
   readonly dots: PrintedDots;
+  /** On a page of dots, where its small words lie. */
+  readonly words: readonly Box[];
   readonly media: Media;
   readonly grid: Grid;
   readonly reach: Box;
@@ -135,7 +139,7 @@ async function judge(page: SourcePage, sheet: Sheet, placement: Placement, drawn
   );
   if (ink.kind === 'blank') return hold(reasons.blank);
   if (isLabel(sheet) && !hasInk(dots)) return hold(reasons.empty);
-  if (drawn.onGrid === undefined && hasVanishingWords(page, sheet, matrix, grey)) return hold(reasons.vanishes);
+  if (hasVanishingWords(drawn.words, grey, dots.raster)) return hold(reasons.vanishes);
   if (inkBeyondPage(page.ink(), matrix, placement.drawnBox, media)) return hold(reasons.beyondPage);
   const codes =
     sheet.proof?.codes === 'none'

@@ -72,6 +72,16 @@ describe('burn', () => {
     expect(burnedShare(dots, [23, 0, 48, 40])).toBe(0);
   });
 
+  it('sets small type solid where it is told so, however pale', () => {
+    const pt = (dots: number): number => (dots * 72) / 203;
+    const grey = raster(60, 40, (x, y) => (x >= 20 && x < 23 && y >= 10 && y < 30 ? 225 : 255));
+    const word = [{ x: pt(16), y: pt(8), width: pt(12), height: pt(24) }];
+    expect(burnedShare(burn(grey, [], word), [20, 10, 23, 30])).toBe(1);
+    expect(burnedShare(burn(grey, word, word), [20, 10, 23, 30])).toBe(1);
+    expect(burnedShare(burn(grey, word), [20, 10, 23, 30])).toBe(0);
+    expect(burnedShare(burn(grey, [], word), [0, 0, 20, 40])).toBe(0);
+  });
+
   it('keeps white type on a grey panel clear', () => {
     const dots = burn(raster(60, 60, (x, y) => (x >= 28 && x < 32 && y >= 20 && y < 40 ? 255 : 140)));
     expect(burnedShare(dots, [28, 20, 32, 40])).toBe(0);
