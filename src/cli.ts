@@ -139,6 +139,21 @@ function program(): Command {
     });
 
   slipyard
+    .command('ruler')
+    .summary('make a page that shows how true the printer is')
+    .description('Makes a page to print once, with rulers, dots and codes, and says what to look for and what to write into the pipeline.')
+    .option('--media <media>', 'what is printed on (default: 4x6in)')
+    .option('--grid <grid>', "the printer's dots (default: 203dpi)")
+    .option('--out <file>', 'where to, or - for the standard output (default: ruler.pdf)')
+    .option('--no-color', 'no colours')
+    .addHelpText('after', '\nExample:\n  slipyard ruler --media 100x150mm --grid 8dpmm')
+    .action(async ({ media, grid, out }: { media?: string; grid?: string; out?: string }) => {
+      const { runRuler } = await import('./commands/ruler.js');
+      const bytes = (data: Uint8Array): void => void process.stdout.write(data);
+      exitCode = await runRuler({ media, grid, out }, { ...io, folder: process.cwd(), bytes });
+    });
+
+  slipyard
     .command('steps')
     .summary('list the steps of recipes')
     .description('Lists the steps that recipes are made of, with their options.')

@@ -68,7 +68,8 @@ function combinationProblems({ config, recipe, out, files }: PipelineArgs): Diag
   return problems;
 }
 
-function valueProblems({ jobs, media, grid }: PipelineArgs): Diagnostic[] {
+/** What is wrong with values typed behind options, each by itself. */
+export function valueProblems({ jobs, media, grid }: Pick<PipelineArgs, 'jobs' | 'media' | 'grid'>): Diagnostic[] {
   const problems: Diagnostic[] = [];
   if (jobs !== undefined && !(/^\d+$/.test(jobs) && Number(jobs) >= 1 && Number(jobs) <= MOST_JOBS)) {
     problems.push(usage(`--jobs is “${jobs}”`, `Write a whole number from 1 to ${MOST_JOBS}.`));

@@ -60,12 +60,30 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     may: ['geometry', 'diagnostics', 'sheet', 'reading', 'press', 'locating', 'proof', 'steps', 'config', 'recipe', 'batch'],
     why: 'What a page is and what comes of it is looked up where a run looks it up; nothing that a run needs may need it.',
   },
+  ruler: {
+    may: ['geometry', 'press'],
+    why: 'The ruler page is drawn by the press from media and grid alone: it measures a printer, so it knows no document.',
+  },
   report: {
     may: ['geometry', 'diagnostics', 'sheet', 'config', 'recipe', 'intake', 'batch', 'explain'],
     why: 'Words and pictures about what happened: it listens to the batch and is never asked by it.',
   },
   commands: {
-    may: ['geometry', 'diagnostics', 'sheet', 'files', 'steps', 'config', 'recipe', 'intake', 'batch', 'draft', 'explain', 'report'],
+    may: [
+      'geometry',
+      'diagnostics',
+      'sheet',
+      'files',
+      'steps',
+      'config',
+      'recipe',
+      'intake',
+      'batch',
+      'draft',
+      'explain',
+      'ruler',
+      'report',
+    ],
     why: 'A command gathers inputs, calls and prints; reading, press and proof are reached through the batch only.',
   },
   'cli.ts': {
