@@ -5,12 +5,14 @@ import type { GreyRaster } from '../../src/reading/source.js';
 import { pageSheet, type Sheet } from '../../src/sheet/sheet.js';
 import { openSource, pressAndProve } from './prove-sample.js';
 
-/** A 4×6 in page with a black field and one line of type; `panel` is the grey (0 black, 1 white) of a field under it, `paper` that of the page. */
+/** A 4×6 in page with one line of type; `panel` is the grey (0 black, 1 white) of a field under it, `paper` that of the page, with a black field on it. */
 async function page(ink: number, size: number, panel?: number, paper?: number): Promise<Uint8Array> {
   const pdf = await PDFDocument.create({ updateMetadata: false });
   const drawn = pdf.addPage([288, 432]);
-  if (paper !== undefined) drawn.drawRectangle({ x: 0, y: 0, width: 288, height: 432, color: grayscale(paper) });
-  drawn.drawRectangle({ x: 20, y: 300, width: 240, height: 20, color: grayscale(0) });
+  if (paper !== undefined) {
+    drawn.drawRectangle({ x: 0, y: 0, width: 288, height: 432, color: grayscale(paper) });
+    drawn.drawRectangle({ x: 20, y: 300, width: 240, height: 20, color: grayscale(0) });
+  }
   if (panel !== undefined) drawn.drawRectangle({ x: 20, y: 180, width: 240, height: 60, color: grayscale(panel) });
   const font = await pdf.embedFont(StandardFonts.Helvetica);
   drawn.drawText('SAMPLE left at the back door', { x: 30, y: 200, size, font, color: grayscale(ink) });
