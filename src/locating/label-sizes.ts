@@ -22,6 +22,16 @@ export interface SizeMatch {
   readonly likeness: number;
 }
 
+/** Ink that fills a known size on both sides, to a border of 5 mm, leaves nothing to look for. */
+export function fillsSize(width: number, height: number): boolean {
+  const [short, long] = [Math.min(width, height), Math.max(width, height)];
+  const fills = (inner: number, outer: number): boolean => inner <= outer + FULL.over && inner >= outer - FULL.under;
+  return SIZES.some((size) => fills(short, size.short) && fills(long, size.long));
+}
+
+/** Of a known size, pt: two borders of 5 mm, and what drawing may be off by. */
+const FULL = { under: mmToPt(5), over: mmToPt(0.6) };
+
 /** The known size nearest to a box with real edges (a frame, a picture), in either direction. */
 export function nearestSize(width: number, height: number): SizeMatch {
   const short = Math.min(width, height);

@@ -11,15 +11,19 @@ const MOST_ROWS = 4;
 /** A box this like a known size counts for a label: a cut line stands 3 mm outside it, a label may be drawn at 94 %. */
 const KNOWN = 0.88;
 
-/** How much on a candidate says, apart from its place on the page, that it is a label: a point for each kind of evidence, 0 to 5. */
-export function strengthOf({ box, codes }: Judged, said: Said, read: readonly Code[] | undefined): number {
-  const mainBars = codes.some(({ kind, box: { width, height } }) => {
+/** Whether one of a candidate's rows of bars is as large as a label's leading one. */
+export const hasMainBars = ({ codes }: Judged): boolean =>
+  codes.some(({ kind, box: { width, height } }) => {
     const [short, long] = [Math.min(width, height), Math.max(width, height)];
     return kind === 'linear' && long >= MAIN_BARS.long && short >= MAIN_BARS.high;
   });
+
+/** How much on a candidate says, apart from its place on the page, that it is a label: a point for each kind of evidence, 0 to 5. */
+export function strengthOf(candidate: Judged, said: Said, read: readonly Code[] | undefined): number {
+  const { box, codes } = candidate;
   const points = [
     nearestSize(box.width, box.height).likeness >= KNOWN,
-    mainBars,
+    hasMainBars(candidate),
     said.labelWords >= 2,
     codes.length >= 2 && codes.filter(({ kind }) => kind === 'linear').length <= MOST_ROWS,
     read?.some(isTrackingLike) === true,
@@ -28,8 +32,11 @@ export function strengthOf({ box, codes }: Judged, said: Said, read: readonly Co
 }
 
 /** Whether a code may be a parcel's own number: long, mostly digits, no address of a web page. Which it is, is for others to say. */
-export function isTrackingLike({ bytes }: Code): boolean {
+export const isTrackingLike = (code: Code): boolean => isNumber(code, 10, 8);
+/** The same, for a carrier's own short numbers; tickets and vouchers have shorter ones (common practice, no source). */
+export const isNumberLike = (code: Code): boolean => isNumber(code, 8, 6);
+
+function isNumber({ bytes }: Code, characters: number, digits: number): boolean {
   const text = Buffer.from(bytes, 'hex').toString('latin1');
-  const digits = text.replaceAll(/\D/g, '').length;
-  return text.length >= 10 && digits >= 8 && !/https?:|www\./i.test(text);
+  return text.length >= characters && text.replaceAll(/\D/g, '').length >= digits && !/https?:|www\./i.test(text);
 }

@@ -1,15 +1,17 @@
 import { intersection, type Box } from '../geometry/box.js';
 import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
+import { LINEAR } from '../reading/codes.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import { phrasesOf, type Phrase } from '../reading/word-lines.js';
 import { EDGES, severalAnswers, sizeOf, type Judged } from './candidate.js';
 import { choose, type Chosen } from './choose.js';
 import { inkBlobs } from './ink-groups.js';
+import { filledOut } from './filled-out.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
 import { restOf, type Rest } from './rest.js';
-import { isTrackingLike, strengthOf } from './strength.js';
+import { hasMainBars, isNumberLike, isTrackingLike, strengthOf } from './strength.js';
 
 /** A label that was found on a page that nobody described. */
 export interface FoundLabel extends Judged {
@@ -55,10 +57,17 @@ async function surveyPage(page: SourcePage, media: Media, readCodes: ReadCodes):
   const phrases = phrasesOf(page.words());
   const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
   const candidates = judgedOn(page, whole, EDGES, media, blobs).map((each): Candidate => ({ ...each, said: saidIn(phrases, each.box) }));
-  const { labels, rivals } = choose(candidates.filter((each) => !isNamedOtherwise(each.said)));
+  const chosen = choose(candidates.filter((each) => !isNamedOtherwise(each.said)));
+  const rivals = chosen.rivals;
+  const labels = chosen.labels.map((label) => {
+    const box = filledOut(label, chosen.labels, blobs, page, (part) => saidIn(phrases, part));
+    return box ? { ...label, box, said: saidIn(phrases, box), evidence: [...label.evidence, FILLED_OUT] } : label;
+  });
   const named = candidates.filter((each) => isNamedOtherwise(each.said));
   return settle(labels, rivals, named, { page, blobs, phrases, readCodes });
 }
+
+const FILLED_OUT = 'with the ink beside it, it fills a known size';
 
 interface Candidate extends Judged {
   readonly said: Said;
@@ -72,15 +81,16 @@ interface Facts {
   readonly readCodes: ReadCodes;
 }
 
-/** Whether a region calls itself, in a heading, something that is no label. */
-const isNamedOtherwise = ({ names }: Said): boolean => names.some(({ kind, heading }) => heading && kind !== 'return-label');
+/** Whether a region calls itself something that is no label: in a heading, or in a line of its own where no word of a label stands. */
+const isNamedOtherwise = ({ names, labelWords }: Said): boolean =>
+  names.some(({ kind, heading }) => (heading || labelWords === 0) && kind !== 'return-label');
 
 async function settle(likely: readonly Likely[], rivals: readonly Judged[], named: readonly Candidate[], facts: Facts): Promise<Survey> {
   const { page, blobs, phrases, readCodes } = facts;
   const own = said(phrases).names.find(({ kind, heading }) => heading && kind !== 'return-label');
   const weighed = await Promise.all(likely.map((each) => weigh(each, own !== undefined || likely.length > 1, readCodes)));
-  const isEnough = ({ strength, label }: Weighed): boolean =>
-    strength >= (own || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
+  const isEnough = ({ strength, label, codes }: Weighed): boolean =>
+    hasOwn(label, codes) && strength >= (own || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
   const sure = withoutCopies(weighed.filter(isEnough));
   const weak = weighed.filter((each) => !isEnough(each) && !sure.some((label) => isExplainedBy(each, label)));
   if (sure.length === 0) {
@@ -128,9 +138,20 @@ interface Weighed {
 /** Codes are read only where they decide: more than one answer, a page that says it is something else, nothing written. */
 async function weigh(label: Likely, inDoubt: boolean, readCodes: ReadCodes): Promise<Weighed> {
   const cheap = strengthOf(label, label.said, undefined);
-  if (!inDoubt && cheap >= LABEL && label.said.characters >= WRITING) return { label, strength: cheap, codes: undefined };
+  if (!inDoubt && hasOwn(label, undefined) && cheap >= LABEL && label.said.characters >= WRITING)
+    return { label, strength: cheap, codes: undefined };
   const codes = await readCodes(label.box);
   return { label, strength: strengthOf(label, label.said, codes), codes };
+}
+
+/** Whether a candidate has more of a label than a size and some codes, as tickets and cards have them: its words, or a number that may be a parcel's. */
+const hasOwn = (label: Likely, codes: readonly Code[] | undefined): boolean =>
+  label.said.labelWords >= 2 || linearFirst(codes ?? []).some((code) => isTrackingLike(code) || (hasMainBars(label) && isNumberLike(code)));
+
+/** The rows of bars, where there are any: what a matrix code beside them says is mostly longer than a number. */
+function linearFirst(codes: readonly Code[]): readonly Code[] {
+  const linear = codes.filter(({ symbology }) => LINEAR.includes(symbology));
+  return linear.length > 0 ? linear : codes;
 }
 
 /** A receipt repeats its label's number: of two with the same code the stronger, then the surer, then the larger is the label. */

@@ -10,6 +10,8 @@ interface Figures {
   readonly held?: number;
   /** Sheets taken for a label that are none, or not as it should be. */
   readonly wrong?: number;
+  /** Pages without a label that are taken for one. */
+  readonly mistaken?: number;
   /** Return labels, slips and customs forms told apart, where a layout has any. */
   readonly kinds?: string;
 }
@@ -18,7 +20,8 @@ interface Figures {
  * `found` may only go up and `wrong` only down, and then they are put right here. The unseen half is for counting: whoever
  * works on the search doesn't look at its pages. The first time that it was counted, 156 of its 175 labels were found, 14 held and
  * 13 sheets wrong (u02 6 found, u03 13, u04 11, u07 8 wrong, u09 14, u10 12); what it counts since the search was changed after that
- * is no measure of pages that nobody has seen.
+ * is no measure of pages that nobody has seen. The fresh part was made after that, without a look at the search: at first sight 151 of its 168 labels were
+ * found, 8 held, 13 sheets wrong, 34 of 38 pages without a label kept. Then it was looked at, and labels that are found in part are filled out since.
  */
 const FIGURES: Readonly<Record<string, Figures>> = {
   't01-browser-slip': { found: 15, kinds: '15 of 15' },
@@ -43,11 +46,22 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   'u09-scanned': { found: 15 },
   'u10-odd-sizes': { found: 13, wrong: 2 },
   'u11-none': { found: 0, kinds: '7 of 9' },
+  'f01-note-above': { found: 15, kinds: '10 of 15' },
+  'f02-counter-sheet': { found: 14, held: 1 },
+  'f03-two-up': { found: 20, kinds: '5 of 10' },
+  'f04-office-middle': { found: 15 },
+  'f05-scans': { found: 13, wrong: 2 },
+  'f06-whole-pixels': { found: 13, held: 1, wrong: 2 },
+  'f07-picture-in-words': { found: 15, kinds: '9 of 15' },
+  'f08-far-away': { found: 24, kinds: '10 of 12' },
+  'f09-letter-end': { found: 12, held: 2, wrong: 1 },
+  'f10-label-paper': { found: 13, held: 4, wrong: 1 },
+  'f11-none': { found: 0, wrong: 1, mistaken: 1, kinds: '6 of 9' },
 };
 
 const totals = new Map<Half, Tally[]>();
 
-describe.each(HALVES)('labels of other producers, %s half', (half) => {
+describe.each(HALVES)('labels of other producers, %s part', (half) => {
   const files = foreignFiles(half);
   const layouts = [...new Set(files.map(({ truth }) => truth.layout))];
 
@@ -56,10 +70,10 @@ describe.each(HALVES)('labels of other producers, %s half', (half) => {
     for (const file of files) if (file.truth.layout === layout) tallies.push(await tallyOf(file));
     const sum = sumOf(tallies);
     totals.set(half, [...(totals.get(half) ?? []), sum]);
-    const { found, held = 0, wrong = 0, kinds = '0 of 0' } = FIGURES[layout] ?? { found: NaN };
+    const { found, held = 0, wrong = 0, mistaken = 0, kinds = '0 of 0' } = FIGURES[layout] ?? { found: NaN };
     // The notes of the unseen half would be a look at it.
     expect(figures(sum), half === 'tuning' ? sum.notes.join('\n') : undefined).toBe(
-      `${found} of ${sum.labels} found, ${held} held, ${wrong} wrong, ${sum.pagesWithout} of ${sum.pagesWithout} pages without label kept, kinds ${kinds}`,
+      `${found} of ${sum.labels} found, ${held} held, ${wrong} wrong, ${sum.pagesWithout - mistaken} of ${sum.pagesWithout} pages without label kept, kinds ${kinds}`,
     );
   });
 
@@ -78,6 +92,6 @@ const figures = ({ labels, found, held, wrong, pagesWithout, kept, kinds, kindsT
 afterAll(() => {
   for (const half of HALVES) {
     const sum = sumOf(totals.get(half) ?? [emptyTally()]);
-    console.log(`${half} half: ${figures(sum)}; of the wrong ${sum.off} lie on a label, ${sum.lost} labels neither found nor held`);
+    console.log(`${half} part: ${figures(sum)}; of the wrong ${sum.off} lie on a label, ${sum.lost} labels neither found nor held`);
   }
 });
