@@ -13,8 +13,8 @@ const FIRST_TICK = 15;
 /** The line that mm and inches hang on, mm from the page's edge: across, and down the page. */
 const BASE = { across: 9.2, down: 10.4 };
 
-/** Room that a number takes behind its tick, mm. */
-const LABEL = 5;
+/** Room that a number takes behind its tick, mm: across, and down the page. */
+const LABEL = { width: 5, height: 3 };
 
 /** What rulers take of the page, mm from its top and from its left edge. */
 export const RULED = { top: 14.2, left: 14.6 };
@@ -63,11 +63,11 @@ export function drawRulers(chart: Chart): void {
   chart.level(across, FIRST_TICK, right);
   for (const { at, length, label } of millimetres(right, 4)) {
     chart.upright(at, across - length, across);
-    if (label !== undefined && at + LABEL < right) chart.write(label, at + 0.4, across - 4.6);
+    if (label !== undefined && at + LABEL.width < right) chart.write(label, at + 0.4, across - 4.6);
   }
   for (const { at, length, label } of inches(right, 4)) {
     chart.upright(at, across, across + length);
-    if (label !== undefined && at + LABEL < right) chart.write(label, at + 0.4, across + 1.7);
+    if (label !== undefined && at + LABEL.width < right) chart.write(label, at + 0.4, across + 1.7);
   }
   chart.write('mm', FIRST_TICK - 5.2, across - 4.6);
   chart.write('in', FIRST_TICK + 0.4, across + 1.7);
@@ -76,11 +76,11 @@ export function drawRulers(chart: Chart): void {
   chart.write('in', down + 2, FIRST_TICK - 3);
   for (const { at, length, label } of millimetres(low, 5.7)) {
     chart.level(at, down - length, down);
-    if (label !== undefined && at + LABEL < low) chart.write(label, down - 5.7, at);
+    if (label !== undefined && at + LABEL.height < low) chart.write(label, down - 5.7, at);
   }
   for (const { at, length, label } of inches(low, 4)) {
     chart.level(at, down, down + length);
-    if (label !== undefined && at + LABEL < low) chart.write(label, down + 2, at);
+    if (label !== undefined && at + LABEL.height < low) chart.write(label, down + 2, at);
   }
 }
 

@@ -21,7 +21,7 @@ export function looks(grid: Grid): Readonly<Record<LookName, Look>> {
     place: {
       letter: 'B',
       name: 'Place',
-      text: 'Measure from the paper’s left edge to 50 on the upper ruler, and from its top edge to 50 on the left one. 50 mm less that is the offset: 48.5 and 50.5 mm make offset:\u00a0[1.5mm,\u00a0-0.5mm]',
+      text: 'Measure from the paper’s left edge to 50 on the upper ruler, and from its top edge to 50 on the left one. 50 minus that is the offset: 48.5 and 50.5 mm make offset:\u00a0[1.5mm,\u00a0-0.5mm]',
     },
     margins: {
       letter: 'C',

@@ -47,6 +47,7 @@ export const CASES: Readonly<Record<string, Case>> = {
   'help-check': plain(['check', '--help'], 0),
   'help-draft': plain(['draft', '--help'], 0),
   'help-explain': plain(['explain', '--help'], 0),
+  'help-ruler': plain(['ruler', '--help'], 0),
   'help-steps': plain(['steps', '--help'], 0),
   'help-schema': plain(['schema', '--help'], 0),
   version: plain(['--version'], 0),
@@ -134,6 +135,12 @@ export const CASES: Readonly<Record<string, Case>> = {
     },
   },
   'explain-json-without-files': plain(['explain', '--json'], 2),
+
+  ruler: plain(['ruler'], 0),
+  'ruler-elsewhere': plain(['ruler', '--media', 'a6', '--grid', '12dpmm', '--out', 'rulers/a6.pdf'], 3),
+  'ruler-wrong-values': plain(['ruler', '--media', '4x6inch', '--grid', '203dp'], 2),
+  'ruler-too-small': plain(['ruler', '--media', '62x29mm'], 2),
+  'ruler-over-another-file': { args: ['ruler', '--out', 'label.pdf'], code: 2, before: oneLabel },
 
   'run-json': { args: ['run', '--json', '--jobs', '1'], code: 1, before: mixed },
   'run-json-config-errors': { args: ['run', '--json'], code: 2, before: wrongPipeline },

@@ -49,3 +49,23 @@ export function blackRuns(
   }
   return runs;
 }
+
+/**
+ * How many dots of a drawn page differ from the chart's marks; where a line of type may be, dots may be black besides.
+ * @param data black 0 and white 255, the whole page
+ */
+export function wrongDots(chart: Chart, data: Uint8Array): number {
+  const width = chart.columns;
+  const wanted = new Uint8Array(data.length).fill(255);
+  for (const mark of chart.marks) {
+    for (let y = mark.y; y < mark.y + mark.height; y++) wanted.fill(0, y * width + mark.x, y * width + mark.x + mark.width);
+  }
+  const k = dotsPerPt(chart.grid);
+  for (const { text, x, y, fontSize } of chart.lines) {
+    const [left, right] = [Math.floor(x * k) - 1, Math.min(width, Math.ceil((x + text.length * fontSize) * k))];
+    for (let row = Math.floor(y * k); row < (y + 1.3 * fontSize) * k; row++) {
+      for (let at = row * width + left; at < row * width + right; at++) if (wanted[at] === 255) wanted[at] = data[at] ?? 0;
+    }
+  }
+  return data.reduce((sum, value, at) => sum + (value === wanted[at] ? 0 : 1), 0);
+}
