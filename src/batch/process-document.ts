@@ -141,7 +141,7 @@ function itemOf(sheet: Sheet, made: Made): ItemResult {
     scale: sheet.scale,
     parcel: sheet.parcel,
     ifSlipHeld: sheet.ifSlipHeld,
-    evidence: sheet.evidence,
+    evidence: [...sheet.evidence, ...(proof?.notes ?? [])],
     ...(sheet.answers ? { answers: sheet.answers } : {}),
     codes: summariesOf(proof?.codes ?? []),
     picture: proof?.picture,

@@ -128,6 +128,7 @@ export const DIAGNOSTIC_CODES = [
   'reading/unknown-encryption',
   'rotate/doubtful',
   'rotate/slanted',
+  'scale/hazard-mark',
   'scale/too-large',
   'split-pages/doubtful',
   'split-pages/no-code',

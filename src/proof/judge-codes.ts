@@ -1,11 +1,14 @@
 import { dotsPerPt, gridOf, twinOf, type Grid } from '../geometry/grid.js';
 import { intersection, type Box } from '../geometry/box.js';
 import { invert, type Matrix } from '../geometry/placement.js';
+import { findFourState } from '../reading/four-state.js';
 import { maxiCodeScale } from '../reading/maxicode.js';
 import type { Code, GreyRaster, SourcePage } from '../reading/source.js';
 import { isLabel, type ProofPlan, type Reason, type Sheet } from '../sheet/sheet.js';
 import { isEqual, moved, type CodesCompared } from './compare-codes.js';
+import { contentFaults } from './code-content.js';
 import { cutCodes } from './cut-codes.js';
+import { fourStateWords, judgeFourState } from './four-state-size.js';
 import { leastModuleDots, MAXICODE_SCALE } from './limits.js';
 import { measureCode, type CodeMeasure } from './measure-code.js';
 import { moduleWidth } from './module-width.js';
@@ -35,6 +38,8 @@ export interface ProvedCode {
 export interface Judged {
   readonly verdict: 'proved' | Reason;
   readonly codes: readonly ProvedCode[];
+  /** What people should know of a label that is printed all the same, one sentence each; left out: nothing. */
+  readonly notes?: readonly string[];
 }
 
 export const hold = (verdict: Reason, codes: readonly ProvedCode[] = []): Judged => ({ verdict, codes });
@@ -81,18 +86,32 @@ export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix,
   if (small) return hold(reasons.maxiCodeShrunk(sheet.scale), proved);
   const broken = proved.flatMap((each) => brokenLimit(each, plan, grid) ?? [])[0];
   if (broken) return hold(broken, proved);
+  const faults = contentFaults(compared.same.map(({ source }) => source));
+  const wrong = faults.find(({ certain }) => certain);
+  if (wrong && !allows(plan, 'check-digit')) return hold(wrong, proved);
   const unread = unreadRows(
     page,
     sheet.box,
     compared.same.map(({ source }) => source),
   );
-  return unread.length > 0 ? hold(reasons.unread, proved) : { verdict: 'proved', codes: proved };
+  const notes = [...faults.map(({ message }) => message), ...fourStateNotes(page, sheet, grid)];
+  return unread.length > 0 ? hold(reasons.unread, proved) : { verdict: 'proved', codes: proved, notes };
 }
 
 /** How many dots a module is to have: the source's at the sheet's scale. Undefined where the source's bars are too rough to tell. */
 function plannedDots(page: SourcePage, source: Code, sheet: Sheet, grid: Grid): number | undefined {
   const bars = sourceBars(page, source, sheet.box, 2 * dotsPerPt(grid));
   return bars && bars.module * sheet.scale * dotsPerPt(grid);
+}
+
+/** Postal 4-state codes are not read; how far they are from the published sizes can be told. */
+function fourStateNotes(page: SourcePage, sheet: Sheet, grid: Grid): readonly string[] {
+  const off = 0.5 / dotsPerPt(grid);
+  return findFourState(page, sheet.box).flatMap((row) =>
+    judgeFourState(row, sheet.scale, off)
+      .filter(({ isInside }) => !isInside)
+      .map((measure) => `a 4-state code: ${fourStateWords(measure)}`),
+  );
 }
 
 const allows = ({ allow = [] }: ProofPlan, limit: string): boolean => allow.includes(limit);

@@ -1,5 +1,6 @@
 import type { Grid } from '../geometry/grid.js';
 import { MM_PER_IN } from '../geometry/length.js';
+import type { Symbology } from '../reading/source.js';
 
 /** A published or derived limit with where it comes from. A figure may refuse a label only as far as its source is trusted. */
 export interface Limit {
@@ -55,6 +56,22 @@ export const LEAST_QUIET = {
   value: 10,
   unit: 'modules',
   source: 'ISO/IEC 15417 4.4.2, also for ITF and Code 39 (handbook sections 2.1 and 4.4)',
+  trust: 'secondary',
+} as const satisfies Limit;
+
+/** Clear paper on every side of a matrix or stacked code; Aztec needs none. */
+export const LEAST_QUIET_AROUND = {
+  QR: { value: 4, unit: 'modules', source: 'ISO/IEC 18004:2015 (handbook section 4.4)', trust: 'secondary' },
+  'Data Matrix': { value: 1, unit: 'modules', source: 'ISO/IEC 16022:2006 7.1 (handbook section 4.4)', trust: 'secondary' },
+  PDF417: { value: 2, unit: 'modules', source: 'ISO/IEC 15438:2015 (handbook section 4.4)', trust: 'secondary' },
+  Aztec: { value: 0, unit: 'modules', source: 'ISO/IEC 24778 (handbook section 4.4)', trust: 'secondary' },
+} as const satisfies Partial<Record<Symbology, Limit>>;
+
+/** Height of a PDF417's rows. */
+export const LEAST_ROW = {
+  value: 3,
+  unit: 'modules',
+  source: 'ISO/IEC 15438:2015 (handbook section 4.4)',
   trust: 'secondary',
 } as const satisfies Limit;
 

@@ -23,6 +23,8 @@ export interface Proof {
   readonly verdict: 'proved' | Reason;
   /** The codes that came back equal, with their modules. */
   readonly codes: readonly ProvedCode[];
+  /** What people should know of a page that is printed all the same, one sentence each. */
+  readonly notes?: readonly string[];
   /** SHA-256 of the page's dots, hex: two labels that print the same have the same. */
   readonly picture: string;
   /** A rectangle of the output page known to be free for a number of `numberSize`; undefined when there is none or none was asked for. */

@@ -2,14 +2,21 @@
 type Steps = readonly [four: number, three: number, two: number, one: number];
 
 /**
- * ISO/IEC 15416 by the table in handbook section 5.1 (secondary). Defects count the other way round: less is better. What depends on paper and heat
+ * ISO/IEC 15416 by the table in handbook section 5.1 (secondary). What depends on paper and heat
  * (symbol contrast, reflectance) is not simulated, and has no row.
  */
 export const GRADES = {
   decodability: [0.62, 0.5, 0.37, 0.25],
   modulation: [0.7, 0.6, 0.5, 0.4],
   defects: [0.15, 0.2, 0.25, 0.3],
+  // Of matrix codes, ISO/IEC 15415, handbook section 5.2: the first secondary, the others from memory.
+  moduleModulation: [0.5, 0.4, 0.3, 0.2],
+  axial: [0.06, 0.08, 0.1, 0.12],
+  gridOff: [0.38, 0.5, 0.63, 0.75],
 } as const satisfies Record<string, Steps>;
+
+/** Of these, less is better. */
+const FALLING: readonly (keyof typeof GRADES)[] = ['defects', 'axial', 'gridOff'];
 
 /**
  * A grade from 0 to 4 with one decimal, as the edition of 2016 gives them: between the steps in equal parts (secondary). Simulated: no verifier
@@ -17,7 +24,7 @@ export const GRADES = {
  */
 export function gradeOf(parameter: keyof typeof GRADES, value: number): number {
   const steps = GRADES[parameter];
-  const rising = parameter !== 'defects';
+  const rising = !FALLING.includes(parameter);
   const better = (a: number, b: number): boolean => (rising ? a >= b : a <= b);
   if (better(value, steps[0])) return 4;
   const floor = rising ? 0 : 2 * steps[3] - steps[2];

@@ -34,7 +34,7 @@ export async function openSecond(bytes: Uint8Array): Promise<SecondDocument | No
   const { createCanvas } = await import('@napi-rs/canvas');
   const task = getDocument({
     // It takes the bytes for itself.
-    data: bytes.slice(),
+    data: new Uint8Array(bytes),
     ...packagedFiles(),
     cMapPacked: true,
     useSystemFonts: false,

@@ -2,8 +2,9 @@ import { wholeDots } from '../geometry/grid.js';
 import { formatSize, lengthToPt, ptToMm } from '../geometry/length.js';
 import { fitFactor } from '../geometry/media.js';
 import { turnedSize } from '../geometry/placement.js';
+import { hazardMarks, type HazardMark } from '../locating/hazard-marks.js';
 import { FIT_SLACK, pixelForDotScale } from '../press/place.js';
-import { held, isLabel, isPlanned, type Sheet } from '../sheet/sheet.js';
+import { held, isLabel, isPlanned, type Reason, type Sheet } from '../sheet/sheet.js';
 import { insideCutLine } from './inside-cut-line.js';
 import { option, type OptionValues } from './option.js';
 import { documentStep, type StepContext } from './step.js';
@@ -43,17 +44,32 @@ export const scale = documentStep({
     rotate: 'whether a label fits depends on how it lies',
   },
   async apply(sheets, options, context) {
-    const scaledSheets = sheets.map((sheet) => (isPlanned(sheet) && isLabel(sheet) ? withoutCutLine(sheet, options, context) : sheet));
-    if (options.bars === 'as-drawn') return scaledSheets;
     const { media, grid, document } = context;
     return Promise.all(
-      scaledSheets.map(async (sheet) => {
+      sheets.map(async (sheet) => {
         if (!isPlanned(sheet) || !isLabel(sheet)) return sheet;
-        return ontoWholeDots(sheet, document.page(sheet.page), { media, grid, floor: options.floor, fixedSize: false });
+        const page = document.page(sheet.page);
+        const [mark] = hazardMarks(page, sheet.box);
+        const made = withoutCutLine(sheet, options, context);
+        if (mark && isPlanned(made) && made.scale < FULL_SIZE) return held(made, hazardShrunk(mark, made.scale));
+        if (options.bars === 'as-drawn' || !isPlanned(made)) return made;
+        return ontoWholeDots(made, page, { media, grid, floor: options.floor, fixedSize: mark !== undefined });
       }),
     );
   },
 });
+
+/** A head of 8 dots/mm prints what is meant for 203 dpi at 99.9 %: nobody's rule is finer than that. */
+const FULL_SIZE = 0.998;
+
+function hazardShrunk({ what }: HazardMark, scale: number): Reason {
+  return {
+    code: 'scale/hazard-mark',
+    message: `it shows what may be a hazard mark (${what}), and the label would be shrunk to ${percent(scale)}; rules fix the size of such marks (handbook section 6: 49 CFR 172.315, ADR 3.4.7)`,
+    remedy:
+      'Print it at true size on larger media, or put the mark on the parcel by itself. What the parcel needs is told by the carrier, the local rules and trained staff.',
+  };
+}
 
 /** A label that is too large only by its cut line goes without it, at true size. */
 function withoutCutLine(sheet: Sheet, options: OptionValues<typeof OPTIONS>, context: StepContext): Sheet {

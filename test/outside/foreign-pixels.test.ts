@@ -2,6 +2,7 @@ import { describe, expect } from 'vitest';
 import { openSource } from '../../src/batch/open-source.js';
 import { processDocument } from '../../src/batch/process-document.js';
 import { contains, grow, type Box } from '../../src/geometry/box.js';
+import type { CompiledRecipe } from '../../src/config/recipe.js';
 import { mmToPt } from '../../src/geometry/length.js';
 import { isMediaSize, parseMedia } from '../../src/geometry/media.js';
 import { applyToPoint, invert, placementMatrix, type Matrix } from '../../src/geometry/placement.js';
@@ -25,6 +26,16 @@ const SPECKS = 0.002;
 const NONE_READY: readonly string[] = ['u07-office-all'];
 /** Labels compared of each layout. */
 const MOST = 4;
+
+/** What is looked at is what was cut out, so that bars stay where the channel drew them. */
+function asDrawn(): CompiledRecipe {
+  const recipe = recipeNamed('any-page');
+  const changes: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
+    scale: { bars: 'as-drawn' },
+    verify: { allow: ['decodability', 'quiet-zone'] },
+  };
+  return { ...recipe, steps: recipe.steps.map((step) => ({ ...step, options: { ...step.options, ...changes[step.name] } })) };
+}
 
 const media = parseMedia('4x6in');
 const isInk = ({ data, width, height }: Dots, x: number, y: number): boolean =>
@@ -75,7 +86,7 @@ async function judged({ file, bytes, truth }: ForeignFile): Promise<Judged> {
   const { items, pressed } = await processDocument({
     bytes,
     shownName: file,
-    recipe: recipeNamed('any-page'),
+    recipe: asDrawn(),
     media: '4x6in',
     grid: '203dpi',
   });
@@ -144,7 +155,8 @@ function labelAt(box: Box, page: PageTruth, size: Size): { readonly box: Box; re
 /** A crooked scan is straightened before it is drawn: crooked-scans compares those. */
 const isStraight = ({ truth }: ForeignFile): boolean => truth.pages.every(({ labels }) => labels.every(({ skew }) => (skew ?? 0) === 0));
 
-describe.each(HALVES)('labels of other producers as drawn, by their pixels, %s half', (half) => {
+// The fresh part is found by its boxes only: two parts are enough minutes.
+describe.each(HALVES.filter((half) => half !== 'fresh'))('labels of other producers as drawn, by their pixels, %s half', (half) => {
   const straight = foreignFiles(half).filter((each) => isStraight(each) && each.truth.pages.some(({ labels }) => labels.length > 0));
   const first = straight.filter((each, index) => straight.findIndex(({ truth }) => truth.layout === each.truth.layout) === index);
   for (const file of first) {
