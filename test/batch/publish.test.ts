@@ -17,7 +17,14 @@ async function* pieces(): AsyncGenerator<Uint8Array> {
   yield Buffer.from('today');
 }
 
-const stack: BuiltStack = { name: 'stack-4x6in.pdf', pages: 1, chunks: pieces, raster: undefined, record: () => STACK, printed: () => ['0 p1'] };
+const stack: BuiltStack = {
+  name: 'stack-4x6in.pdf',
+  pages: 1,
+  chunks: pieces,
+  raster: undefined,
+  record: () => STACK,
+  printed: () => ['0 p1'],
+};
 
 /** Publishes over the output of a run before. */
 async function over(writer: Writer, record: () => RunRecord | { refused: typeof reason } = () => RECORD): Promise<[Published, string]> {

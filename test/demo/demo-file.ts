@@ -54,6 +54,5 @@ export const zipped = (path: string, files: readonly DemoFile[]): DemoFile => ({
   documents: files.flatMap(({ documents }) => documents.map((each) => ({ ...each, path: `${path}/${each.path}` }))),
 });
 
-
 const digestOf = ({ identifier, bytes }: { readonly identifier: string; readonly bytes: string }): string =>
   createHash('sha256').update(identifier).update(Buffer.from(bytes, 'hex')).digest('hex');
