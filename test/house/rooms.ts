@@ -32,12 +32,16 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     may: ['geometry', 'diagnostics', 'sheet', 'reading', 'press'],
     why: 'The proof judges what the press drew against what was read; a proof that knew the steps would share their mistakes.',
   },
+  orders: {
+    may: ['geometry', 'diagnostics', 'files', 'sheet'],
+    why: 'Orders are read and matched as plain data: which label is whose must not depend on how labels are found or drawn.',
+  },
   steps: {
-    may: ['geometry', 'diagnostics', 'sheet', 'reading', 'locating', 'press', 'proof'],
+    may: ['geometry', 'diagnostics', 'sheet', 'reading', 'locating', 'press', 'proof', 'orders'],
     why: 'Steps decide from facts and options; config, intake and the batch are around them, never inside.',
   },
   config: {
-    may: ['geometry', 'diagnostics', 'files', 'steps'],
+    may: ['geometry', 'diagnostics', 'files', 'orders', 'steps'],
     why: 'What a recipe may say is derived from the step declarations; config never runs one.',
   },
   recipe: {
@@ -49,11 +53,25 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     why: 'Finding work looks at files and the pipeline; what is done with a document is not its business.',
   },
   batch: {
-    may: ['geometry', 'diagnostics', 'sheet', 'files', 'reading', 'press', 'locating', 'proof', 'steps', 'config', 'recipe', 'intake'],
+    may: [
+      'geometry',
+      'diagnostics',
+      'sheet',
+      'files',
+      'reading',
+      'press',
+      'locating',
+      'proof',
+      'orders',
+      'steps',
+      'config',
+      'recipe',
+      'intake',
+    ],
     why: 'The one place that knows the whole story; nothing that it uses may know it.',
   },
   draft: {
-    may: ['geometry', 'diagnostics', 'sheet', 'reading', 'locating', 'steps', 'config', 'recipe', 'batch'],
+    may: ['geometry', 'diagnostics', 'sheet', 'files', 'reading', 'locating', 'orders', 'steps', 'config', 'recipe', 'batch'],
     why: 'A recipe is drafted from what pages show and tried by what a run does with it; nothing that a run needs may need it.',
   },
   explain: {
