@@ -85,9 +85,10 @@ function snapped(sheet: Sheet, { module }: SourceBars, { media, grid, floor }: W
   const scale = dots / (module * perPt);
   const change = scale / sheet.scale - 1;
   if (Math.abs(change) > SNAP || dots < leastDots(grid) || (scale < 1 && scale < floor - SNAP)) return sheet;
+  // Bars as good as whole dots: what is left is the rounding of the file's figures.
+  if (Math.abs(change) < 1e-5) return sheet;
   const moved = { ...sheet, scale };
   if (change > 0 && !fits(moved, media)) return sheet;
-  if (Math.abs(change) < 1e-5) return moved;
   return { ...moved, evidence: [...sheet.evidence, `at ${(scale * 100).toFixed(1)} % the leading bars are ${dots} whole dots wide`] };
 }
 

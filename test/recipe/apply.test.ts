@@ -41,7 +41,7 @@ describe('applyRecipe', () => {
     );
     expect(sheet?.turn).toBe(180);
     expect(sheet?.box).toEqual({ x: 9, y: 9, width: 270, height: 414 });
-    expect(sheet?.proof).toEqual({ codes: 'none' });
+    expect(sheet?.proof).toMatchObject({ codes: 'none' });
   });
 
   it('leaves steps of the whole run to the run', async () => {

@@ -8,7 +8,10 @@ describe('verify', () => {
     const reason = { code: 'scale/too-large', message: 'm', remedy: 'r' } as const;
     const sheets = [labelOf(288, 432), held(pageSheet(2, 612, 792), reason)];
     const made = await verify.apply(sheets, optionsOf(verify), onMedia(blankPages(612, 792, 2)));
-    expect(made.map((sheet) => sheet.proof)).toEqual([{ codes: 'required', allow: [], gain: expect.closeTo(0.5, 9) as number }, undefined]);
+    expect(made.map((sheet) => sheet.proof)).toEqual([
+      { codes: 'required', allow: [], gain: expect.closeTo(0.5, 9) as number, secondOpinion: 'at-risk' },
+      undefined,
+    ]);
     const none = await verify.apply(sheets, optionsOf(verify, { codes: 'none' }), onMedia(blankPages(612, 792, 2)));
     expect(none[0]?.proof).toMatchObject({ codes: 'none' });
     const wide = await verify.apply(
