@@ -21,4 +21,9 @@ export interface LabelFacts {
   readonly shown: string;
   /** Whether it is a return label, which goes in the parcel of its order and is no parcel of its own. */
   readonly isReturn: boolean;
+  /**
+   * Of a return label: id of the outbound label that stands in the same parcel of its document. Left out: none is known. A return label
+   * often says nothing of its order, and then this is the only way to it.
+   */
+  readonly outbound?: string;
 }

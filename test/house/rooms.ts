@@ -124,7 +124,10 @@ export const LIBRARIES: Readonly<Record<string, Room>> = {
   '@cantoo/fontkit': { may: ['press'], why: 'Only the press sets type.' },
   '@expo-google-fonts/noto-sans': { may: ['press'], why: 'Only the press sets type.' },
   yaml: { may: ['config'], why: 'Positions of keys matter only where a file is checked; everyone else gets checked values.' },
-  'natural-orderby': { may: ['intake', 'batch'], why: 'The order of work is fixed once, on intake.' },
+  'natural-orderby': {
+    may: ['intake', 'orders', 'batch'],
+    why: 'The order of work is fixed once, on intake, and that of parcels once, where orders are sorted.',
+  },
   tinyglobby: { may: ['intake'], why: 'Globs are resolved once, on intake.' },
   yauzl: { may: ['intake'], why: 'A ZIP is only a folder of documents, and only intake knows folders.' },
   'p-queue': { may: ['batch'], why: 'Only the batch has many documents.' },

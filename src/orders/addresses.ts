@@ -1,0 +1,117 @@
+import { fold, tokensOf } from './fold.js';
+import type { Order } from './order.js';
+import { holdsName, likenessKeys, personName, type NameLine, type PersonName } from './person-name.js';
+import { postcodeKey, shapeOf } from './postcode.js';
+import type { ReadLabel } from './read-label.js';
+
+/** What of an order's address a label can be asked for. */
+export interface Addressee {
+  /** Empty where the order has none. */
+  readonly postcode: string;
+  readonly name: PersonName | undefined;
+}
+
+export const addresseeOf = (order: Order): Addressee => ({ postcode: postcodeKey(order.postcode), name: personName(order.buyer) });
+
+export const holdsPostcode = (label: ReadLabel, { postcode }: Addressee): boolean => postcode !== '' && label.anyPostcode.has(postcode);
+export const holdsBuyer = (label: ReadLabel, { name }: Addressee): boolean =>
+  name !== undefined && label.names.some((line) => holdsName(line, name));
+
+/** Few enough to be compared one by one. */
+const FEW = 16;
+
+interface Entry {
+  readonly order: number;
+  readonly name: PersonName;
+}
+
+interface Postcode {
+  readonly entries: Entry[];
+  byName: ReadonlyMap<string, readonly Entry[]> | undefined;
+}
+
+/** Finds orders of one channel by postcode and name; orders are numbers (their indexes). Both must stand on the label. */
+export class AddressIndex {
+  readonly #postcodes = new Map<string, Postcode>();
+
+  add(order: number, { postcode, name }: Addressee): void {
+    if (postcode === '' || !name) return;
+    const known = this.#postcodes.get(postcode);
+    if (known) known.entries.push({ order, name });
+    else this.#postcodes.set(postcode, { entries: [{ order, name }], byName: undefined });
+  }
+
+  /** The orders whose postcode and buyer a label shows, in the order that they were added. */
+  onLabel(label: ReadLabel): readonly number[] {
+    const found = new Set<number>();
+    for (const key of label.anyPostcode) {
+      const postcode = this.#postcodes.get(key);
+      if (!postcode) continue;
+      const candidates = postcode.entries.length <= FEW ? postcode.entries : candidatesIn(postcode, label.names);
+      for (const { order, name } of candidates) if (label.names.some((line) => holdsName(line, name))) found.add(order);
+    }
+    return [...found].sort((a, b) => a - b);
+  }
+}
+
+/** In a postcode of many orders only those are compared that share a key of their longest part with a word of the label. */
+function candidatesIn(postcode: Postcode, lines: readonly NameLine[]): ReadonlySet<Entry> {
+  postcode.byName ??= indexed(postcode.entries);
+  const found = new Set<Entry>();
+  for (const { words, joined } of lines) {
+    const pairs = Array.from(joined, (_, at) => joined.slice(at, at + 2));
+    for (const key of [joined, ...words.flatMap(likenessKeys), ...pairs.map((pair) => `dense ${pair}`)])
+      for (const entry of postcode.byName.get(key) ?? []) found.add(entry);
+  }
+  return found;
+}
+
+function indexed(entries: readonly Entry[]): ReadonlyMap<string, readonly Entry[]> {
+  const byName = new Map<string, Entry[]>();
+  for (const entry of entries) {
+    const { name } = entry;
+    for (const key of new Set([name.joined, ...(name.dense ? [`dense ${name.joined.slice(0, 2)}`] : likenessKeys(name.longest))])) {
+      const same = byName.get(key);
+      if (same) same.push(entry);
+      else byName.set(key, [entry]);
+    }
+  }
+  return byName;
+}
+
+const FROM =
+  /\b(?:from|sender|return|returns|absender|retour|expediteur|remitente|mittente|afzender|avsandare|nadawca)\b|^(?:von|de|od|寄件人|発送元)\s*:?$/;
+const TO =
+  /\b(?:ship|deliver|send) to\b|^(?:to|an|a|para|till|do)\s*:?$|\b(?:recipient|empfanger|lieferadresse|destinataire|destinatario|mottagare|adresat)\b/;
+const NO_ADDRESS = /\b(?:tel|phone|fon|order|ref|date|weight|datum|tracking|sample|not valid|postage|muster|specimen)\b|:/;
+
+/** A line that can be the name above an address: two words of letters or more, or letters without spaces, no digits. */
+const isNameLike = ({ words, joined }: NameLine): boolean =>
+  !/\d/.test(joined) && joined.length >= 3 && (words.length >= 2 || /[^\x20-\x7e]/.test(joined));
+
+/**
+ * What a label shows as postcodes of its addressee, of the same form as `like` and with a name one to four lines above. What stands
+ * below a word for the sender, or is among `own`, is none.
+ */
+export function foreignPostcodes(label: ReadLabel, like: string, own: ReadonlySet<string>): readonly string[] {
+  const shape = shapeOf(like);
+  const found = new Set<string>();
+  let block: 'open' | 'from' = 'open';
+  let nameAt = -Infinity;
+  for (const [at, line] of label.lines.entries()) {
+    if (TO.test(line)) block = 'open';
+    else if (FROM.test(line)) block = 'from';
+    const name = label.names[at];
+    if (NO_ADDRESS.test(line)) continue;
+    const here = (label.postcodes[at] ?? []).filter((key) => shapeOf(key) === shape);
+    if (block === 'open' && nameAt < at && at - nameAt <= 4) for (const key of here) if (!own.has(key) && key !== like) found.add(key);
+    // A block ends with its postcode: the next name begins another one.
+    if (here.length > 0 && block === 'from') block = 'open';
+    if (name && isNameLike(name)) nameAt = at;
+  }
+  return [...found];
+}
+
+/** What the lines of an address may say as postcodes. */
+export const postcodesOf = (lines: readonly string[]): ReadonlySet<string> =>
+  new Set(lines.map(fold).flatMap((line) => tokensOf(line).flatMap(({ text }) => (/\d/.test(text) ? [postcodeKey(text)] : []))));

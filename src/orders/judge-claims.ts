@@ -1,0 +1,71 @@
+import type { Reason } from '../sheet/sheet.js';
+import type { AddressCheck } from './compare-address.js';
+import { addressDiffers, labelTwice, notToShip, sameNumber, tooOld, twoLabels, wrongCount } from './conflicts.js';
+import type { Finding } from './find-orders.js';
+import { daysBetween, labelDate } from './label-date.js';
+import type { ChannelRules } from './matching.js';
+import type { Order } from './order.js';
+import { orderNumberKey } from './order-numbers.js';
+import type { OrderIndex } from './order-index.js';
+import type { ReadLabel } from './read-label.js';
+
+/** An outbound label that was found to be of a bundle. */
+export interface Claim {
+  readonly label: ReadLabel;
+  readonly finding: Finding & { readonly kind: 'found' };
+}
+
+/** What is against the label itself, its orders known: number, status, address. */
+export function againstLabel(index: OrderIndex, { label, finding }: Claim, addresses: AddressCheck): readonly Reason[] {
+  const reasons: Reason[] = [];
+  const bundle = index.bundles[finding.bundle]?.orders ?? [];
+  const ambiguous = finding.orders.find((order) => index.ambiguous.has(order));
+  if (ambiguous !== undefined) reasons.push(sameNumber(withNumberOf(index, ambiguous)));
+  for (const order of ordersAt(index, finding.orders)) if (order.state !== 'to-ship') reasons.push(notToShip(order, order.state));
+  // An address that found the order is the order's.
+  if (finding.by !== 'address' && addresses.differs(label, finding.orders, bundle))
+    reasons.push(addressDiffers(ordersAt(index, finding.orders)));
+  return reasons;
+}
+
+/** What is against the age of a label; a date that it doesn't clearly say is none. */
+export function againstAge({ facts }: ReadLabel, { maxAge }: ChannelRules, today: string): readonly Reason[] {
+  if (maxAge === undefined) return [];
+  const date = labelDate(facts.lines);
+  const days = date === undefined ? undefined : daysBetween(date, today);
+  return date !== undefined && days !== undefined && days > maxAge ? [tooOld(date, days, maxAge)] : [];
+}
+
+/**
+ * What is against the labels of one bundle together, in the order of `claims`: a tracking number on two of them; more or fewer labels than
+ * parcels. Labels with one tracking number count once.
+ */
+export function againstCount(index: OrderIndex, bundle: number, claims: readonly Claim[]): readonly (readonly Reason[])[] {
+  const byTracking = new Map<string, Claim[]>();
+  for (const claim of claims) {
+    const { tracking } = claim.finding;
+    if (tracking !== undefined) byTracking.set(tracking, [...(byTracking.get(tracking) ?? []), claim]);
+  }
+  const twice = [...byTracking].filter(([, same]) => same.length > 1);
+  const labels = claims.length - twice.reduce((sum, [, same]) => sum + same.length - 1, 0);
+  const { parcels = 1, orders = [] } = index.bundles[bundle] ?? {};
+  const bundled = ordersAt(index, orders);
+  const count = labels === parcels ? [] : [parcels === 1 ? twoLabels(bundled, labels) : wrongCount(bundled, labels, parcels)];
+  return claims.map((claim) => {
+    const same = twice.find(([tracking]) => tracking === claim.finding.tracking);
+    if (!same) return count;
+    const others = same[1].filter((other) => other !== claim).map(({ label }) => label.facts.shown);
+    return [labelTwice(same[0], others.sort()), ...count];
+  });
+}
+
+export const ordersAt = (index: OrderIndex, indexes: readonly number[]): readonly Order[] =>
+  indexes.flatMap((each) => index.orders[each] ?? []);
+
+function withNumberOf(index: OrderIndex, order: number): readonly Order[] {
+  const { channel, number } = index.orders[order] ?? { channel: -1, number: '' };
+  return ordersAt(
+    index,
+    (index.numbers.get(channel)?.get(orderNumberKey(number)) ?? []).toSorted((a, b) => a - b),
+  );
+}
