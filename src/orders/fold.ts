@@ -60,12 +60,6 @@ export function tokensOf(folded: string): readonly Token[] {
   return tokens;
 }
 
-/** Folded letters and digits alone. */
-export const lettersOf = (text: string): string =>
-  tokensOf(fold(text))
-    .map((token) => token.text)
-    .join('');
-
 /** Whether a folded text is of scripts that write names without a space between their parts: Han, kana, Hangul, Thai, Lao, Khmer. */
 export const isDense = (folded: string): boolean =>
   /^[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\u30fc\p{Script=Hangul}\p{Script=Thai}\p{Script=Lao}\p{Script=Khmer}]+$/u.test(

@@ -35,7 +35,10 @@ export function placeReturns(
     const held = (orders: readonly number[], reason: Reason): LabelEnd => ({
       kind: 'held',
       label: id,
-      orders: ordersAt(index, orders).map((order) => order.id),
+      orders: ordersAt(
+        index,
+        orders.toSorted((a, b) => a - b),
+      ).map((order) => order.id),
       reasons: [reason],
     });
     const mate = label.facts.outbound === undefined ? undefined : outbound.get(label.facts.outbound);
