@@ -19,6 +19,7 @@ export function inReadingOrder(diagnostics: readonly Diagnostic[]): readonly Dia
   const rank = ({ place }: Diagnostic): readonly [number, number, number] => {
     switch (place.kind) {
       case 'config':
+      case 'orders':
         return [files.get(place.file) ?? 0, place.line, place.col];
       case 'document':
         return [files.get(place.file) ?? 0, place.page ?? 0, 0];

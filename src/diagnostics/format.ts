@@ -34,6 +34,7 @@ function columns(text: string): number {
 function placeText(place: Place): string {
   switch (place.kind) {
     case 'config':
+    case 'orders':
       return `${place.file}:${place.line}:${place.col}: `;
     case 'document': {
       const page = place.page === undefined ? '' : `, page ${place.page}`;

@@ -58,5 +58,10 @@ export interface Order {
   readonly parcels: number;
   /** Other orders (their numbers) that go in the same parcel, as far as the export says. */
   readonly together: readonly string[];
+  /**
+   * Set where a part of it is known to be missing or contradicts itself: a row that can't be read, an item whose quantity isn't known, two
+   * files that say different things. A slip or list made from it would look whole and not be.
+   */
+  readonly incomplete?: true;
   readonly place: OrderPlace;
 }

@@ -123,6 +123,9 @@ export const LIBRARIES: Readonly<Record<string, Room>> = {
   },
   '@cantoo/fontkit': { may: ['press'], why: 'Only the press sets type.' },
   '@expo-google-fonts/noto-sans': { may: ['press'], why: 'Only the press sets type.' },
+  'csv-parse': { may: ['orders'], why: 'Order files are read at one place; everyone else gets orders.' },
+  'iso-3166': { may: ['orders'], why: 'Which codes are countries matters only where an order file names one.' },
+  'jsonc-parser': { may: ['orders'], why: 'Order files are read at one place, with the line and column of each value.' },
   yaml: { may: ['config'], why: 'Positions of keys matter only where a file is checked; everyone else gets checked values.' },
   'natural-orderby': {
     may: ['intake', 'orders', 'batch'],
