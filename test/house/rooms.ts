@@ -126,6 +126,38 @@ export const LIBRARIES: Readonly<Record<string, Room>> = {
   'csv-parse': { may: ['orders'], why: 'Order files are read at one place; everyone else gets orders.' },
   'iso-3166': { may: ['orders'], why: 'Which codes are countries matters only where an order file names one.' },
   'jsonc-parser': { may: ['orders'], why: 'Order files are read at one place, with the line and column of each value.' },
+  '@expo-google-fonts/noto-sans-arabic': {
+    may: ['press'],
+    why: 'Only the press sets type; slips say what buyers write, in their scripts.',
+  },
+  '@expo-google-fonts/noto-sans-devanagari': {
+    may: ['press'],
+    why: 'Only the press sets type; slips say what buyers write, in their scripts.',
+  },
+  '@expo-google-fonts/noto-sans-hebrew': {
+    may: ['press'],
+    why: 'Only the press sets type; slips say what buyers write, in their scripts.',
+  },
+  '@expo-google-fonts/noto-sans-thai': { may: ['press'], why: 'Only the press sets type; slips say what buyers write, in their scripts.' },
+  '@fontsource-variable/noto-sans-jp': {
+    may: ['press'],
+    why: 'Only the press sets type; a region its own forms, in slices of which a slip opens a few.',
+  },
+  '@fontsource-variable/noto-sans-kr': {
+    may: ['press'],
+    why: 'Only the press sets type; a region its own forms, in slices of which a slip opens a few.',
+  },
+  '@fontsource-variable/noto-sans-sc': {
+    may: ['press'],
+    why: 'Only the press sets type; a region its own forms, in slices of which a slip opens a few.',
+  },
+  '@fontsource-variable/noto-sans-tc': {
+    may: ['press'],
+    why: 'Only the press sets type; a region its own forms, in slices of which a slip opens a few.',
+  },
+  'bidi-js': { may: ['press'], why: 'The order in which a mixed line is seen (UAX #9) is a question of setting type.' },
+  linebreak: { may: ['press'], why: 'Where a line may end (UAX #14) is a question of setting type.' },
+  'unicode-emoji-json': { may: ['press'], why: 'What no typeface has is printed by its name.' },
   yaml: { may: ['config'], why: 'Positions of keys matter only where a file is checked; everyone else gets checked values.' },
   'natural-orderby': {
     may: ['intake', 'orders', 'batch'],
