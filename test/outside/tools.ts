@@ -12,6 +12,7 @@ const PACKAGES = {
   zint: 'zint',
   pdftoppm: 'poppler-utils',
   pdfinfo: 'poppler-utils',
+  pdftotext: 'poppler-utils',
   pdftocairo: 'poppler-utils',
   gs: 'ghostscript',
   qpdf: 'qpdf',
