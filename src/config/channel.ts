@@ -43,17 +43,29 @@ export function readChannel(reading: ChannelReading, node: Node | undefined, at:
   };
   const name = read('name', (slot) => readName(reading, slot));
   const files = read('files', readFiles);
+  const orders = read('orders', readFiles);
   const reference = read('recipe', (slot) => readText(slot, "is a recipe's name or file", 'recipe: any-page'));
   const recipeEntry = entries.get('recipe');
   const recipe =
     reference === undefined || !recipeEntry?.value ? undefined : shelf.get(reference, folder, file.place(spanOf(recipeEntry.value)));
   const overrides = readOverrides(file, steps, recipe, entries.get('options'));
+  const ordersEntry = entries.get('orders');
+  if (ordersEntry && recipe && !recipe.orders) tellNoMap(file, ordersEntry.keySpan, recipe);
   if (recipe && overrides) {
     const places = { file, spans: overrides.spans };
     if (checkTogether(recipe, overrides.values, places) && media) checkOnMedia(recipe, media, overrides.values, places);
   }
   if (name === undefined || !files || !recipe || !overrides) return undefined;
-  return { name, files, recipe: compileRecipe(recipe, overrides.values) };
+  return { name, files, ...(orders ? { orders } : {}), recipe: compileRecipe(recipe, overrides.values) };
+}
+
+function tellNoMap(file: ConfigFile, at: Span, recipe: WrittenRecipe): void {
+  file.error(
+    'config/no-order-map',
+    at,
+    `the recipe ${quote(recipe.name)} does not say which column of an order file holds what`,
+    'Have it drafted by `slipyard draft --orders FILE`, and put the lines into a recipe of your own, beside `about` and `steps`.',
+  );
 }
 
 function channelKeyElsewhere(steps: readonly Step[], key: string): string | undefined {
@@ -94,11 +106,18 @@ function duplicateName({ file, node, at }: Slot, name: string, firstLine: number
   return undefined;
 }
 
+/** What to write, by the key. */
+const PATTERNS: Readonly<Record<string, string>> = { files: 'inbox/*.pdf', orders: 'inbox/orders*.csv' };
+
+const exampleFor = ({ name }: Slot): string => `${name}: ${PATTERNS[name] ?? ''}`;
+
+const wantsFiles = ({ name }: Slot): string => `names the ${name === 'orders' ? 'order files' : 'files'} of the channel`;
+
 function readFiles(slot: Slot): readonly string[] | undefined {
-  const files = readOneOrMore(slot, 'names the files of the channel', `files: inbox/*.pdf`, readPattern);
+  const files = readOneOrMore(slot, wantsFiles(slot), exampleFor(slot), readPattern);
   if (!files?.every((pattern) => pattern.startsWith('!'))) return files;
   const { file, node, at, name } = slot;
-  const remedy = 'Name the files that are to be taken, too: `files: [inbox/*.pdf, "!inbox/old*"]`.';
+  const remedy = `Name the files that are to be taken, too: \`${name}: [${PATTERNS[name] ?? ''}, "!inbox/old*"]\`.`;
   file.error(
     'config/bad-value',
     node ? spanOf(node) : at,
@@ -109,7 +128,7 @@ function readFiles(slot: Slot): readonly string[] | undefined {
 }
 
 function readPattern(slot: Slot): string | undefined {
-  const pattern = readText(slot, 'names the files of the channel', 'files: inbox/*.pdf');
+  const pattern = readText(slot, wantsFiles(slot), exampleFor(slot));
   if (pattern?.includes('\\') === true)
     return wrongValue(slot, 'has `/` between folders', `Write ${quote(pattern.replaceAll('\\', '/'))}.`);
   if (pattern !== undefined && /\p{C}/u.test(pattern)) {

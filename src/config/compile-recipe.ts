@@ -16,6 +16,7 @@ export function compileRecipe(recipe: WrittenRecipe, overrides: Overrides = new 
     about: recipe.about,
     file: recipe.file.path,
     steps: recipe.steps.map((written) => compileStep(written, overrides.get(written.step.name))),
+    ...(recipe.orders ? { orders: recipe.orders } : {}),
   };
 }
 

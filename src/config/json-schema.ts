@@ -20,7 +20,7 @@ export interface JsonSchema {
   readonly maxItems?: number;
   readonly uniqueItems?: boolean;
   readonly properties?: Readonly<Record<string, JsonSchema>>;
-  readonly additionalProperties?: boolean;
+  readonly additionalProperties?: boolean | JsonSchema;
   readonly minProperties?: number;
   readonly maxProperties?: number;
   readonly required?: readonly string[];

@@ -1,7 +1,11 @@
 /** The keys that each kind of file, and each entry of `channels`, may have. */
 export const PIPELINE_KEYS = ['media', 'grid', 'output', 'print-width', 'margins', 'offset', 'out', 'jobs', 'channels'] as const;
-export const CHANNEL_KEYS = ['name', 'files', 'recipe', 'options'] as const;
-export const RECIPE_KEYS = ['about', 'steps'] as const;
+export const CHANNEL_KEYS = ['name', 'files', 'orders', 'recipe', 'options'] as const;
+export const RECIPE_KEYS = ['about', 'orders', 'steps'] as const;
+/** Those that a recipe can't be without. */
+export const RECIPE_NEEDS = ['about', 'steps'] as const;
+/** The keys of `orders` in a recipe. */
+export const ORDERS_KEYS = ['columns', 'date-order', 'encoding', 'delimiter', 'list', 'states', 'label-without-order', 'max-age'] as const;
 
 /** Whether `word` is one of `keys`. */
 export const isKey = (keys: readonly string[], word: string): boolean => keys.includes(word);

@@ -22,5 +22,7 @@ export interface Channel {
   readonly name: string;
   /** Globs or files, relative to `Pipeline.folder` or absolute. */
   readonly files: readonly string[];
+  /** Globs or files of the channel's orders, like `files`; absent: nothing is matched. Where they are there, so is the recipe's order map. */
+  readonly orders?: readonly string[];
   readonly recipe: CompiledRecipe;
 }

@@ -1,9 +1,11 @@
 import { basename, extname } from 'node:path';
 import { isMap, isNode, isScalar, isSeq, type Node } from 'yaml';
 import { nearest } from '../diagnostics/nearest.js';
+import type { OrderMap } from '../orders/order-map.js';
 import type { Step } from '../steps/step.js';
 import type { ConfigFile, Span } from './config-file.js';
-import { CHANNEL_KEYS, isKey, PIPELINE_KEYS, RECIPE_KEYS } from './keys.js';
+import { CHANNEL_KEYS, isKey, ORDERS_KEYS, PIPELINE_KEYS, RECIPE_KEYS, RECIPE_NEEDS } from './keys.js';
+import { readOrderMap } from './order-map-keys.js';
 import { parseYaml, spanOf } from './parse-yaml.js';
 import { presence, readMap, wrongKind } from './read-map.js';
 import { readText, slotOf } from './read-value.js';
@@ -25,6 +27,8 @@ export interface WrittenRecipe {
   readonly name: string;
   readonly about: string;
   readonly steps: readonly WrittenStep[];
+  /** Undefined where the recipe says nothing of order files. */
+  readonly orders: OrderMap | undefined;
 }
 
 /** Reads a recipe; undefined when anything is wrong with it, which is then in `file.diagnostics`. */
@@ -38,7 +42,7 @@ export function readRecipe(file: ConfigFile, steps: readonly Step[]): WrittenRec
     {
       what: 'a recipe',
       keys: RECIPE_KEYS,
-      required: RECIPE_KEYS,
+      required: RECIPE_NEEDS,
       elsewhere: (key) => recipeKeyElsewhere(steps, key),
     },
   );
@@ -46,17 +50,21 @@ export function readRecipe(file: ConfigFile, steps: readonly Step[]): WrittenRec
   const about =
     aboutEntry &&
     readText(slotOf(file, aboutEntry), 'is one sentence that says what the recipe is for', 'about: Labels on the upper half of a page.');
+  const ordersEntry = entries?.get('orders');
+  const orders = ordersEntry && readOrderMap(file, ordersEntry);
   const stepsEntry = entries?.get('steps');
   const written = stepsEntry && readSteps(file, steps, stepsEntry.value, stepsEntry.keySpan);
   const readable = written?.filter((each) => each !== undefined) ?? [];
   if (stepsEntry && written) checkStepOrder(file, steps, readable, readable.length === written.length ? stepsEntry.keySpan : undefined);
   if (file.diagnostics.length > 0 || about === undefined) return undefined;
-  return { file, name: basename(file.path, extname(file.path)), about, steps: readable };
+  return { file, name: basename(file.path, extname(file.path)), about, steps: readable, orders };
 }
 
 function recipeKeyElsewhere(steps: readonly Step[], key: string): string | undefined {
   if (steps.some((step) => step.name === key)) return `Put it into the list below \`steps:\`, with a dash: ${quote(`- ${key}`)}.`;
-  if (isKey([...PIPELINE_KEYS, ...CHANNEL_KEYS], key)) return 'It belongs in the pipeline file; a recipe has `about` and `steps`.';
+  if (isKey(ORDERS_KEYS, key)) return 'It says how order files are read: write it one level down, below `orders:`.';
+  if (isKey([...PIPELINE_KEYS, ...CHANNEL_KEYS], key))
+    return 'It belongs in the pipeline file; a recipe has `about`, `orders` and `steps`.';
   return ownersRemedy(steps, key);
 }
 

@@ -3,9 +3,10 @@ import { OUTPUT_KINDS } from '../geometry/printer.js';
 import type { Step } from '../steps/step.js';
 import { DRAFT_7, type JsonSchema } from './json-schema.js';
 import { kindSchema, LENGTH, MEDIA, optionSchema, wordsSchema } from './option-schema.js';
-import type { CHANNEL_KEYS, PIPELINE_KEYS } from './keys.js';
-import { RECIPE_KEYS } from './keys.js';
+import type { CHANNEL_KEYS, PIPELINE_KEYS, RECIPE_KEYS } from './keys.js';
+import { RECIPE_NEEDS } from './keys.js';
 import { MOST_JOBS, PIPELINE_DEFAULTS } from './pipeline-file.js';
+import { ordersSchema } from './orders-schema.js';
 import { optionsOf } from './step-options.js';
 
 const definitionName = (step: Step): string => `step-${step.name}`;
@@ -41,6 +42,7 @@ export function recipeSchema(steps: readonly Step[]): JsonSchema {
   const names: readonly JsonSchema[] = steps.map((step) => ({ const: step.name, description: step.summary }));
   const properties: Record<(typeof RECIPE_KEYS)[number], JsonSchema> = {
     about: { description: 'One sentence that says what the recipe is for.', type: 'string', pattern: '\\S' },
+    orders: ordersSchema(),
     steps: {
       description: 'The steps in order, one entry each: a name, or a name with options.',
       type: 'array',
@@ -54,7 +56,7 @@ export function recipeSchema(steps: readonly Step[]): JsonSchema {
     description: 'How the documents of one layout become print-ready labels.',
     type: 'object',
     additionalProperties: false,
-    required: RECIPE_KEYS,
+    required: RECIPE_NEEDS,
     properties,
     definitions: stepDefinitions(steps),
   };
@@ -122,6 +124,11 @@ function channelSchema(steps: readonly Step[]): JsonSchema {
       description: "The channel's documents: a file name or pattern, or a list of them, from the pipeline file's own folder.",
       anyOf: [text, { type: 'array', items: text, minItems: 1 }],
       examples: ['inbox/my-shop/*.pdf'],
+    },
+    orders: {
+      description: "The channel's order files, like `files`; the recipe's `orders` says how they are read. Default: none.",
+      anyOf: [text, { type: 'array', items: text, minItems: 1 }],
+      examples: ['inbox/my-shop/orders*.csv'],
     },
     recipe: {
       description: 'The name of a recipe that comes with the program, or the path of a recipe file.',

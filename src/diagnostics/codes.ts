@@ -33,6 +33,7 @@ export const DIAGNOSTIC_CODES = [
   'config/missing-value',
   'config/needs-quotes',
   'config/no-file',
+  'config/no-order-map',
   'config/option-conflict',
   'config/several-documents',
   'config/shipped-recipe',
