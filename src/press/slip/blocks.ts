@@ -1,52 +1,19 @@
-import type { SlipContent, SlipItem, SlipLook } from '../../sheet/slip-content.js';
-import { cleanParagraphs, cleanText, type Warn } from './clean.js';
-import { ANY_HAN, hanOrder, type Han } from './faces.js';
+import type { Box } from '../../geometry/box.js';
+import type { SlipContent, SlipLook } from '../../sheet/slip-content.js';
+import { cleanParagraphs } from './clean.js';
+import { hanOrder } from './faces.js';
 import type { Block, Row } from './flow.js';
-import { directionOf, lineWidth, setParagraph, type Direction, type SetLine, type Style } from './paragraph.js';
+import { itemBlocks } from './item-blocks.js';
+import { directionOf, setParagraph, type SetLine, type Style } from './paragraph.js';
 import { row, sideBySide, sideOf, strip, type Column } from './rows.js';
-import type { Types } from './type-sizes.js';
+import { GUTTER, HEAVY, MOST_OF_WIDTH, set, widthOf, type Setting } from './setting.js';
 
-/** White between columns and between parts, pt. */
-const GUTTER = 8;
+/** White between parts, and from a message's stroke to its text; pt. */
 const PART = 9;
+const INDENT = 9;
 
-/** The heavy stroke under the studio, and the hairline between items; pt. */
-const HEAVY = 1.2;
-const HAIR = 0.36;
-
-/** No column at the side takes more of the width than this. */
-const MOST_OF_WIDTH = 0.4;
-
-/** What is known wherever text is set. */
-export interface Setting {
-  readonly types: Types;
-  /** Width of the text area, pt. */
-  readonly width: number;
-  /** Regional forms of Han characters where a text itself tells nothing. */
-  readonly han: readonly Han[];
-  readonly warn: Warn;
-}
-
-/** The regional forms that the whole of a slip speaks for. */
-export function hanOf(content: SlipContent): readonly Han[] {
-  const items = content.items.flatMap(({ description, variant }) => [description, variant]);
-  return hanOrder(
-    [content.studio, ...content.contact, ...content.shipTo, content.giftMessage, content.notes, ...items].join('\n'),
-    ANY_HAN,
-  );
-}
-
-/** Sets one field as one paragraph. */
-export function set(text: string, style: Style, width: number, { han, warn }: Setting, otherwise: Direction = 'ltr'): readonly SetLine[] {
-  const order = hanOrder(text, han);
-  return setParagraph(cleanText(text, order, warn), style, width, order, otherwise);
-}
-
-/** The width that a field takes on one line, pt. */
-function widthOf(text: string, style: Style, { han, warn }: Setting): number {
-  const order = hanOrder(text, han);
-  return lineWidth(cleanText(text, order, warn), style, order);
-}
+/** Texts of no more lines than this are not parted. */
+const SHORT = 8;
 
 /** All that a slip says, in its order, as blocks of rows in a text area of the setting's width. */
 export function slipBlocks(content: SlipContent, look: SlipLook, setting: Setting): readonly Block[] {
@@ -83,109 +50,66 @@ function orderBlocks({ orderNumber, date, shipTo, parcel }: SlipContent, setting
   const { types, width } = setting;
   const count = parcel.of > 1 ? types.order : types.strong;
   const parcelText = `${parcel.number} of ${parcel.of}`;
-  const side = Math.min(
-    width * MOST_OF_WIDTH,
-    Math.max(widthOf(date, types.strong, setting), widthOf(parcelText, count, setting), widthOf('PARCEL', types.label, setting)),
-  );
-  const right: Column = { x: width - side, width: side };
-  const left: Column = { x: 0, width: width - side - GUTTER };
-  const labelled = (label: string, lines: readonly SetLine[], space: number): readonly SetLine[] =>
-    lines.length === 0 ? [] : [...set(label, types.label, space, setting), ...lines];
-  const forWhom = directionOf(shipTo.join(' ')) ?? 'ltr';
-  const address = shipTo.flatMap((line, at) => set(line, at === 0 ? types.strong : types.body, left.width, setting, forWhom));
+  const widest = [widthOf(date, types.strong, setting), widthOf(parcelText, count, setting), widthOf('PARCEL', types.label, setting)];
+  const beside: Column = sideColumn(Math.min(width * MOST_OF_WIDTH, Math.max(...widest)), width);
+  const main: Column = { x: 0, width: width - beside.width - GUTTER };
+  const direction = directionOf(shipTo.join(' ')) ?? 'ltr';
+  const address = shipTo.flatMap((line, at) => set(line, at === 0 ? types.strong : types.body, main.width, setting, direction));
   const pairs = [
     {
-      main: labelled('ORDER', set(orderNumber, types.order, left.width, setting), left.width),
-      beside: labelled('DATE', set(date, types.strong, side, setting), side),
+      labels: ['ORDER', 'DATE'],
+      lines: set(orderNumber, types.order, main.width, setting),
+      beside: set(date, types.strong, beside.width, setting),
+      side: 'left' as const,
     },
-    { main: labelled('SHIP TO', address, left.width), beside: labelled('PARCEL', set(parcelText, count, side, setting), side) },
+    {
+      labels: ['SHIP TO', 'PARCEL'],
+      lines: address,
+      beside: set(parcelText, count, beside.width, setting),
+      side: direction === 'rtl' ? ('right' as const) : ('left' as const),
+    },
   ];
   return pairs
-    .filter(({ main, beside }) => main.length + beside.length > 0)
-    .map(({ main, beside }, at) => ({
-      rows: sideBySide([
-        { lines: main, column: left, side: 'left' },
-        { lines: beside, column: right, side: 'right' },
-      ]),
-      gap: at === 0 ? 6 : 5,
-      whole: true,
-    }));
+    .filter((pair) => pair.lines.length + pair.beside.length > 0)
+    .map((pair, at) => {
+      const label = (text: string | undefined, lines: readonly SetLine[], column: Column): readonly SetLine[] =>
+        text === undefined || lines.length === 0 ? [] : set(text, types.label, column.width, setting);
+      return {
+        rows: [
+          ...sideBySide([
+            { lines: label(pair.labels[0], pair.lines, main), column: main, side: 'left' },
+            { lines: label(pair.labels[1], pair.beside, beside), column: beside, side: 'right' },
+          ]),
+          ...sideBySide(
+            [
+              { lines: pair.lines, column: main, side: pair.side },
+              { lines: pair.beside, column: beside, side: 'right' },
+            ],
+            'top',
+          ),
+        ],
+        gap: at === 0 ? 6 : 5,
+        whole: true,
+      };
+    });
 }
 
-/** One row of quantity, text and price, with its variant and number below: an item is not parted from its quantity. */
-function itemBlocks(items: readonly SlipItem[], prices: boolean, setting: Setting): readonly Block[] {
-  if (items.length === 0) return [];
-  const { types, width, warn } = setting;
-  const quantities = items.map(({ quantity }) => {
-    if (Number.isFinite(quantity)) return String(quantity);
-    warn('An item has no quantity: the slip shows a question mark.');
-    return '?';
-  });
-  const most = width * MOST_OF_WIDTH;
-  const column = (texts: readonly string[], label: string, style: Style): number =>
-    Math.min(
-      most,
-      texts.reduce((widest, text) => Math.max(widest, widthOf(text, style, setting)), widthOf(label, types.label, setting)),
-    );
-  const count: Column = { x: 0, width: column(quantities, 'QTY', types.quantities) };
-  const priceWidth = prices
-    ? column(
-        items.map(({ price }) => price),
-        'PRICE',
-        types.body,
-      )
-    : 0;
-  const price: Column = { x: width - priceWidth, width: priceWidth };
-  const textX = count.width + GUTTER;
-  const text: Column = { x: textX, width: width - textX - (prices ? priceWidth + GUTTER : 0) };
-  const hair = { x: 0, y: 0, width, height: HAIR };
-  const label = (words: string, where: Column, side: 'left' | 'right') =>
-    set(words, types.label, where.width, setting)
-      .slice(0, 1)
-      .map((line) => ({ line, column: where, side }));
-  const heading = row([...label('QTY', count, 'right'), ...label('ITEM', text, 'left'), ...(prices ? label('PRICE', price, 'right') : [])]);
-  const head: Row = { ...heading, height: heading.height + 3, rules: [{ ...hair, y: heading.height + 1.5, height: HEAVY / 2 }] };
-  return items.map((item, at) => {
-    const quantity = quantities[at] ?? '';
-    const style = item.quantity === 1 ? types.quantity : types.quantities;
-    const [title = '', ...more] = titleOf(item);
-    const titles = set(title, types.strong, text.width, setting);
-    const details = more.flatMap((line, index) =>
-      set(line, index === 0 && item.variant !== '' ? types.body : types.small, text.width, setting),
-    );
-    const amounts = prices ? set(item.price, types.body, price.width, setting) : [];
-    const numbers = set(quantity, style, count.width, setting);
-    const rows = sideBySide([
-      { lines: numbers, column: count, side: 'right' },
-      { lines: [...titles, ...details], column: text, side: [...titles, ...details].some(({ rtl }) => rtl) ? 'right' : 'left' },
-      { lines: amounts, column: price, side: 'right' },
-    ]);
-    return { rows: [...(at === 0 ? [] : [strip(HAIR + 1, [hair])]), ...rows, strip(3)], gap: at === 0 ? 10 : 0, head, whole: true };
-  });
-}
-
-/** The words for an item, the first one large: something is always said. */
-function titleOf({ description, variant, sku }: SlipItem): readonly string[] {
-  const said = [description, variant, sku].filter((each) => each.trim() !== '');
-  return said.length === 0 ? ['(no description)'] : said;
-}
+const sideColumn = (side: number, width: number): Column => ({ x: width - side, width: side });
 
 /** Words to a person, beside a stroke. */
 function messageBlocks(label: string, text: string, style: Style, setting: Setting): readonly Block[] {
-  const { types, width, han, warn } = setting;
+  const { width, han, warn } = setting;
   const order = hanOrder(text, han);
-  const indent = 9;
-  const column: Column = { x: indent, width: width - indent };
   const direction = directionOf(text) ?? 'ltr';
-  const stroke = (height: number) => [{ x: 0, y: 0, width: HEAVY, height }];
-  const rows = cleanParagraphs(text, order, warn).flatMap((paragraph) => {
+  const column: Column = { x: direction === 'rtl' ? 0 : INDENT, width: width - INDENT };
+  const stroke = (height: number): readonly Box[] => [{ x: direction === 'rtl' ? width - HEAVY : 0, y: 0, width: HEAVY, height }];
+  const rows = cleanParagraphs(text.trim(), order, warn).flatMap((paragraph) => {
     const lines = setParagraph(paragraph, style, column.width, order, direction);
     if (lines.length === 0) return [strip(style.size / 2, stroke(style.size / 2))];
     return lines.map((line) => row([{ line, column, side: sideOf(line) }], stroke));
   });
   if (!rows.some(({ texts }) => texts.length > 0)) return [];
-  const head = row(set(label, types.label, width, setting).map((line) => ({ line, column: { x: 0, width }, side: 'left' as const })));
-  return [{ rows, gap: PART, head, whole: rows.length <= 8 }];
+  return [{ rows, gap: PART, head: heading(label, setting), whole: rows.length <= SHORT }];
 }
 
 /** Numbers of other orders that lie in the same parcel. */
@@ -194,9 +118,14 @@ function togetherBlocks(together: readonly string[], setting: Setting): readonly
   const numbers = together.filter((each) => each.trim() !== '');
   if (numbers.length === 0) return [];
   const column: Column = { x: 0, width };
-  const head = row(set('ALSO IN THIS PARCEL', types.label, width, setting).map((line) => ({ line, column, side: 'left' as const })));
-  const rows = set(numbers.map((each) => `Order ${each}`).join(', '), types.strong, width, setting).map((line) =>
-    row([{ line, column, side: sideOf(line) }]),
-  );
-  return [{ rows, gap: PART, head, whole: true }];
+  const lines = set(numbers.map((each) => `Order ${each}`).join(', '), types.strong, width, setting);
+  const rows = lines.map((line) => row([{ line, column, side: sideOf(line) }]));
+  return [{ rows, gap: PART, head: heading('ALSO IN THIS PARCEL', setting), whole: rows.length <= SHORT }];
+}
+
+/** The name of a part. */
+function heading(text: string, setting: Setting): Row {
+  const column: Column = { x: 0, width: setting.width };
+  const lines = set(text, setting.types.label, setting.width, setting);
+  return row(lines.slice(0, 1).map((line) => ({ line, column, side: 'left' })));
 }

@@ -14,7 +14,7 @@ const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 const PLAIN = /^[\x20-\x7e\u00a0-\u00ac\u00ae-\u017f\u2013\u2014\u2018-\u201e\u2026\u20ac]*$/;
 
 /** Told apart by nobody who reads the slip: they order text, join letters or allow a break, and have no ink. */
-const WITHOUT_INK = /^[\u034f\u061c\u200b-\u200f\u2060-\u2069\ufeff\ufe00-\ufe0f\u{e0100}-\u{e01ef}]$/u;
+export const WITHOUT_INK = /^[\u034f\u061c\u200b-\u200f\u2060-\u2069\ufeff\ufe00-\ufe0f\u{e0100}-\u{e01ef}]$/u;
 
 /**
  * The paragraphs of a text as they can be set: composed (NFC), without control characters, and with what no typeface has named in brackets.
@@ -33,7 +33,8 @@ export const cleanText = (text: string, han: readonly Han[], warn: Warn): string
 function cleanLine(text: string, han: readonly Han[], warn: Warn): string {
   const composed = text
     .normalize('NFC')
-    .replace(/[\t\p{Zs}]+/gu, ' ')
+    .replace(/[\t\u1680\u2000-\u200a\u205f\u3000 ]+/g, ' ')
+    .replaceAll('\u202f', '\u00a0')
     .trim();
   if (PLAIN.test(composed)) return composed;
   let clean = '';
@@ -90,7 +91,7 @@ function pictureName(cluster: string): string | undefined {
   const [char = ''] = cluster;
   const alone = cluster === char || cluster === char + AS_PICTURE;
   if (alone && faceFor(char, 'regular', ['kr', 'jp', 'sc', 'tc'])) return undefined;
-  // Half a second's worth of nothing for slips without any.
+  // Most slips have none of them.
   pictures ??= require('unicode-emoji-json/data-by-emoji.json') as Record<string, { readonly name: string }>;
   const bare = cluster.replace(SKIN_TONES, '');
   const plain = bare.replaceAll(AS_PICTURE, '');

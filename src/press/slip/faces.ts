@@ -46,12 +46,17 @@ interface SlicedFamily extends Family {
 /** A typeface of a hundred files, each with some characters: a slip opens the few that it needs, where the whole would be 10 MB. */
 function slicedFamily(name: Han, index: () => string): SlicedFamily {
   let read: { readonly slices: readonly Slice[]; readonly folder: string } | undefined;
+  const named = new Map<number, readonly Slice[]>();
   const slicesOf = (codePoint: number): readonly Slice[] => {
     if (!read) {
       const path = index();
       read = { slices: readSlices(path), folder: join(dirname(path), 'files') };
     }
-    return read.slices.filter(({ ranges }) => ranges.some(([first, last]) => codePoint >= first && codePoint <= last));
+    const known = named.get(codePoint);
+    if (known) return known;
+    const slices = read.slices.filter(({ ranges }) => ranges.some(([first, last]) => codePoint >= first && codePoint <= last));
+    named.set(codePoint, slices);
+    return slices;
   };
   const open = new Map<string, Face>();
   return {

@@ -14,6 +14,8 @@ export interface Row {
   readonly texts: readonly RowText[];
   /** Black strokes, from the row's top left corner. */
   readonly rules: readonly Box[];
+  /** Only parts what stands above from what stands below: left out below a head and at the top of a page. */
+  readonly between?: boolean;
 }
 
 /** Rows that belong together. */
@@ -63,6 +65,7 @@ export function flow(blocks: readonly Block[], first: number, rest: number): rea
     if (!empty() && y + gap + headHeight() + least > room() + ROUNDING) turn();
     else y += gap;
     for (const row of block.rows) {
+      if (row.between && (empty() || page().at(-1)?.row === block.head)) continue;
       if (!empty() && y + headHeight() + row.height > room() + ROUNDING) turn();
       if (block.head && head !== block.head) put(block.head);
       head = block.head;

@@ -1,5 +1,6 @@
 import { createRequire } from 'node:module';
 import type { Bidi } from 'bidi-js';
+import { WITHOUT_INK } from './clean.js';
 import type { Cluster, Face, Weight } from './face.js';
 import { faceFor, type Han } from './faces.js';
 import { outlineOf } from './outline.js';
@@ -186,36 +187,33 @@ class Setter {
   private piecesOf(): readonly Piece[] {
     const { text, levels, style, han } = this;
     const breaks = new Set(this.breaks);
-    const pieces: Piece[] = [];
-    let open: { from: number; to: number; face: Face; level: number; space: boolean } | undefined;
+    const pieces: { from: number; to: number; face: Face; level: number; space: boolean }[] = [];
     for (let at = 0; at < text.length;) {
       const char = String.fromCodePoint(text.codePointAt(at) ?? 0);
       const to = at + char.length;
       const level = levels[at] ?? 0;
       const space = char === ' ';
-      const inherits = /[\p{M}\p{Cf}]/u.test(char);
-      const face =
-        inherits && open && !open.space && open.face.has(char.codePointAt(0) ?? 0) ? open.face : faceFor(char, style.weight, han);
-      if (!face) {
-        // Nothing to draw: a sign that only orders or joins what stands around it.
-        if (open && INKLESS_JOINER.test(char)) open.to = to;
-      } else if (open?.face === face && open.level === level && open.space === space && open.to === at && !(breaks.has(at) && !inherits))
-        open.to = to;
-      else {
-        if (open) pieces.push(open);
-        open = { from: at, to, face, level, space };
-      }
+      const before = pieces.at(-1);
+      const open = before?.to === at ? before : undefined;
+      const joins = JOINS.test(char);
+      const face = joins && open && !open.space && open.face.has(char.codePointAt(0) ?? 0) ? open.face : inkFace(char, style.weight, han);
+      if (face && open?.face === face && open.level === level && open.space === space && (joins || !breaks.has(at))) open.to = to;
+      else if (face) pieces.push({ from: at, to, face, level, space });
       at = to;
     }
-    if (open) pieces.push(open);
     return pieces;
   }
 }
 
+/** Belongs to the character before it, whose face must shape both. */
+const JOINS = /[\p{M}\u200c\u200d]/u;
+
+/** Undefined for signs that only order or join what stands around them. */
+const inkFace = (char: string, weight: Weight, han: readonly Han[]): Face | undefined =>
+  WITHOUT_INK.test(char) ? undefined : faceFor(char, weight, han);
+
 /** What adding up widths may leave, pt. */
 const ROUNDING = 1e-6;
-
-const INKLESS_JOINER = /[\u200c\u200d]/;
 
 /** Every place where a line may end, the text's end last. */
 function breaksOf(text: string): readonly number[] {

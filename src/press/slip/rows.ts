@@ -43,12 +43,41 @@ export interface Stack {
   readonly side: Side;
 }
 
+/** Whether the first lines stand on one baseline, or begin at the same height. */
+export type Level = 'baseline' | 'top';
+
 /**
- * Stacks beside each other, their first lines on one baseline, each with its own distances below. A row goes as far as a page may be cut without cutting a line
- * of any.
+ * Stacks beside each other, their first lines level, each with its own distances below. A row goes as far as a page may be cut without cutting a line
+ * of any; long stacks are brought level again now and then, so that there is always such a place.
  */
-export function sideBySide(stacks: readonly Stack[]): readonly Row[] {
-  const firstUp = stacks.reduce((most, { lines }) => Math.max(most, lines[0]?.up ?? 0), 0);
+export function sideBySide(stacks: readonly Stack[], level: Level = 'baseline'): readonly Row[] {
+  const rows: Row[] = [];
+  let rest = stacks;
+  while (rest.some(({ lines }) => lines.length > 0)) {
+    const taken = rest.map(({ lines }) => linesWithin(lines, LEVEL));
+    rows.push(
+      ...rowsOf(
+        rest.map((stack, at) => ({ ...stack, lines: stack.lines.slice(0, taken[at]) })),
+        level,
+      ),
+    );
+    rest = rest.map((stack, at) => ({ ...stack, lines: stack.lines.slice(taken[at]) }));
+  }
+  return rows;
+}
+
+/** Height after which stacks are brought level, pt. */
+const LEVEL = 72;
+
+/** How many lines stay within a height, at least one. */
+function linesWithin(lines: readonly SetLine[], height: number): number {
+  let sum = 0;
+  const over = lines.findIndex(({ up, down }) => (sum += up + down) > height);
+  return over === -1 ? lines.length : Math.max(1, over);
+}
+
+function rowsOf(stacks: readonly Stack[], level: Level): readonly Row[] {
+  const firstUp = level === 'top' ? undefined : stacks.reduce((most, { lines }) => Math.max(most, lines[0]?.up ?? 0), 0);
   const spans = stacks.flatMap((stack) => spansOf(stack, firstUp)).sort((a, b) => a.top - b.top);
   const rows: { top: number; bottom: number; spans: Span[] }[] = [];
   for (const span of spans) {
@@ -75,8 +104,8 @@ interface Span {
   readonly text: RowText;
 }
 
-function spansOf({ lines, column, side }: Stack, firstUp: number): readonly Span[] {
-  let top = firstUp - (lines[0]?.up ?? 0);
+function spansOf({ lines, column, side }: Stack, firstUp: number | undefined): readonly Span[] {
+  let top = firstUp === undefined ? 0 : firstUp - (lines[0]?.up ?? 0);
   return lines.map((line) => {
     const span = { top, bottom: top + line.up + line.down, text: placed({ line, column, side }, top + line.up) };
     top = span.bottom;
