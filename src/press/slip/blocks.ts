@@ -32,12 +32,13 @@ function studioBlocks({ studio, contact }: SlipContent, setting: Setting): reado
   const { types, width } = setting;
   const widest = contact.reduce((most, line) => Math.max(most, widthOf(line, types.small, setting)), 0);
   const side = Math.min(widest, width * MOST_OF_WIDTH);
-  const name = set(studio, types.studio, width - (side > 0 ? side + GUTTER : 0), setting);
+  const taken = side > 0 ? side + GUTTER : 0;
+  const name = set(studio, types.studio, width - taken, setting);
   const lines = contact.flatMap((line) => set(line, types.small, side, setting, directionOf(contact.join(' '))));
   if (name.length + lines.length === 0) return [];
   const rtl = name[0]?.rtl ?? false;
   const sideColumn: Column = { x: rtl ? 0 : width - side, width: side };
-  const nameColumn: Column = { x: rtl ? side + GUTTER : 0, width: width - side - (side > 0 ? GUTTER : 0) };
+  const nameColumn: Column = { x: rtl ? taken : 0, width: width - taken };
   const rows = sideBySide([
     { lines: name, column: nameColumn, side: rtl ? 'right' : 'left' },
     { lines, column: sideColumn, side: rtl ? 'left' : 'right' },

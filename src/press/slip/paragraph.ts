@@ -115,21 +115,28 @@ class Setter {
     const fits = (to: number): boolean => this.width(from, to) <= width + ROUNDING;
     const first = breaks.findIndex((each) => each > from);
     const next = breaks[first] ?? text.length;
-    if (!fits(next)) {
-      let end = from;
-      for (const { index, segment } of graphemes.segment(text.slice(from, next))) {
-        const to = from + index + segment.length;
-        if (end > from && !fits(to)) break;
-        end = to;
-      }
-      return end;
-    }
+    if (next - from > LONGEST_WORD || !fits(next)) return this.wordEnd(from, next, width, fits);
     let end = next;
     for (const each of breaks.slice(first + 1)) {
       if (!fits(each)) break;
       end = each;
     }
     return end;
+  }
+
+  /** Where a word that is too long for a line is cut: between two characters as people see them. */
+  private wordEnd(from: number, to: number, width: number, fits: (to: number) => boolean): number {
+    // Characters one by one are about as wide as together: only near the end is it asked whether they fit.
+    const ends: number[] = [];
+    let sum = 0;
+    for (const { index, segment } of graphemes.segment(this.text.slice(from, to))) {
+      const end = from + index + segment.length;
+      sum += this.shapedPieces(end - segment.length, end).reduce((total, { shaped }) => total + shaped.width, 0);
+      ends.push(end);
+      if ((sum * this.style.size) / 1000 > NEARLY * width) break;
+    }
+    while (ends.length > 1 && !fits(ends.at(-1) ?? to)) ends.pop();
+    return ends.at(-1) ?? to;
   }
 
   private width(from: number, to: number): number {
@@ -211,6 +218,12 @@ const JOINS = /[\p{M}\u200c\u200d]/u;
 /** Undefined for signs that only order or join what stands around them. */
 const inkFace = (char: string, weight: Weight, han: readonly Han[]): Face | undefined =>
   WITHOUT_INK.test(char) ? undefined : faceFor(char, weight, han);
+
+/** Longer words fit no line, characters: not worth measuring as a whole. */
+const LONGEST_WORD = 1000;
+
+/** How much wider characters may be alone than in a word. */
+const NEARLY = 1.1;
 
 /** What adding up widths may leave, pt. */
 const ROUNDING = 1e-6;
