@@ -16,6 +16,7 @@ interface RunOptions {
   readonly dryRun?: true;
   readonly json?: true;
   readonly quiet?: true;
+  readonly date?: string;
 }
 
 /** What commander hands to the action of `explain`. */
@@ -77,15 +78,16 @@ function program(): Command {
     .option('--dry-run', 'do everything but write')
     .option('--json', 'tell everything as JSON lines; the last one has the exit code')
     .option('--quiet', 'no progress')
+    .option('--date <day>', 'the day of the run, such as 2026-11-28; today when left out')
     .option('--no-color', 'no colours')
     .addHelpText('after', '\nExample:\n  slipyard run --recipe any-page --out out inbox/*.pdf')
     .action(async (files: string[], options: RunOptions) => {
       stepBack();
-      const { config, recipe, out, jobs, media, grid, dryRun = false, json = false, quiet = false } = options;
-      const args = { config, recipe, out, jobs, media, grid, files, dryRun, json, quiet };
+      const { config, recipe, out, jobs, media, grid, dryRun = false, json = false, quiet = false, date } = options;
+      const args = { config, recipe, out, jobs, media, grid, files, dryRun, json, quiet, date };
       const terminal = process.stderr.isTTY && !dumb ? process.stderr : undefined;
       const { runRun } = await import('./commands/run.js');
-      exitCode = await runRun(args, { ...io, folder: process.cwd(), terminal, signals: process, leave });
+      exitCode = await runRun(args, { ...io, folder: process.cwd(), terminal, signals: process, today: localDay, leave });
     });
 
   slipyard
@@ -220,3 +222,10 @@ const ended = await main();
 if (jsonLines) io.out(exitLine(ended));
 // Whatever is still on its way out goes first; a thread stuck in native code must not keep the process.
 process.stdout.write('', () => process.stderr.write('', () => leave(ended)));
+
+/** Today by the machine's clock and time zone. */
+function localDay(): string {
+  const now = new Date();
+  const two = (value: number): string => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

@@ -20,8 +20,8 @@ export interface Account {
   readonly pages: { readonly source: number; readonly withItems: number };
   /** Items as the workers gave them, and by where they ended. */
   readonly items: StateCounts & { readonly given: number; readonly byRole: Readonly<Partial<Record<Role, StateCounts>>> };
-  /** Ready items, and the pages that the stacks were made of. */
-  readonly output: { readonly readyItems: number; readonly stackPages: number };
+  /** Ready items, pages of slips made from orders, and the pages that the stacks were made of. */
+  readonly output: { readonly readyItems: number; readonly madePages: number; readonly stackPages: number };
 }
 
 export interface AccountInput {
@@ -29,13 +29,15 @@ export interface AccountInput {
   /** Items as they came from the workers, before anything was collated. */
   readonly given: number;
   readonly documents: readonly AccountDocument[];
+  /** Pages of slips made from orders, as the workers gave them; left out: none. */
+  readonly madePages?: number;
   /** Pages of each stack: as planned, and once they are drawn as the press has put them into its PDF. */
   readonly stackPages: readonly number[];
 }
 
 const noItems = (): Record<ItemStateKind, number> => ({ ready: 0, held: 0, skipped: 0, failed: 0 });
 
-export function accountOf({ taken, given, documents, stackPages }: AccountInput): Account {
+export function accountOf({ taken, given, documents, madePages = 0, stackPages }: AccountInput): Account {
   const byState = noItems();
   const byRole: Partial<Record<Role, Record<ItemStateKind, number>>> = {};
   const ended: Record<DocumentState, number> = { read: 0, failed: 0, skipped: 0 };
@@ -54,7 +56,7 @@ export function accountOf({ taken, given, documents, stackPages }: AccountInput)
     documents: { taken, ...ended },
     pages: { source, withItems },
     items: { given, ...byState, byRole },
-    output: { readyItems: byState.ready, stackPages: stackPages.reduce((sum, pages) => sum + pages, 0) },
+    output: { readyItems: byState.ready, madePages, stackPages: stackPages.reduce((sum, pages) => sum + pages, 0) },
   };
 }
 
@@ -87,7 +89,8 @@ export function mismatches({ documents, pages, items, output }: Account): readon
   if (pages.source !== pages.withItems) wrong.push(`the documents have ${pages.source} pages, but only ${pages.withItems} became items`);
   const inStates = ITEM_STATES.reduce((sum, state) => sum + items[state], 0);
   if (items.given !== inStates) wrong.push(`${items.given} items were found, but ${inStates} are in a state`);
-  if (output.readyItems !== output.stackPages)
-    wrong.push(`${output.readyItems} items are ready, but the stacks have ${output.stackPages} pages`);
+  const made = output.madePages === 0 ? '' : ` and ${output.madePages} pages were made from orders`;
+  if (output.readyItems + output.madePages !== output.stackPages)
+    wrong.push(`${output.readyItems} items are ready${made}, but the stacks have ${output.stackPages} pages`);
   return wrong;
 }

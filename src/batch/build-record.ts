@@ -5,7 +5,7 @@ import type { ItemResult, WorkCounts } from '../recipe/outcome.js';
 import type { Account } from './account.js';
 import { idOfItem } from './build-stacks.js';
 import type { Collated } from './collate.js';
-import type { DocumentRecord, ItemRecord, RunRecord, StackRecord } from './run-record.js';
+import type { DocumentRecord, ItemRecord, OrdersRecord, RunRecord, StackRecord } from './run-record.js';
 import type { EndedDocument } from './work-through.js';
 
 export interface RecordInput {
@@ -16,10 +16,14 @@ export interface RecordInput {
   readonly stacks: readonly StackRecord[];
   /** About the run as a whole: a glob that matches nothing, say. */
   readonly diagnostics: readonly Diagnostic[];
+  /** What became of the orders; undefined where no channel has any. */
+  readonly orders: OrdersRecord | undefined;
+  /** Of what was made beside the documents. */
+  readonly counts: readonly WorkCounts[];
 }
 
 /** The record of a run, held items with the names of their files. */
-export function buildRecord({ pipeline, documents, collated, account, stacks, diagnostics }: RecordInput): RunRecord {
+export function buildRecord({ pipeline, documents, collated, account, stacks, diagnostics, orders, counts }: RecordInput): RunRecord {
   const printed = printedPlaces(collated);
   const names = new HeldNames(collated.items.flat().filter((item) => item.state.kind === 'held').length);
   const records = documents.map((document, index): DocumentRecord => {
@@ -40,8 +44,18 @@ export function buildRecord({ pipeline, documents, collated, account, stacks, di
       items,
     };
   });
-  const work = sumCounts(documents.map(({ counts }) => counts));
-  return { format: 1, media: pipeline.media, grid: pipeline.grid, account, work, stacks, diagnostics, documents: records };
+  const work = sumCounts([...documents.map((document) => document.counts), ...counts]);
+  return {
+    format: 1,
+    media: pipeline.media,
+    grid: pipeline.grid,
+    account,
+    work,
+    stacks,
+    diagnostics,
+    ...(orders ? { orders } : {}),
+    documents: records,
+  };
 }
 
 /** Where each ready item is printed, by `idOfItem`. */

@@ -3,6 +3,7 @@ import type { GridName } from '../geometry/grid.js';
 import type { PrinterSetup } from '../geometry/printer.js';
 import type { WorkItem } from '../intake/work.js';
 import type { DocumentResult } from '../recipe/outcome.js';
+import type { SlipContent, SlipLook } from '../sheet/slip-content.js';
 
 /** One document with all that is needed to process it. */
 export interface DocumentJob {
@@ -15,6 +16,8 @@ export interface DocumentJob {
   readonly grid: GridName;
   /** Left out: the printer reaches the whole page, and takes pages as their sources draw them. */
   readonly printer?: PrinterSetup;
+  /** Whether what ready labels say is wanted, for matching them with orders. */
+  readonly texts?: boolean;
   /** Called when work on a source page (from 1) begins: a sign of life. A document that gives none for long is ended. */
   readonly onPage?: (page: number) => void;
 }
@@ -27,7 +30,20 @@ export interface WorkOrder {
   readonly media: string;
   readonly grid: GridName;
   readonly printer: PrinterSetup;
+  readonly texts: boolean;
 }
+
+/** To a worker: the packing slip of one parcel, made from its orders. Plain data. */
+export interface SlipOrder {
+  readonly type: 'slip';
+  readonly content: SlipContent;
+  readonly look: SlipLook;
+  readonly media: string;
+  readonly grid: GridName;
+  readonly printer: PrinterSetup;
+}
+
+export type PoolOrder = WorkOrder | SlipOrder;
 
 /** From a worker. */
 export type WorkerReport =

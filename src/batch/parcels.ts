@@ -62,7 +62,9 @@ export function holdParcels(items: readonly ItemResult[]): readonly ItemResult[]
 
 /** The ready items of one document, parcel by parcel, each parcel in the order that its pages are printed. */
 export function readyParcels(items: readonly ItemResult[]): (readonly ItemResult[])[] {
-  return parcelsOf(items.filter((item) => item.state.kind === 'ready')).map((parcel) =>
-    parcel.toSorted((a, b) => ROLE_ORDER[a.role] - ROLE_ORDER[b.role] || a.page - b.page),
-  );
+  return parcelsOf(items.filter((item) => item.state.kind === 'ready')).map((parcel) => inParcelOrder(parcel, (item) => item));
 }
+
+/** The pages of one parcel in the order that they are printed; those of one role by their page. */
+export const inParcelOrder = <T>(pages: readonly T[], itemOf: (page: T) => Pick<ItemResult, 'role' | 'page'>): readonly T[] =>
+  pages.toSorted((a, b) => ROLE_ORDER[itemOf(a).role] - ROLE_ORDER[itemOf(b).role] || itemOf(a).page - itemOf(b).page);

@@ -3,7 +3,7 @@ import PQueue from 'p-queue';
 import type { DocumentResult } from '../recipe/outcome.js';
 import type { Reason } from '../sheet/sheet.js';
 import { failedDocument } from './failed-document.js';
-import type { WorkOrder } from './messages.js';
+import type { PoolOrder } from './messages.js';
 import { type Death, type Ending, WorkerHandle, type WorkerOptions } from './worker-handle.js';
 
 /** Memory that one worker with warm engines may take, MB: no more workers than half of the machine's memory allows. */
@@ -80,7 +80,7 @@ export class Pool {
   }
 
   /** Orders start in the order given. The result is undefined when `stop` came before it started. Never rejects. */
-  process(order: WorkOrder, stop: AbortSignal, pageBegun: (page: number) => void = () => undefined): Promise<DocumentResult | undefined> {
+  process(order: PoolOrder, stop: AbortSignal, pageBegun: (page: number) => void = () => undefined): Promise<DocumentResult | undefined> {
     return this.#queue.add(async () => (stop.aborted ? undefined : this.#once(order, pageBegun)));
   }
 
@@ -101,7 +101,7 @@ export class Pool {
     worker.end();
   }
 
-  async #once(order: WorkOrder, pageBegun: (page: number) => void): Promise<DocumentResult> {
+  async #once(order: PoolOrder, pageBegun: (page: number) => void): Promise<DocumentResult> {
     const worker = this.#take();
     const wasFresh = worker.fresh;
     const ending = await this.#run(worker, order, pageBegun);
@@ -110,7 +110,7 @@ export class Pool {
     return resultOf(await this.#run(this.#start(), order, pageBegun));
   }
 
-  async #run(worker: WorkerHandle, order: WorkOrder, pageBegun: (page: number) => void): Promise<Ending> {
+  async #run(worker: WorkerHandle, order: PoolOrder, pageBegun: (page: number) => void): Promise<Ending> {
     const ending = await worker.run(order, (page) => {
       this.#allAtWork();
       pageBegun(page);

@@ -6,11 +6,13 @@ import type { FileData, Staged } from '../files/staged.js';
 import type { Writer } from '../files/writer.js';
 import type { Reason } from '../sheet/sheet.js';
 import type { BuiltStack } from './build-stacks.js';
+import { LIST_NAMES, type ListFile } from './list-files.js';
 import type { DocumentRecord, ItemRecord, RunRecord, StackRecord } from './run-record.js';
 import type { EndedDocument } from './work-through.js';
 
 /** The names that a run gives its files: only such ones are removed when a run no longer has them. */
 const STACK_NAME = /^stack-.*\.(?:pdf|pwg)$/;
+const LIST_NAME = new RegExp(`^(?:${LIST_NAMES.join('|').replaceAll('.', '\\.')})$`);
 const HELD_NAME = /^\d{3,}-.*\.(?:png|json)$/;
 
 export interface Publication {
@@ -18,6 +20,8 @@ export interface Publication {
   readonly out: string;
   readonly documents: readonly EndedDocument[];
   readonly stacks: readonly BuiltStack[];
+  /** Lists for the bench; none in a run without orders. */
+  readonly lists?: readonly ListFile[];
   /** Called once, when the stacks are drawn and nothing has its name yet; a reason instead of the record ends it there. */
   readonly record: (stacks: readonly StackRecord[]) => RunRecord | { readonly refused: Reason };
 }
@@ -29,7 +33,11 @@ export type Published = { readonly ok: true; readonly record: RunRecord } | { re
  * is done the old outputs stay as they are. Then run.json goes first and comes last: as long as it is there, it tells of
  * exactly the files in print/ and held/. A failure of the disk comes back as a reason; each file is whole then.
  */
-export async function publish({ out, documents, stacks, record }: Publication, scratch: Scratch, writer: Writer): Promise<Published> {
+export async function publish(
+  { out, documents, stacks, lists = [], record }: Publication,
+  scratch: Scratch,
+  writer: Writer,
+): Promise<Published> {
   const staged: Staged[] = [];
   const put = async (path: string, data: FileData): Promise<FileResult> => {
     const result = await writer.stage(join(out, path), data);
@@ -37,7 +45,7 @@ export async function publish({ out, documents, stacks, record }: Publication, s
     return result;
   };
   const all = async (): Promise<Published> => {
-    for (const folder of ['print', 'held']) await must(writer.ensureFolder(join(out, folder)));
+    for (const folder of ['print', 'held', ...(lists.length > 0 ? ['lists'] : [])]) await must(writer.ensureFolder(join(out, folder)));
     for (const stack of stacks) {
       await must(put(`print/${stack.name}`, stack.chunks()));
       if (stack.raster) await must(put(`print/${stack.raster.name}`, stack.raster.chunks()));
@@ -45,6 +53,7 @@ export async function publish({ out, documents, stacks, record }: Publication, s
     const told = record(stacks.map((stack) => stack.record()));
     if ('refused' in told) throw new CannotPublish(told.refused);
     for (const { path, data } of heldFiles(told, documents, scratch)) await must(put(path, data));
+    for (const { name, data } of lists) await must(put(`lists/${name}`, data));
     await must(put('run.json', `${JSON.stringify(told, undefined, 2)}\n`));
 
     await must(writer.remove(join(out, 'run.json')));
@@ -52,6 +61,7 @@ export async function publish({ out, documents, stacks, record }: Publication, s
     for (const each of staged.slice(0, -1)) await must(each.commit());
     await removeOld(out, 'print', STACK_NAME, new Set(told.stacks.flatMap(({ file, raster = file }) => [file, raster])), writer);
     await removeOld(out, 'held', HELD_NAME, heldNames(told), writer);
+    await removeOld(out, 'lists', LIST_NAME, new Set(lists.map(({ name }) => `lists/${name}`)), writer);
     if (account) await must(account.commit());
     return { ok: true, record: told };
   };
@@ -80,7 +90,7 @@ async function must<T extends object>(result: Promise<FileResult<T>>): Promise<T
 
 /** Clears away what an interrupted run left under temporary names. Only for the holder of the folder's lock. */
 export async function clearLeftovers(out: string): Promise<FileResult> {
-  for (const folder of [out, join(out, 'print'), join(out, 'held')]) {
+  for (const folder of [out, join(out, 'print'), join(out, 'held'), join(out, 'lists')]) {
     const result = await removeLeftovers(folder);
     if (!result.ok) return result;
   }

@@ -9,17 +9,23 @@ import { Scratch } from '../files/scratch.js';
 import { temporaryName } from '../files/temporary-name.js';
 import { writeAtomically } from '../files/write-atomically.js';
 import { diskWriter, dryWriter } from '../files/writer.js';
+import { findOrderFiles } from '../intake/find-orders.js';
 import { findWork } from '../intake/find-work.js';
 import type { Reason } from '../sheet/sheet.js';
 import { type Account, accountOf, misprints, mismatches } from './account.js';
 import { buildRecord } from './build-record.js';
 import { buildStack, idOfItem, loadPress } from './build-stacks.js';
 import { collate, type Collated } from './collate.js';
+import { dayOf, type Day } from './day.js';
 import { withoutDuplicates } from './duplicates.js';
 import type { RunEvent } from './events.js';
+import { listFiles } from './list-files.js';
+import { ordersRecord } from './orders-record.js';
+import { packedParcels } from './packed-parcels.js';
 import { withPairPictures } from './pair-pictures.js';
 import { defaultJobs, Pool, POOL_DEFAULTS, workerScript } from './pool.js';
 import { clearLeftovers, publish } from './publish.js';
+import { readRunOrders } from './run-orders.js';
 import type { RunRecord, StackRecord } from './run-record.js';
 import { stackPlanOf } from './stack-plan.js';
 import { Stopwatch } from './times.js';
@@ -29,6 +35,8 @@ export interface RunRequest {
   readonly pipeline: Pipeline;
   /** Takes the same path with a writer that drops everything; touches nothing, not even a lock. */
   readonly dryRun: boolean;
+  /** The day of the run, ISO 8601: labels are too old by it, and lists name it. */
+  readonly today: string;
   readonly stop: AbortSignal;
   readonly emit: (event: RunEvent) => void;
   /** The text of log.jsonl, asked for when the run has ended in whatever way. */
@@ -63,7 +71,7 @@ export async function runBatch(request: RunRequest): Promise<RunEnd> {
   }
 }
 
-async function runInFolder({ pipeline, dryRun, stop, emit, worker }: RunRequest, scratch: Scratch): Promise<RunEnd> {
+async function runInFolder({ pipeline, dryRun, today, stop, emit, worker }: RunRequest, scratch: Scratch): Promise<RunEnd> {
   const watch = new Stopwatch(performance);
   const jobs = pipeline.jobs ?? defaultJobs();
   const plans = pipeline.channels.map(({ recipe }) => stackPlanOf(recipe, pipeline.grid));
@@ -71,7 +79,11 @@ async function runInFolder({ pipeline, dryRun, stop, emit, worker }: RunRequest,
   const pool = new Pool(jobs, { script: workerScript(), ...POOL_DEFAULTS, ...worker, onTalk });
   try {
     pool.warm();
-    const { intake, diagnostics } = await findWork(pipeline);
+    const orderFiles = await findOrderFiles(pipeline);
+    const found = await findWork(pipeline, { except: new Set(orderFiles.files.map(({ path }) => path)) });
+    const { intake } = found;
+    const ordered = await readRunOrders(pipeline, orderFiles.files);
+    const diagnostics = [...found.diagnostics, ...orderFiles.diagnostics, ...ordered.diagnostics];
     const taken = intake.work.length + intake.refused.length;
     emit({ type: 'started', config: pipeline.file, out: pipeline.out, documents: taken, jobs, dryRun });
     for (const diagnostic of diagnostics) emit({ type: 'diagnostic', diagnostic });
@@ -86,22 +98,33 @@ async function runInFolder({ pipeline, dryRun, stop, emit, worker }: RunRequest,
     };
     const worked = await workThrough(pipeline, intake, { pool, scratch, stop, emit, onFirstEnd });
     if (worked.kind !== 'all') return worked;
-    pool.close();
     watch.lap('documents');
 
     const unique = withoutDuplicates(worked.documents.map(({ work, items }) => ({ name: work.shownName, items })));
-    const pictured = await withPairPictures(worked.documents, unique, scratch);
+    const ended = await dayOf(pipeline, worked.documents, unique.items, ordered, today, { pool, scratch, stop });
+    if (ended.kind === 'stopped') return { kind: 'stopped', done: taken, of: taken };
+    if (ended.kind === 'cannot-go-on') return ended;
+    const { day } = ended;
+    pool.close();
+    watch.lap('orders');
+    for (const diagnostic of day.diagnostics) emit({ type: 'diagnostic', diagnostic });
+    const pictured = await withPairPictures(worked.documents, { items: day.items, pairs: unique.pairs }, scratch);
     if ('reason' in pictured) return { kind: 'cannot-go-on', reason: pictured.reason };
     const { documents } = pictured;
     const collated = collate(
       documents.map(({ work, items }) => ({ plan: plans[work.channel] ?? { number: undefined, impose: undefined }, items })),
       pipeline.media,
+      day.collate,
     );
+    const packed = packedParcels(pipeline, documents, collated, day.matched.parcels);
+    const lists = ordered.files.length > 0 ? await listFiles(packed, pipeline.day.lists, today) : { files: [], diagnostics: [] };
+    for (const diagnostic of lists.diagnostics) emit({ type: 'diagnostic', diagnostic });
+    const madeIds = madePages(day, collated);
     const stacks = collated.stacks.map((stack) =>
       buildStack(
         stack,
         { media: pipeline.media, grid: pipeline.grid, output: pipeline.printer.output },
-        documents.map(({ pressed }) => pressed),
+        [...documents, ...day.slips].map(({ pressed }) => pressed),
         scratch,
       ),
     );
@@ -110,10 +133,11 @@ async function runInFolder({ pipeline, dryRun, stop, emit, worker }: RunRequest,
         taken,
         given: documents.reduce((sum, { items }) => sum + items.length, 0),
         documents: documents.map((document, index) => ({ ...document, items: collated.items[index] ?? [] })),
+        madePages: madeIds.length,
         stackPages,
       });
     const planned = accountWith(stacks.map(({ pages }) => pages));
-    const wrong = mismatches(planned);
+    const wrong = [...mismatches(planned), ...day.matched.mismatches];
     if (wrong.length > 0) return { kind: 'cannot-go-on', reason: doesNotAddUp(wrong) };
 
     emit({ type: 'stacking', pages: planned.output.stackPages });
@@ -124,14 +148,19 @@ async function runInFolder({ pipeline, dryRun, stop, emit, worker }: RunRequest,
       const misprinted = [
         ...mismatches(account),
         ...misprints(
-          readyIds(collated),
+          [...readyIds(collated), ...madeIds],
           stacks.flatMap((stack) => stack.printed()),
         ),
       ];
       if (misprinted.length > 0) return { refused: doesNotAddUp(misprinted) };
-      return buildRecord({ pipeline, documents, collated, account, stacks: built, diagnostics });
+      const paths = lists.files.map(({ name }) => `lists/${name}`);
+      const orders = pipeline.channels.some((channel) => channel.orders)
+        ? ordersRecord(pipeline, ordered, day, collated, paths)
+        : undefined;
+      const told = [...diagnostics, ...day.diagnostics, ...lists.diagnostics];
+      return buildRecord({ pipeline, documents, collated, account, stacks: built, diagnostics: told, orders, counts: day.counts });
     };
-    const published = await publish({ out: pipeline.out, documents, stacks, record }, scratch, writer);
+    const published = await publish({ out: pipeline.out, documents, stacks, lists: lists.files, record }, scratch, writer);
     if (!published.ok) return { kind: 'cannot-go-on', reason: published.reason };
     watch.lap('stacks');
     tell(emit, await writer.write(join(pipeline.out, 'times.json'), watch.toJson(jobs, documents)));
@@ -156,6 +185,14 @@ async function openFolder(out: string): Promise<{ readonly lock: Lock } | { read
 /** What fails beside the results spoils none of them, but is told. */
 function tell(emit: RunRequest['emit'], result: FileResult): void {
   if (!result.ok) emit({ type: 'diagnostic', diagnostic: { ...result.reason, severity: 'warning', place: { kind: 'run' } } });
+}
+
+/** Pages made from orders that must be in the stacks, by `idOfItem`: those of the slips whose labels are ready. */
+function madePages({ slips }: Day, collated: Collated): string[] {
+  const ready = new Set(readyIds(collated));
+  return slips.flatMap(({ label, items }, index) =>
+    ready.has(label) ? items.map(({ id }) => idOfItem(collated.items.length + index, id)) : [],
+  );
 }
 
 const readyIds = ({ items }: Collated): string[] =>

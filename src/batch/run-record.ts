@@ -4,6 +4,8 @@ import type { GridName } from '../geometry/grid.js';
 import type { Turn } from '../geometry/placement.js';
 import type { CodeSummary, ItemStateKind, WorkCounts } from '../recipe/outcome.js';
 import type { Reason, Role } from '../sheet/sheet.js';
+import type { Clue } from '../orders/matching.js';
+import type { Place } from '../orders/order-places.js';
 import type { Account, DocumentState } from './account.js';
 
 /**
@@ -19,8 +21,38 @@ export interface RunRecord {
   readonly work: WorkCounts;
   readonly stacks: readonly StackRecord[];
   readonly diagnostics: readonly Diagnostic[];
+  /** What became of the orders; only where a channel has order files. */
+  readonly orders?: OrdersRecord;
   /** In the fixed order: channel as listed, file name in natural order, content hash. */
   readonly documents: readonly DocumentRecord[];
+}
+
+/** One order file. */
+export interface OrderFileRecord {
+  readonly name: string;
+  readonly channel: string;
+  readonly orders: number;
+}
+
+/** The orders of the run: each in exactly one place. Orders are named by their numbers, never by their buyers. */
+export interface OrdersRecord {
+  readonly files: readonly OrderFileRecord[];
+  readonly sums: { readonly orders: number } & Readonly<Record<Place, number>>;
+  readonly each: readonly OrderRecord[];
+  /** What is left over, in sentences. */
+  readonly looseEnds: readonly Reason[];
+  /** Paths of the lists for the bench. */
+  readonly lists: readonly string[];
+}
+
+export interface OrderRecord {
+  readonly number: string;
+  readonly channel: string;
+  readonly place: Place;
+  /** Numbers of its parcels in the run, from 1; none unless it is packed. */
+  readonly parcels: readonly number[];
+  /** By what its labels were found. */
+  readonly by?: readonly Clue[];
 }
 
 export interface StackRecord {

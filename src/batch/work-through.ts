@@ -8,6 +8,7 @@ import {
   ITEM_STATES,
   type ItemResult,
   type ItemStateKind,
+  type LabelText,
   type StageTimes,
   type WorkCounts,
 } from '../recipe/outcome.js';
@@ -27,6 +28,8 @@ export interface EndedDocument {
   readonly pressed: Kept | undefined;
   /** By item id. */
   readonly pictures: ReadonlyMap<string, Kept>;
+  /** What its ready labels say; only where the channel has orders. Never written. */
+  readonly texts: readonly LabelText[];
   readonly times: StageTimes;
   readonly counts: WorkCounts;
 }
@@ -68,7 +71,15 @@ export async function workThrough(
       'item' in task
         ? refusedDocument(task.state, task.reason)
         : await pool.process(
-            { type: 'document', item: work, recipe: channel.recipe, media: pipeline.media, grid: pipeline.grid, printer: pipeline.printer },
+            {
+              type: 'document',
+              item: work,
+              recipe: channel.recipe,
+              media: pipeline.media,
+              grid: pipeline.grid,
+              printer: pipeline.printer,
+              texts: channel.orders !== undefined,
+            },
             halt,
           );
     if (!result) return undefined;
@@ -81,7 +92,7 @@ export async function workThrough(
       return undefined;
     }
     done += 1;
-    const { pageCount, items, diagnostics, times, counts } = result;
+    const { pageCount, items, diagnostics, texts = [], times, counts } = result;
     emit({
       type: 'document',
       name: work.shownName,
@@ -92,7 +103,7 @@ export async function workThrough(
       done,
       of: inOrder.length,
     });
-    return { work, state, pageCount, items, diagnostics, times, counts, ...put };
+    return { work, state, pageCount, items, diagnostics, texts, times, counts, ...put };
   };
 
   const documents = (await Promise.all(inOrder.map(one))).filter((each) => each !== undefined);

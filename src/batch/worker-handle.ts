@@ -1,6 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import type { DocumentResult } from '../recipe/outcome.js';
-import type { WorkOrder, WorkerReport } from './messages.js';
+import type { PoolOrder, WorkerReport } from './messages.js';
 
 export interface WorkerOptions {
   readonly script: URL;
@@ -82,7 +82,7 @@ export class WorkerHandle {
   }
 
   /** Throws when it is dead or has a document already (a bug of the caller). */
-  run(order: WorkOrder, onPage: (page: number) => void): Promise<Ending> {
+  run(order: PoolOrder, onPage: (page: number) => void): Promise<Ending> {
     if (!this.#alive || this.#current) throw new Error('worker-handle: the worker is dead or has a document already');
     this.#documents += 1;
     return new Promise((resolve) => {

@@ -3,23 +3,24 @@ import { parentPort } from 'node:worker_threads';
 import { readWork } from '../intake/read-work.js';
 import type { DocumentResult } from '../recipe/outcome.js';
 import { failedDocument } from './failed-document.js';
-import type { WorkerReport, WorkOrder } from './messages.js';
+import type { PoolOrder, WorkerReport, WorkOrder } from './messages.js';
 import { processDocument } from './process-document.js';
+import { processSlip } from './process-slip.js';
 
 // The script of a worker thread: one document after the other, engines stay warm in between.
 if (!parentPort) throw new Error('worker: this script only runs as a worker thread');
 const port = parentPort;
-port.on('message', (order: WorkOrder) => void work(order));
+port.on('message', (order: PoolOrder) => void work(order));
 
-async function work(order: WorkOrder): Promise<void> {
+async function work(order: PoolOrder): Promise<void> {
   try {
-    report({ type: 'done', result: await resultOf(order), spoiled: false });
+    report({ type: 'done', result: await (order.type === 'slip' ? processSlip(order) : resultOf(order)), spoiled: false });
   } catch (error) {
     report({ type: 'done', result: failedDocument(bugReason(error)), spoiled: true });
   }
 }
 
-async function resultOf({ item, recipe, media, grid, printer }: WorkOrder): Promise<DocumentResult> {
+async function resultOf({ item, recipe, media, grid, printer, texts }: WorkOrder): Promise<DocumentResult> {
   const read = await readWork(item);
   if (!read.ok) return failedDocument(read.reason);
   if (createHash('sha256').update(read.bytes).digest('hex') !== item.sha256) {
@@ -30,7 +31,7 @@ async function resultOf({ item, recipe, media, grid, printer }: WorkOrder): Prom
     });
   }
   const onPage = (page: number): void => port.postMessage({ type: 'page', page } satisfies WorkerReport);
-  return processDocument({ bytes: read.bytes, shownName: item.shownName, recipe, media, grid, printer, onPage });
+  return processDocument({ bytes: read.bytes, shownName: item.shownName, recipe, media, grid, printer, texts, onPage });
 }
 
 /** Hands the bytes over instead of copying them twice; they may be parts of an engine's own memory, which can't be handed over. */

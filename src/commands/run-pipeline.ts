@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { loadPipeline } from '../config/load-pipeline.js';
+import { slipsFromOrders } from '../config/channel.js';
 import { loadRecipe } from '../config/load-recipe.js';
 import type { Loaded } from '../config/loaded.js';
 import type { Pipeline } from '../config/pipeline.js';
@@ -104,12 +105,20 @@ function fromRecipe(args: PipelineArgs, given: Given, reference: string, folder:
   if (tooMany) return failed(usage(tooMany.message, 'Give a coarser --grid or a smaller --media.', 'config/too-many-dots'));
   const { value: recipe, diagnostics, sources } = loadRecipe(reference, folder, mediaNamed(media));
   if (!recipe) return { value: undefined, diagnostics, sources };
+  if (slipsFromOrders(recipe))
+    return failed(
+      usage(
+        `the recipe ${recipe.name} has slips made from orders, which only a channel of a pipeline has`,
+        'Name the channel with its `orders` in pipeline.yaml.',
+      ),
+    );
   const pipeline: Pipeline = {
     file: undefined,
     folder,
     media,
     grid,
     printer: PLAIN_PRINTER,
+    day: { studio: { name: '', contact: [] }, stackOrder: [], lists: media },
     out: resolve(folder, args.out ?? PIPELINE_DEFAULTS.out),
     jobs: undefined,
     channels: [{ name: recipe.name, files: args.files, recipe }],

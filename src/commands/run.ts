@@ -17,6 +17,8 @@ export interface RunArgs extends PipelineArgs {
   readonly dryRun: boolean;
   readonly json: boolean;
   readonly quiet: boolean;
+  /** The day of the run as typed; undefined: today. */
+  readonly date: string | undefined;
 }
 
 export interface RunIo extends CommandIo {
@@ -25,13 +27,16 @@ export interface RunIo extends CommandIo {
   /** Where an updating line may be shown; undefined when talk doesn't go to a terminal. */
   readonly terminal: NodeJS.WriteStream | undefined;
   readonly signals: SignalSource;
+  /** Today where the machine stands, `2026-11-28`. */
+  readonly today: () => string;
   /** Ends the process at once: the second request to end. */
   readonly leave: (exitCode: ExitCode) => void;
 }
 
 /** `slipyard run`: the channels' documents to print-ready stacks. */
 export async function runRun(args: RunArgs, io: RunIo): Promise<ExitCode> {
-  const loaded = pipelineFrom(args, io.folder);
+  const today = args.date ?? io.today();
+  const loaded = isDay(today) ? pipelineFrom(args, io.folder) : badDate(today);
   showDiagnostics(loaded, args, io);
   if (!loaded.value) return EXIT.usage;
   const pipeline = loaded.value;
@@ -57,7 +62,7 @@ export async function runRun(args: RunArgs, io: RunIo): Promise<ExitCode> {
     else if (event.type === 'diagnostic') io.err(formatDiagnostics([event.diagnostic], { colour: io.colour, sources: loaded.sources }));
     if (event.type === 'started') talk(startLine(event, pipeline, io.folder));
   };
-  const end = await runBatch({ pipeline, dryRun: args.dryRun, stop: stop.signal, emit, log: () => log.text() }).finally(() => {
+  const end = await runBatch({ pipeline, dryRun: args.dryRun, today, stop: stop.signal, emit, log: () => log.text() }).finally(() => {
     progress.end();
     stop.release();
   });
@@ -81,6 +86,23 @@ export async function runRun(args: RunArgs, io: RunIo): Promise<ExitCode> {
     }
   }
 }
+
+const isDay = (text: string): boolean =>
+  /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(Date.parse(text)) && new Date(text).toISOString().startsWith(text);
+
+const badDate = (date: string): Loaded<Pipeline> => ({
+  value: undefined,
+  diagnostics: [
+    {
+      code: 'commands/bad-usage',
+      severity: 'error',
+      message: `--date is “${date}”`,
+      place: { kind: 'run' },
+      remedy: 'Write a day such as 2026-11-28.',
+    },
+  ],
+  sources: new Map(),
+});
 
 const exitOf = (by: StopSignal): ExitCode => (by === 'SIGINT' ? EXIT.interrupted : EXIT.terminated);
 

@@ -8,6 +8,7 @@ import type { ConfigFile, Span } from './config-file.js';
 import { CHANNEL_KEYS, isKey, PIPELINE_KEYS, RECIPE_KEYS } from './keys.js';
 import { spanOf } from './parse-yaml.js';
 import type { Channel } from './pipeline.js';
+import type { CompiledRecipe } from './recipe.js';
 import { readMap, type Entry } from './read-map.js';
 import { readOneOrMore, readText, slotOf, wrongValue, type Slot } from './read-value.js';
 import { stepNames, type WrittenRecipe } from './recipe-file.js';
@@ -44,6 +45,7 @@ export function readChannel(reading: ChannelReading, node: Node | undefined, at:
   const name = read('name', (slot) => readName(reading, slot));
   const files = read('files', readFiles);
   const orders = read('orders', readFiles);
+  const carrier = read('carrier', (slot) => readText(slot, 'is the name of who takes the parcels', 'carrier: our carrier'));
   const reference = read('recipe', (slot) => readText(slot, "is a recipe's name or file", 'recipe: any-page'));
   const recipeEntry = entries.get('recipe');
   const recipe =
@@ -56,7 +58,23 @@ export function readChannel(reading: ChannelReading, node: Node | undefined, at:
     if (checkTogether(recipe, overrides.values, places) && media) checkOnMedia(recipe, media, overrides.values, places);
   }
   if (name === undefined || !files || !recipe || !overrides) return undefined;
-  return { name, files, ...(orders ? { orders } : {}), recipe: compileRecipe(recipe, overrides.values) };
+  const compiled = compileRecipe(recipe, overrides.values);
+  if (!ordersEntry && slipsFromOrders(compiled)) return tellNoOrders(file, recipeEntry?.keySpan ?? at);
+  return { name, files, ...(orders ? { orders } : {}), ...(carrier === undefined ? {} : { carrier }), recipe: compiled };
+}
+
+/** Whether a recipe has its slips made from orders. */
+export const slipsFromOrders = ({ steps }: CompiledRecipe): boolean =>
+  steps.some(({ name, options }) => name === 'packing-slip' && options['from'] === 'from-orders');
+
+function tellNoOrders(file: ConfigFile, at: Span): undefined {
+  file.error(
+    'config/no-orders',
+    at,
+    'the recipe has slips made from orders, but the channel names no order files',
+    'Add `orders: inbox/orders*.csv` to the channel, or another `packing-slip`.',
+  );
+  return undefined;
 }
 
 function tellNoMap(file: ConfigFile, at: Span, recipe: WrittenRecipe): void {

@@ -1,6 +1,21 @@
 /** The keys that each kind of file, and each entry of `channels`, may have. */
-export const PIPELINE_KEYS = ['media', 'grid', 'output', 'print-width', 'margins', 'offset', 'out', 'jobs', 'channels'] as const;
-export const CHANNEL_KEYS = ['name', 'files', 'orders', 'recipe', 'options'] as const;
+export const PIPELINE_KEYS = [
+  'media',
+  'grid',
+  'output',
+  'print-width',
+  'margins',
+  'offset',
+  'studio',
+  'stack-order',
+  'lists',
+  'out',
+  'jobs',
+  'channels',
+] as const;
+/** The keys of `studio`. */
+export const STUDIO_KEYS = ['name', 'contact'] as const;
+export const CHANNEL_KEYS = ['name', 'files', 'orders', 'carrier', 'recipe', 'options'] as const;
 export const RECIPE_KEYS = ['about', 'orders', 'steps'] as const;
 /** Those that a recipe can't be without. */
 export const RECIPE_NEEDS = ['about', 'steps'] as const;

@@ -9,6 +9,7 @@ import type { ConfigFile } from './config-file.js';
 import { tooManyDots } from './too-many-dots.js';
 import { readMedia } from './option-value.js';
 import { readPrinter } from './printer-keys.js';
+import { readOrdersSetup } from './studio-keys.js';
 import { CHANNEL_KEYS, isKey, PIPELINE_KEYS, RECIPE_KEYS } from './keys.js';
 import { parseYaml, spanOf } from './parse-yaml.js';
 import type { Channel, Pipeline } from './pipeline.js';
@@ -70,12 +71,13 @@ export function readPipeline(
   const out = read('out', (entry) => readOut(file, folder, entry), resolve(folder, PIPELINE_DEFAULTS.out));
   const jobs = read<number | undefined>('jobs', (entry) => readInteger(slotOf(file, entry), 1, MOST_JOBS), undefined);
   const printer = readPrinter(file, entries, media, grid);
+  const day = readOrdersSetup(file, entries, media);
   const channelsEntry = entries.get('channels');
   const around = { file, folder, steps, shelf, media: media === undefined ? undefined : mediaNamed(media) };
   const channels = channelsEntry ? readChannels(around, channelsEntry) : undefined;
-  if (file.diagnostics.length > 0 || media === undefined || grid === undefined || out === undefined || !channels || !printer)
+  if (file.diagnostics.length > 0 || media === undefined || grid === undefined || out === undefined || !channels || !printer || !day)
     return undefined;
-  return { file: file.path, folder, media, grid, printer, out, jobs, channels };
+  return { file: file.path, folder, media, grid, printer, day, out, jobs, channels };
 }
 
 function pipelineKeyElsewhere(steps: readonly Step[], key: string): string | undefined {

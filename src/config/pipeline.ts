@@ -1,6 +1,24 @@
 import type { GridName } from '../geometry/grid.js';
 import type { PrinterSetup } from '../geometry/printer.js';
+import type { SortKey } from '../orders/sort-parcels.js';
 import type { CompiledRecipe } from './recipe.js';
+
+/** Who sends: what stands at the head of a slip. */
+export interface Studio {
+  /** Empty: nothing is said. */
+  readonly name: string;
+  /** Lines below the name; they are taken for the studio's own address where labels show them. */
+  readonly contact: readonly string[];
+}
+
+/** What concerns orders and the whole day. */
+export interface OrdersSetup {
+  readonly studio: Studio;
+  /** By what parcels are sorted, in turn; none: channel by channel, file by file. */
+  readonly stackOrder: readonly SortKey[];
+  /** Media name of the pick list and the hand-over list. */
+  readonly lists: string;
+}
 
 /** A checked pipeline. Paths are absolute. */
 export interface Pipeline {
@@ -12,6 +30,7 @@ export interface Pipeline {
   readonly media: string;
   readonly grid: GridName;
   readonly printer: PrinterSetup;
+  readonly day: OrdersSetup;
   readonly out: string;
   /** Workers; undefined: as many as the machine can spare. */
   readonly jobs: number | undefined;
@@ -24,5 +43,7 @@ export interface Channel {
   readonly files: readonly string[];
   /** Globs or files of the channel's orders, like `files`; absent: nothing is matched. Where they are there, so is the recipe's order map. */
   readonly orders?: readonly string[];
+  /** Who takes its parcels, as the hand-over list names it; absent: not said. */
+  readonly carrier?: string;
   readonly recipe: CompiledRecipe;
 }

@@ -1,5 +1,6 @@
 import { GRID_NAMES } from '../geometry/grid.js';
 import { OUTPUT_KINDS } from '../geometry/printer.js';
+import { SORT_KEYS } from '../orders/sort-parcels.js';
 import type { Step } from '../steps/step.js';
 import { DRAFT_7, type JsonSchema } from './json-schema.js';
 import { kindSchema, LENGTH, MEDIA, optionSchema, wordsSchema } from './option-schema.js';
@@ -8,6 +9,9 @@ import { RECIPE_NEEDS } from './keys.js';
 import { MOST_JOBS, PIPELINE_DEFAULTS } from './pipeline-file.js';
 import { ordersSchema } from './orders-schema.js';
 import { optionsOf } from './step-options.js';
+
+const TEXT: JsonSchema = { type: 'string', pattern: '\\S' };
+const oneOrMore = (items: JsonSchema): JsonSchema => ({ anyOf: [items, { type: 'array', items, minItems: 1 }] });
 
 const definitionName = (step: Step): string => `step-${step.name}`;
 
@@ -86,6 +90,21 @@ export function pipelineSchema(steps: readonly Step[]): JsonSchema {
       minItems: 2,
       maxItems: 2,
     },
+    studio: {
+      description: 'Who sends: what stands at the head of slips made from orders.',
+      type: 'object',
+      additionalProperties: false,
+      required: ['name'],
+      properties: {
+        name: { description: 'The name of the studio.', ...TEXT },
+        contact: { description: 'Lines below the name: address, telephone, e-mail.', ...oneOrMore(TEXT) },
+      },
+    },
+    'stack-order': {
+      description: 'By what parcels are sorted, one word or several in turn. Default: channel by channel, file by file.',
+      ...oneOrMore(wordsSchema(SORT_KEYS)),
+    },
+    lists: { description: `What the pick list and the hand-over list are printed on. Default: what labels are.`, ...MEDIA },
     out: {
       description: `The folder for the results, from the pipeline file's own folder. Default: ${out}.`,
       type: 'string',
@@ -117,22 +136,22 @@ export function pipelineSchema(steps: readonly Step[]): JsonSchema {
 }
 
 function channelSchema(steps: readonly Step[]): JsonSchema {
-  const text: JsonSchema = { type: 'string', pattern: '\\S' };
   const properties: Record<(typeof CHANNEL_KEYS)[number], JsonSchema> = {
-    name: { description: 'A name of your own for the channel; each name once.', ...text, maxLength: 60 },
+    name: { description: 'A name of your own for the channel; each name once.', ...TEXT, maxLength: 60 },
     files: {
       description: "The channel's documents: a file name or pattern, or a list of them, from the pipeline file's own folder.",
-      anyOf: [text, { type: 'array', items: text, minItems: 1 }],
+      ...oneOrMore(TEXT),
       examples: ['inbox/my-shop/*.pdf'],
     },
     orders: {
       description: "The channel's order files, like `files`; the recipe's `orders` says how they are read. Default: none.",
-      anyOf: [text, { type: 'array', items: text, minItems: 1 }],
+      ...oneOrMore(TEXT),
       examples: ['inbox/my-shop/orders*.csv'],
     },
+    carrier: { description: 'Who takes its parcels, as the hand-over list names it. Default: not said.', ...TEXT },
     recipe: {
       description: 'The name of a recipe that comes with the program, or the path of a recipe file.',
-      ...text,
+      ...TEXT,
       examples: ['any-page'],
     },
     options: {

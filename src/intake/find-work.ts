@@ -14,6 +14,8 @@ export interface FindOptions {
   readonly limits?: IntakeLimits;
   /** How long a file that was changed just now is watched for further changes, ms. */
   readonly wait?: number;
+  /** Paths that are no documents, whatever names them: order files. */
+  readonly except?: ReadonlySet<string>;
 }
 
 const WAIT = 300;
@@ -32,15 +34,16 @@ interface Candidate {
  */
 export async function findWork(
   pipeline: Pick<Pipeline, 'folder' | 'out' | 'channels'>,
-  { limits = INTAKE_LIMITS, wait = WAIT }: FindOptions = {},
+  { limits = INTAKE_LIMITS, wait = WAIT, except = new Set() }: FindOptions = {},
 ): Promise<{ readonly intake: Intake; readonly diagnostics: readonly Diagnostic[] }> {
-  const { candidates, diagnostics } = await findCandidates(pipeline);
+  const named = await findCandidates(pipeline);
+  const candidates = named.candidates.filter(({ path }) => !except.has(path));
   const paths = candidates.map(({ path }) => path);
   const states = await settledStates(paths, wait);
   const looked = await inParallel(candidates, ({ channel, path }) =>
     lookAt({ channel, path, shownName: shownPath(pipeline.folder, path) }, states.get(path) ?? 'moving', limits),
   );
-  return { intake: withoutDuplicates(looked.flat()), diagnostics };
+  return { intake: withoutDuplicates(looked.flat()), diagnostics: named.diagnostics };
 }
 
 async function findCandidates({ folder, out, channels }: Pick<Pipeline, 'folder' | 'out' | 'channels'>): Promise<{

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Box } from '../geometry/box.js';
 import type { Turn } from '../geometry/placement.js';
+import type { LabelCode } from '../orders/label-facts.js';
 import type { CodeRole, CodeUse } from '../proof/code-role.js';
 import type { Symbology } from '../reading/source.js';
 import type { Reason, Role } from '../sheet/sheet.js';
@@ -96,6 +97,14 @@ export interface WorkCounts {
   readonly decodes: number;
 }
 
+/** What a ready label says, for matching it with its order. Personal data: in memory only, never written. */
+export interface LabelText {
+  readonly itemId: string;
+  readonly codes: readonly LabelCode[];
+  /** Lines of type, in reading order; none when it is a picture. */
+  readonly lines: readonly string[];
+}
+
 /** Same shape for success and failure: a document that can't be opened has no pages and one failed item. */
 export interface DocumentResult {
   readonly pageCount: number;
@@ -104,6 +113,8 @@ export interface DocumentResult {
   /** A PDF with one output page for each ready item, in the order of `items`; undefined when none is ready. */
   readonly pressed: Uint8Array | undefined;
   readonly pictures: readonly HeldPicture[];
+  /** Of each ready label, where the job asks for it. */
+  readonly texts?: readonly LabelText[];
   readonly times: StageTimes;
   readonly counts: WorkCounts;
 }

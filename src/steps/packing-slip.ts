@@ -1,7 +1,7 @@
 import { grow, intersection } from '../geometry/box.js';
 import { lengthToPt, mmToPt } from '../geometry/length.js';
 import { codeLikeAreas } from '../reading/code-like.js';
-import { held, isLabel, isPlanned, pageSheet, type Reason, type Sheet } from '../sheet/sheet.js';
+import { held, isLabel, isPlanned, pageSheet, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
 import { EMPTY_REGION, fitSlip, type SlipFitting } from './fit-slip.js';
 import { option, optional, type OptionValues } from './option.js';
 import { boxOnPage, PLACES, placeOnPage } from './place-on-page.js';
@@ -10,8 +10,8 @@ import { ownersOf } from './whose.js';
 
 const OPTIONS = {
   from: option(
-    { kind: 'choice', values: ['next-page', 'same-page'] },
-    "Where a label's slip is: on the slip pages after it, or on a part of the label's own page.",
+    { kind: 'choice', values: ['next-page', 'same-page', 'from-orders'] },
+    "Where a label's slip is: on the slip pages after it, on a part of the label's own page, or nowhere, so that it is made from the channel's orders.",
     'next-page',
   ),
   place: optional({ kind: 'choice', values: PLACES }, 'With same-page: the part of the page that is the slip.'),
@@ -26,6 +26,11 @@ const OPTIONS = {
     unit: 'pt',
   }),
   margin: option({ kind: 'length', min: { value: 0, unit: 'mm' } }, 'Clear border around the slip.', { value: 3, unit: 'mm' }),
+  code: optional(
+    { kind: 'choice', values: ['code128', 'qr', 'none'] },
+    'With from-orders: the code of the order number on the slip, for the scanner at the bench; code128 where nothing is said.',
+  ),
+  prices: optional({ kind: 'boolean' }, 'With from-orders: whether prices are printed; not where nothing is said, and never on a gift.'),
   'if-held': option({ kind: 'choice', values: ['hold-label', 'print-label'] }, 'What becomes of a label whose slip is held.', 'hold-label'),
 } as const;
 
@@ -38,7 +43,7 @@ export const packingSlip = documentStep({
   options: OPTIONS,
   short: 'from',
   displaces: { box: ['place', 'from'], place: ['box', 'from'], from: ['box', 'place'] },
-  together({ from, place, box }) {
+  together({ from, place, box, code, prices }) {
     if (place && box) return { message: '`place` and `box` both say where the slip is', remedy: 'Keep one of them.' };
     if (from === 'same-page' && !place && !box) {
       return {
@@ -46,7 +51,13 @@ export const packingSlip = documentStep({
         remedy: 'Add `place: lower-half` or the like, or a `box`.',
       };
     }
-    if (from === 'next-page' && (place || box)) {
+    if (from !== 'from-orders' && (code !== undefined || prices !== undefined)) {
+      return {
+        message: '`code` and `prices` say how a slip looks that is made from an order',
+        remedy: 'Add `from: from-orders`, or take them out.',
+      };
+    }
+    if (from !== 'same-page' && (place || box)) {
       return {
         message: '`place` and `box` say where a slip lies on the page of its label',
         remedy: 'Add `from: same-page`, or take them out.',
@@ -59,6 +70,7 @@ export const packingSlip = documentStep({
     'locate-label': 'a slip belongs to a label, which must be located first',
   },
   async apply(sheets, options, context) {
+    if (options.from === 'from-orders') return forOrders(sheets);
     const withSlips = options.from === 'same-page' ? sheets.flatMap((sheet) => fromSamePage(sheet, sheets, options, context)) : sheets;
     const ifSlipHeld = options['if-held'] === 'print-label' ? 'release' : 'hold';
     const numbers = new Map(withSlips.filter(isLabel).map((label, index) => [label, index + 1]));
@@ -79,6 +91,21 @@ export const packingSlip = documentStep({
     });
   },
 });
+
+/** Labels as parcels of their own: their slips are made when they are matched with their orders. Slips of the channel's own are left out. */
+function forOrders(sheets: readonly Sheet[]): readonly Sheet[] {
+  const numbers = new Map(sheets.filter(isLabel).map((label, index) => [label, index + 1]));
+  return sheets.map((sheet) => {
+    if (isLabel(sheet)) return { ...sheet, parcel: numbers.get(sheet) };
+    return sheet.role === 'slip' && isPlanned(sheet) ? skipped(sheet, MADE_FROM_ORDER) : sheet;
+  });
+}
+
+const MADE_FROM_ORDER: Reason = {
+  code: 'packing-slip/from-orders',
+  message: "the channel's own slip is left out: the recipe has slips made from the orders",
+  remedy: 'To print it instead: `packing-slip: next-page`.',
+};
 
 const SLIP_FIRST: Reason = {
   code: 'packing-slip/whose',

@@ -60,6 +60,7 @@ export function pipelineOf(
     media: '4x6in',
     grid: '203dpi',
     printer: PLAIN_PRINTER,
+    day: { studio: { name: '', contact: [] }, stackOrder: [], lists: '4x6in' },
     out: join(folder, 'out'),
     jobs: 1,
     channels: Object.entries(channels).map(([name, steps]) => ({
@@ -83,6 +84,7 @@ export async function run(pipeline: Pipeline, changes: Partial<RunRequest> = {})
   const end = await runBatch({
     pipeline,
     dryRun: false,
+    today: '2026-11-28',
     stop: new AbortController().signal,
     log: () => '',
     worker: { script: PLAIN_PRESS },

@@ -24,6 +24,7 @@ const order = (shownName: string): WorkOrder => ({
   media: '4x6in',
   grid: '203dpi',
   printer: PLAIN_PRINTER,
+  texts: false,
 });
 
 async function runAll(under: Pool, names: readonly string[]): Promise<(DocumentResult | undefined)[]> {

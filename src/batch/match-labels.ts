@@ -1,0 +1,99 @@
+import type { Pipeline } from '../config/pipeline.js';
+import { looseEnds, type LooseEnd } from '../orders/loose-ends.js';
+import type { LabelFacts } from '../orders/label-facts.js';
+import { matchOrders } from '../orders/match.js';
+import type { ChannelRules, MatchedParcel } from '../orders/matching.js';
+import type { Order } from '../orders/order.js';
+import { mismatches, orderPlaces, orderSums, type OrderSums, type PlacedOrder } from '../orders/order-places.js';
+import type { ItemResult, ItemState } from '../recipe/outcome.js';
+import { isLabel, type Reason } from '../sheet/sheet.js';
+import { idOfItem } from './build-stacks.js';
+import { holdParcels } from './parcels.js';
+import type { EndedDocument } from './work-through.js';
+
+/** A parcel with its orders; personal data. */
+export interface OrderedParcel extends Omit<MatchedParcel, 'orders'> {
+  readonly orders: readonly Order[];
+  /** Whole, where a code of the label says it. */
+  readonly tracking: string;
+}
+
+export interface MatchedRun {
+  /** The items of each document; labels that can't be matched are held now, and their parcels with them. */
+  readonly items: readonly (readonly ItemResult[])[];
+  /** By the label's `idOfItem`. */
+  readonly parcels: ReadonlyMap<string, OrderedParcel>;
+  /** Return labels, by `idOfItem`, with the label that they go with. */
+  readonly goesWith: ReadonlyMap<string, string>;
+  readonly places: readonly PlacedOrder[];
+  readonly sums: OrderSums;
+  readonly looseEnds: readonly LooseEnd[];
+  /** What doesn't add up; none when all is right. */
+  readonly mismatches: readonly string[];
+}
+
+/**
+ * Says which ready label is which order's. Labels of channels without order files stay as they are.
+ * @param items of each document, what is there twice taken out
+ * @param today ISO 8601 calendar date
+ */
+export function matchLabels(
+  { channels, day }: Pick<Pipeline, 'channels' | 'day'>,
+  documents: readonly EndedDocument[],
+  items: readonly (readonly ItemResult[])[],
+  orders: readonly Order[],
+  today: string,
+): MatchedRun {
+  const labels = documents.flatMap((document, index) => factsOf(document, index, items[index] ?? []));
+  const matching = matchOrders(orders, labels, {
+    channels: channels.map(rulesOf),
+    today,
+    ownAddress: [day.studio.name, ...day.studio.contact],
+  });
+  const places = orderPlaces(orders, labels, matching);
+  const sums = orderSums(places, matching);
+  const byId = new Map(orders.map((order) => [order.id, order]));
+  const tracking = new Map(labels.map(({ id, codes }) => [id, codes.find((code) => code.tracking !== undefined)?.tracking ?? '']));
+  const held = new Map(matching.labels.flatMap((end) => (end.kind === 'held' ? [[end.label, stateOf(end.reasons)] as const] : [])));
+  return {
+    items: items.map((own, index) =>
+      holdParcels(own.map((item) => ({ ...item, state: held.get(idOfItem(index, item.id)) ?? item.state }))),
+    ),
+    parcels: new Map(
+      matching.parcels.map((parcel) => [
+        parcel.label,
+        { ...parcel, orders: parcel.orders.flatMap((id) => byId.get(id) ?? []), tracking: tracking.get(parcel.label) ?? '' },
+      ]),
+    ),
+    goesWith: new Map(matching.parcels.flatMap(({ label, returns }) => returns.map((each) => [each, label] as const))),
+    places,
+    sums,
+    looseEnds: looseEnds(orders, labels, matching, places),
+    mismatches: mismatches(orders, labels, matching, places),
+  };
+}
+
+const rulesOf = ({ orders, recipe }: Pipeline['channels'][number]): ChannelRules => ({
+  hasOrders: orders !== undefined,
+  withoutOrder: recipe.orders?.labelWithoutOrder ?? 'hold',
+  maxAge: recipe.orders?.maxAgeDays,
+  fileName: undefined,
+});
+
+function factsOf({ work, texts }: EndedDocument, index: number, items: readonly ItemResult[]): LabelFacts[] {
+  const fileName = (work.entry ?? work.shownName).split('/').at(-1) ?? '';
+  return items.flatMap((item): LabelFacts[] => {
+    const text = isLabel(item) && item.state.kind === 'ready' ? texts.find(({ itemId }) => itemId === item.id) : undefined;
+    if (!text) return [];
+    const { codes, lines } = text;
+    const shown = `${work.shownName}, page ${item.page}`;
+    return [{ id: idOfItem(index, item.id), channel: work.channel, fileName, codes, lines, shown, isReturn: item.role === 'return-label' }];
+  });
+}
+
+/** All reasons in one: the first decides what is to be done. */
+function stateOf(reasons: readonly Reason[]): ItemState {
+  const [first] = reasons;
+  if (!first) throw new Error('match-labels: a label is held without a reason');
+  return { kind: 'held', ...first, message: reasons.map(({ message }) => message).join('; ') };
+}

@@ -1,0 +1,90 @@
+import type { Pipeline } from '../config/pipeline.js';
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import type { Kept, Scratch } from '../files/scratch.js';
+import { gridOf } from '../geometry/grid.js';
+import type { ItemResult, ItemState, WorkCounts } from '../recipe/outcome.js';
+import type { Reason } from '../sheet/sheet.js';
+import { idOfItem } from './build-stacks.js';
+import type { OrderedParcel } from './match-labels.js';
+import { holdParcels } from './parcels.js';
+import type { Pool } from './pool.js';
+import { isGift, slipContentOf, slipLookOf } from './slip-content.js';
+import type { EndedDocument } from './work-through.js';
+
+/** The slip of a parcel, made from its orders and put away. */
+export interface MadeSlip {
+  readonly pressed: Kept;
+  /** One for each page. */
+  readonly items: readonly ItemResult[];
+}
+
+export type SlipsMade =
+  | {
+      readonly kind: 'all';
+      /** By the label's `idOfItem`, in the order of the labels. */
+      readonly slips: ReadonlyMap<string, MadeSlip>;
+      /** The items of each document; a label whose slip can't be printed is held now, and its parcel with it. */
+      readonly items: readonly (readonly ItemResult[])[];
+      readonly diagnostics: readonly Diagnostic[];
+      readonly counts: readonly WorkCounts[];
+    }
+  | { readonly kind: 'stopped' }
+  | { readonly kind: 'cannot-go-on'; readonly reason: Reason };
+
+export interface SlipTools {
+  readonly pool: Pool;
+  readonly scratch: Scratch;
+  readonly stop: AbortSignal;
+}
+
+/** Makes the slips of all parcels whose recipe wants them made from orders, on the workers; a label that is held gets none. */
+export async function makeOrderSlips(
+  pipeline: Pipeline,
+  documents: readonly EndedDocument[],
+  items: readonly (readonly ItemResult[])[],
+  parcels: ReadonlyMap<string, OrderedParcel>,
+  { pool, scratch, stop }: SlipTools,
+): Promise<SlipsMade> {
+  const grid = gridOf(pipeline.grid);
+  const looks = pipeline.channels.map((channel) => slipLookOf(channel, grid));
+  const wanted = documents.flatMap(({ work }, index) => {
+    const look = looks[work.channel];
+    if (!look) return [];
+    return (items[index] ?? []).flatMap((item) => {
+      const parcel = item.state.kind === 'ready' ? parcels.get(idOfItem(index, item.id)) : undefined;
+      return parcel ? [{ id: idOfItem(index, item.id), parcel, look: { ...look, gift: isGift(parcel) } }] : [];
+    });
+  });
+  const made = await Promise.all(
+    wanted.map(async ({ id, parcel, look }) => {
+      const { media, grid: gridName, printer, day } = pipeline;
+      const content = slipContentOf(parcel, day.studio);
+      return { id, result: await pool.process({ type: 'slip', content, look, media, grid: gridName, printer }, stop) };
+    }),
+  );
+  const slips = new Map<string, MadeSlip>();
+  const broken = new Map<string, ItemState>();
+  const counts: WorkCounts[] = [];
+  const diagnostics: Diagnostic[] = [];
+  for (const { id, result } of made) {
+    if (!result) return { kind: 'stopped' };
+    counts.push(result.counts);
+    diagnostics.push(...result.diagnostics);
+    const bad = result.items.find(({ state }) => state.kind !== 'ready')?.state;
+    if (bad && bad.kind !== 'ready') broken.set(id, { ...bad, kind: 'held', message: `its slip can't be printed: ${bad.message}` });
+    else if (result.pressed) {
+      const put = await scratch.put(result.pressed);
+      if (!put.ok) return { kind: 'cannot-go-on', reason: put.reason };
+      slips.set(id, { pressed: put.kept, items: result.items });
+    }
+  }
+  return {
+    kind: 'all',
+    slips,
+    items: items.map((own, index) =>
+      holdParcels(own.map((item) => ({ ...item, state: broken.get(idOfItem(index, item.id)) ?? item.state }))),
+    ),
+    diagnostics,
+    counts,
+  };
+}

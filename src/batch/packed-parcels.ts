@@ -1,0 +1,31 @@
+import type { Pipeline } from '../config/pipeline.js';
+import type { PackedParcel } from '../orders/packed-parcel.js';
+import { isLabel } from '../sheet/sheet.js';
+import { idOfItem } from './build-stacks.js';
+import type { Collated } from './collate.js';
+import type { OrderedParcel } from './match-labels.js';
+import type { EndedDocument } from './work-through.js';
+
+/** The parcels of the stacks, by their numbers, as lists want them. Personal data. */
+export function packedParcels(
+  { channels }: Pick<Pipeline, 'channels'>,
+  documents: readonly EndedDocument[],
+  { stacks }: Collated,
+  parcels: ReadonlyMap<string, OrderedParcel>,
+): readonly PackedParcel[] {
+  return stacks.flatMap(({ name, pages }) => {
+    const first = pages.filter(({ number }, index) => number !== pages[index - 1]?.number);
+    return first.map(({ document, item, number }): PackedParcel => {
+      const parcel = parcels.get(idOfItem(document, item.id));
+      const work = documents[document]?.work;
+      return {
+        number,
+        stack: name,
+        orders: parcel?.orders ?? [],
+        carrier: (work && channels[work.channel]?.carrier) ?? '',
+        tracking: parcel?.tracking ?? '',
+        labelPages: pages.filter((page) => page.number === number && isLabel(page.item)).length,
+      };
+    });
+  });
+}
