@@ -1,7 +1,7 @@
-import { fold, tokensOf } from './fold.js';
+import { foldedLine } from './fold.js';
 import type { Order } from './order.js';
 import { holdsName, likenessKeys, personName, type NameLine, type PersonName } from './person-name.js';
-import { postcodeKey, shapeOf } from './postcode.js';
+import { postcodeKey, postcodesIn, shapeOf } from './postcode.js';
 import type { ReadLabel } from './read-label.js';
 
 /** What of an order's address a label can be asked for. */
@@ -25,9 +25,15 @@ interface Entry {
   readonly name: PersonName;
 }
 
+/** Names of one postcode by keys; `parts` are those that part keys are made of. */
+interface NameKeys {
+  readonly parts: ReadonlySet<string>;
+  readonly entries: ReadonlyMap<string, readonly Entry[]>;
+}
+
 interface Postcode {
   readonly entries: Entry[];
-  byName: ReadonlyMap<string, readonly Entry[]> | undefined;
+  byName: NameKeys | undefined;
 }
 
 /** Finds orders of one channel by postcode and name; orders are numbers (their indexes). Both must stand on the label. */
@@ -47,36 +53,55 @@ export class AddressIndex {
     for (const key of label.anyPostcode) {
       const postcode = this.#postcodes.get(key);
       if (!postcode) continue;
-      const candidates = postcode.entries.length <= FEW ? postcode.entries : candidatesIn(postcode, label.names);
+      const candidates =
+        postcode.entries.length <= FEW ? postcode.entries : candidatesIn((postcode.byName ??= keyed(postcode.entries)), label.names);
       for (const { order, name } of candidates) if (label.names.some((line) => holdsName(line, name))) found.add(order);
     }
     return [...found].sort((a, b) => a - b);
   }
 }
 
-/** In a postcode of many orders only those are compared that share a key of their longest part with a word of the label. */
-function candidatesIn(postcode: Postcode, lines: readonly NameLine[]): ReadonlySet<Entry> {
-  postcode.byName ??= indexed(postcode.entries);
-  const found = new Set<Entry>();
-  for (const { words, joined } of lines) {
-    const pairs = Array.from(joined, (_, at) => joined.slice(at, at + 2));
-    for (const key of [joined, ...words.flatMap(likenessKeys), ...pairs.map((pair) => `dense ${pair}`)])
-      for (const entry of postcode.byName.get(key) ?? []) found.add(entry);
-  }
-  return found;
+/**
+ * Keys that every line which holds the name shares one of: its letters; the first two of a name without spaces; of each two parts what
+ * one is alike to, with the first letter of the other (see `holdsName`: only one part may have another first letter).
+ */
+function keysOf({ parts, joined, dense }: PersonName): readonly string[] {
+  if (dense) return [`=${joined}`, `^${joined.slice(0, 2)}`];
+  if (parts.length === 1) return likenessKeys(joined).map((key) => `|${key}`);
+  const pairs = parts.flatMap((part) => likenessKeys(part).flatMap((key) => parts.map((other) => `${other.charAt(0)}|${key}`)));
+  return [`=${joined}`, ...pairs];
 }
 
-function indexed(entries: readonly Entry[]): ReadonlyMap<string, readonly Entry[]> {
-  const byName = new Map<string, Entry[]>();
+function keyed(entries: readonly Entry[]): NameKeys {
+  const byKey = new Map<string, Entry[]>();
+  const parts = new Set<string>();
   for (const entry of entries) {
-    const { name } = entry;
-    for (const key of new Set([name.joined, ...(name.dense ? [`dense ${name.joined.slice(0, 2)}`] : likenessKeys(name.longest))])) {
-      const same = byName.get(key);
+    for (const key of new Set(keysOf(entry.name))) {
+      const same = byKey.get(key);
       if (same) same.push(entry);
-      else byName.set(key, [entry]);
+      else byKey.set(key, [entry]);
+      const at = key.indexOf('|');
+      if (at >= 0) parts.add(key.slice(at + 1));
     }
   }
-  return byName;
+  return { parts, entries: byKey };
+}
+
+/** Those that may stand on one of the lines: they share a key with it. */
+function candidatesIn({ parts, entries }: NameKeys, lines: readonly NameLine[]): ReadonlySet<Entry> {
+  const found = new Set<Entry>();
+  const take = (key: string): void => entries.get(key)?.forEach((entry) => found.add(entry));
+  for (const { words, joined } of lines) {
+    take(`=${joined}`);
+    if (/[^\x20-\x7e]/.test(joined)) for (let at = 0; at < joined.length; at++) take(`^${joined.slice(at, at + 2)}`);
+    const initials = new Set(words.map((word) => word.charAt(0)));
+    for (const key of words.flatMap(likenessKeys)) {
+      if (!parts.has(key)) continue;
+      take(`|${key}`);
+      for (const initial of initials) take(`${initial}|${key}`);
+    }
+  }
+  return found;
 }
 
 const FROM =
@@ -98,7 +123,7 @@ export function foreignPostcodes(label: ReadLabel, like: string, own: ReadonlySe
   const found = new Set<string>();
   let block: 'open' | 'from' = 'open';
   let nameAt = -Infinity;
-  for (const [at, line] of label.lines.entries()) {
+  for (const [at, { text: line }] of label.lines.entries()) {
     if (TO.test(line)) block = 'open';
     else if (FROM.test(line)) block = 'from';
     const name = label.names[at];
@@ -113,5 +138,4 @@ export function foreignPostcodes(label: ReadLabel, like: string, own: ReadonlySe
 }
 
 /** What the lines of an address may say as postcodes. */
-export const postcodesOf = (lines: readonly string[]): ReadonlySet<string> =>
-  new Set(lines.map(fold).flatMap((line) => tokensOf(line).flatMap(({ text }) => (/\d/.test(text) ? [postcodeKey(text)] : []))));
+export const postcodesOf = (lines: readonly string[]): ReadonlySet<string> => new Set(lines.map(foldedLine).flatMap(postcodesIn));

@@ -45,7 +45,10 @@ export class AddressCheck {
     if (known) return known;
     const counts = new Map<string, number>();
     const labels = this.#labels.filter(({ facts }) => facts.channel === channel && facts.lines.length > 0);
-    for (const label of labels) for (const key of label.anyPostcode) if (/\d/.test(key)) counts.set(key, (counts.get(key) ?? 0) + 1);
+    for (const label of labels) {
+      for (const key of label.anyPostcode) counts.set(key, (counts.get(key) ?? 0) + 1);
+      label.forget();
+    }
     const often = new Set([...counts].filter(([, count]) => count >= SENDERS && count * 2 >= labels.length).map(([key]) => key));
     this.#often.set(channel, often);
     return often;

@@ -50,14 +50,40 @@ const digitValue = (code: number): number => (code >= 0xe50 ? code - 0xe50 : cod
 /** Scripts that set no spaces between words, so that a number beside a word touches it. */
 const DENSE = '\\p{Script=Han}\\p{Script=Hiragana}\\p{Script=Katakana}\u30fc\\p{Script=Thai}\\p{Script=Lao}\\p{Script=Khmer}';
 const TOKEN = new RegExp(`[${DENSE}]+|(?:(?![${DENSE}])[\\p{L}\\p{M}\\p{N}])+`, 'gu');
-const PLAIN_TOKEN = /[a-z0-9]+/g;
 
 /** The runs of letters and digits of a folded text, in their order; text of scripts without spaces is a run of its own. */
 export function tokensOf(folded: string): readonly Token[] {
+  if (/^[\x20-\x7e]*$/.test(folded)) return plainTokensOf(folded);
   const tokens: Token[] = [];
-  const pattern = /^[\x20-\x7e]*$/.test(folded) ? PLAIN_TOKEN : TOKEN;
-  for (const match of folded.matchAll(pattern)) tokens.push({ text: match[0], start: match.index, end: match.index + match[0].length });
+  for (const match of folded.matchAll(TOKEN)) tokens.push({ text: match[0], start: match.index, end: match.index + match[0].length });
   return tokens;
+}
+
+/** The same for ASCII, where most labels end: several times as fast. */
+function plainTokensOf(folded: string): readonly Token[] {
+  const tokens: Token[] = [];
+  let start = -1;
+  for (let at = 0; at <= folded.length; at++) {
+    const code = at < folded.length ? folded.charCodeAt(at) : 32;
+    const inside = (code >= 97 && code <= 122) || (code >= 48 && code <= 57);
+    if (inside && start < 0) start = at;
+    else if (!inside && start >= 0) {
+      tokens.push({ text: folded.slice(start, at), start, end: at });
+      start = -1;
+    }
+  }
+  return tokens;
+}
+
+/** A folded line with its words: what labels are compared by. */
+export interface FoldedLine {
+  readonly text: string;
+  readonly tokens: readonly Token[];
+}
+
+export function foldedLine(line: string): FoldedLine {
+  const text = fold(line);
+  return { text, tokens: tokensOf(text) };
 }
 
 /** Whether a folded text is of scripts that write names without a space between their parts: Han, kana, Hangul, Thai, Lao, Khmer. */

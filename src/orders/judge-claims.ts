@@ -2,7 +2,7 @@ import type { Reason } from '../sheet/sheet.js';
 import type { AddressCheck } from './compare-address.js';
 import { addressDiffers, labelTwice, notToShip, sameNumber, tooOld, twoLabels, wrongCount } from './conflicts.js';
 import type { Finding } from './find-orders.js';
-import { daysBetween, labelDate } from './label-date.js';
+import { daysBetween, foldedLabelDate } from './label-date.js';
 import type { ChannelRules } from './matching.js';
 import type { Order } from './order.js';
 import { orderNumberKey } from './order-numbers.js';
@@ -29,9 +29,9 @@ export function againstLabel(index: OrderIndex, { label, finding }: Claim, addre
 }
 
 /** What is against the age of a label; a date that it doesn't clearly say is none. */
-export function againstAge({ facts }: ReadLabel, { maxAge }: ChannelRules, today: string): readonly Reason[] {
+export function againstAge({ lines }: ReadLabel, { maxAge }: ChannelRules, today: string): readonly Reason[] {
   if (maxAge === undefined) return [];
-  const date = labelDate(facts.lines);
+  const date = foldedLabelDate(lines.map(({ text }) => text));
   const days = date === undefined ? undefined : daysBetween(date, today);
   return date !== undefined && days !== undefined && days > maxAge ? [tooOld(date, days, maxAge)] : [];
 }

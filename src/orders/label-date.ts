@@ -38,11 +38,14 @@ interface WrittenDate {
  * shipping win over a plain `date`. Undefined without one, for two different days, and beside words for another day (delivery, due,
  * ordered). Which words: common practice, no source.
  */
-export function labelDate(lines: readonly string[]): string | undefined {
+export const labelDate = (lines: readonly string[]): string | undefined => foldedLabelDate(lines.map(fold));
+
+/** The same of lines that are folded already. */
+export function foldedLabelDate(lines: readonly string[]): string | undefined {
   const shipped = new Set<string>();
   const dated = new Set<string>();
   let above = '';
-  for (const line of lines.map(fold)) {
+  for (const line of lines) {
     let behind = 0;
     for (const { date, start, end } of datesIn(line)) {
       const before = line.slice(behind, start);
@@ -61,8 +64,9 @@ export function labelDate(lines: readonly string[]): string | undefined {
 const WRITTEN =
   /(?<![\d./-])(?:(?<y1>\d{4})([-/.])(?<m1>\d{1,2})\2(?<d1>\d{1,2})|(?<a>\d{1,2})([-/.])(?<b>\d{1,2})\6(?<y2>\d{4})|(?<d3>\d{1,2})(?:\.|st|nd|rd|th)?(?<gap>[ -]?)(?:de )?(?<n3>\p{L}{3,10})\.?,?(?: de)?[ -]?(?<y3>\d{4}|\d{2})|(?<n4>(?<!\p{L})\p{L}{3,10})\.? (?<d4>\d{1,2})(?:st|nd|rd|th)?,? (?<y4>\d{4}))(?![\d])(?![./-]\d)/gu;
 
+/** Years of this century and the last one only: what else has four digits is a postcode or a number. */
 function* datesIn(line: string): Generator<WrittenDate> {
-  if (!/\d/.test(line)) return;
+  if (!/(?:19|20)\d\d|\d\d\p{L}{3}\d\d/u.test(line)) return;
   for (const match of line.matchAll(WRITTEN)) {
     const date = dateOf(match.groups ?? {});
     if (date === 'none') continue;

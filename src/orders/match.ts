@@ -8,7 +8,7 @@ import { placeReturns } from './match-returns.js';
 import type { ChannelRules, LabelEnd, MatchedParcel, Matching, MatchOptions } from './matching.js';
 import type { Order } from './order.js';
 import { indexOrders, type OrderIndex } from './order-index.js';
-import { readLabel, type ReadLabel } from './read-label.js';
+import { ReadLabel } from './read-label.js';
 
 /**
  * Says which label is whose. Pure: the same orders and labels give the same answer, whatever order they are given in (only the numbers of
@@ -29,7 +29,7 @@ import { readLabel, type ReadLabel } from './read-label.js';
  */
 export function matchOrders(orders: readonly Order[], labels: readonly LabelFacts[], options: MatchOptions): Matching {
   const index = indexOrders(orders);
-  const read = labels.map(readLabel);
+  const read = labels.map((facts) => new ReadLabel(facts));
   const addresses = new AddressCheck(index, read, options.ownAddress);
   const rulesOf = (label: ReadLabel): ChannelRules | undefined => {
     const rules = options.channels[label.facts.channel];
@@ -63,6 +63,7 @@ export function matchOrders(orders: readonly Order[], labels: readonly LabelFact
     else if (rules.withoutOrder === 'hold') hold(label, [], [noOrder(), ...age]);
     else if (age.length > 0) hold(label, [], age);
     else ends.set(label, { kind: 'without-order', label: label.facts.id });
+    label.forget();
   }
 
   const parcels = new Map<ReadLabel, MatchedParcel>();

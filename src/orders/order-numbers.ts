@@ -1,4 +1,4 @@
-import { fold, tokensOf, type Token } from './fold.js';
+import { fold, foldedLine, tokensOf, type FoldedLine, type Token } from './fold.js';
 import type { LabelCode } from './label-facts.js';
 import { announcesOrder, isBetween, isOrderWord } from './order-words.js';
 
@@ -36,7 +36,8 @@ export const orderNumberKey = (number: string): string => fold(number).replace(/
  */
 export class OrderNumbers<T> {
   readonly #known = new Map<string, Known<T>[]>();
-  readonly #lengths = new Set<number>();
+  /** How many tokens numbers have that begin with a token: all that need to be looked at. */
+  readonly #lengths = new Map<string, Set<number>>();
 
   add(number: string, value: T): void {
     const text = orderNumberKey(number);
@@ -49,7 +50,10 @@ export class OrderNumbers<T> {
     if (same) same.values.push(value);
     else alike.push({ text, characters, allDigits: tokens.every((token) => /^\d+$/.test(token.text)), values: [value] });
     this.#known.set(key, alike);
-    this.#lengths.add(tokens.length);
+    const first = tokens[0]?.text ?? '';
+    const lengths = this.#lengths.get(first);
+    if (lengths) lengths.add(tokens.length);
+    else this.#lengths.set(first, new Set([tokens.length]));
   }
 
   /** Those with exactly this number. */
@@ -59,13 +63,13 @@ export class OrderNumbers<T> {
     return this.#known.get(wordsKey(tokens, 0, tokens.length))?.find((each) => each.text === text)?.values ?? [];
   }
 
-  /** Those whose number is printed on a label. `lines` are folded. */
-  inLines(lines: readonly string[]): ReadonlySet<T> {
+  /** Those whose number is printed on a label. */
+  inLines(lines: readonly FoldedLine[]): ReadonlySet<T> {
     const found = new Set<T>();
     let above: readonly Token[] = [];
     for (const line of lines) {
-      const tokens = tokensOf(line);
-      for (const hit of this.#inText(line, tokens)) {
+      const { tokens } = line;
+      for (const hit of this.#inText(line)) {
         const { known, first } = hit;
         const words = tokens.slice(Math.max(0, first - 3), first).map(({ text }) => text);
         const isSure = !mayBeChance(known, BY_CHANCE) || announcesOrder(words) || (first === 0 && announcesAlone(above));
@@ -80,9 +84,9 @@ export class OrderNumbers<T> {
   inCodes(codes: readonly LabelCode[]): ReadonlySet<T> {
     const found = new Set<T>();
     for (const { text } of codes) {
-      const folded = fold(text.replace(/[\x00-\x1f]/g, ' '));
-      for (const value of this.inLines([folded])) found.add(value);
-      const alone = orderNumberKey(folded);
+      const line = foldedLine(text.replace(/[\x00-\x1f]/g, ' '));
+      for (const value of this.inLines([line])) found.add(value);
+      const alone = orderNumberKey(line.text);
       const tokens = tokensOf(alone);
       const known = this.#known.get(wordsKey(tokens, 0, tokens.length))?.find((each) => each.text === alone);
       if (known && !mayBeChance(known, ALONE_IN_CODE)) for (const value of known.values) found.add(value);
@@ -109,7 +113,7 @@ export class OrderNumbers<T> {
     return found;
   }
 
-  #inText(line: string, tokens: readonly Token[]): readonly Hit<T>[] {
+  #inText({ text: line, tokens }: FoldedLine): readonly Hit<T>[] {
     return this.#longest(tokens, (known, first, behind) => {
       const start = tokens[first]?.start ?? 0;
       const end = start + known.text.length;
@@ -122,12 +126,13 @@ export class OrderNumbers<T> {
   #longest(tokens: readonly Token[], fits: (known: Known<T>, first: number, behind: number) => boolean = () => true): readonly Hit<T>[] {
     const hits: Hit<T>[] = [];
     for (let first = 0; first < tokens.length; first++) {
-      for (const length of this.#lengths) {
+      for (const length of this.#lengths.get(tokens[first]?.text ?? '') ?? []) {
         if (first + length > tokens.length) continue;
         for (const known of this.#known.get(wordsKey(tokens, first, first + length)) ?? [])
           if (fits(known, first, first + length)) hits.push({ known, first, behind: first + length });
       }
     }
+    if (hits.length < 2) return hits;
     return hits.filter(
       (hit) =>
         !hits.some(

@@ -1,4 +1,4 @@
-import { fold, isDense, tokensOf } from './fold.js';
+import { fold, isDense, tokensOf, type FoldedLine } from './fold.js';
 
 /** Titles and forms of address, folded: not part of a name. */
 const TITLES: ReadonlySet<string> = new Set(
@@ -10,7 +10,7 @@ export interface PersonName {
   /** Its parts, folded, without titles. */
   readonly parts: readonly string[];
   readonly joined: string;
-  /** The longest part, of equal ones the first by code: it must be found, so names are looked up by it. */
+  /** The longest part, of equal ones the first by code. */
   readonly longest: string;
   /** Whether it is written without spaces (Han, kana, Hangul, Thai, Lao, Khmer). */
   readonly dense: boolean;
@@ -35,8 +35,8 @@ export interface NameLine {
   readonly joined: string;
 }
 
-export function nameLine(folded: string): NameLine {
-  const words = tokensOf(folded).map(({ text }) => text);
+export function nameLine({ tokens }: FoldedLine): NameLine {
+  const words = tokens.map(({ text }) => text);
   return { words, joined: words.join('') };
 }
 
@@ -49,9 +49,9 @@ const TO: ReadonlySet<string> = new Set(
 
 /**
  * Whether a line holds the name: all its parts as words, in any order, beside whatever else. A part of four letters or more may have one
- * edit (a letter more, less, another, or two exchanged), shorter ones none; of three parts or more one may be missing or an initial, but
- * never the longest, and of two the first may be an initial. A name of one part is the line's only word. Names without spaces are found
- * inside the line's letters, from three characters.
+ * edit (a letter more, less, another, or two exchanged), shorter ones none; the first letter of one part only. One part may be an initial; of
+ * three parts or more one may be missing instead, but never the longest. A name of one part is the line's only word. Names without
+ * spaces are found inside the line's letters, from three characters.
  */
 export function holdsName({ words, joined }: NameLine, name: PersonName): boolean {
   if (joined === name.joined) return true;
@@ -61,22 +61,29 @@ export function holdsName({ words, joined }: NameLine, name: PersonName): boolea
     return rest.length === 1 && isAlike(rest[0] ?? '', name.longest);
   }
   const left = [...words];
-  let missing = 0;
-  for (const part of [name.longest, ...name.parts.filter((each) => each !== name.longest)]) {
+  const missing: string[] = [];
+  let found = 0;
+  let otherFirstLetter = 0;
+  for (const part of name.parts) {
     const exact = left.indexOf(part);
     const at = exact >= 0 ? exact : left.findIndex((word) => isAlike(word, part));
-    if (at >= 0) left.splice(at, 1);
-    else if (part === name.longest) return false;
-    else if (isInitial(left, part)) missing += 0.5;
-    else missing += 1;
+    if (at < 0) {
+      missing.push(part);
+      continue;
+    }
+    const [word = ''] = left.splice(at, 1);
+    if (word[0] !== part[0]) otherFirstLetter += 1;
+    if (part.length > 1) found += 1;
   }
-  return missing <= (name.parts.length >= 3 ? 1 : 0.5);
+  const [first, ...more] = missing;
+  if (found === 0 || more.length > 0 || otherFirstLetter > 1) return false;
+  return first === undefined || isInitial(left, first) || (name.parts.length >= 3 && first !== name.longest);
 }
 
 const withoutTitles = (words: readonly string[]): readonly string[] => words.filter((word) => !TITLES.has(word) && !TO.has(word));
 
 const isInitial = (words: readonly string[], part: string): boolean =>
-  words.some((word) => word.length === 1 && part.startsWith(word)) || part.length === 1;
+  words.some((word) => (word.length === 1 || part.length === 1) && word[0] === part[0]);
 
 /** Equal, or one edit apart when both have four letters or more. */
 export function isAlike(a: string, b: string): boolean {

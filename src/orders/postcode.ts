@@ -1,4 +1,4 @@
-import { fold, tokensOf, type Token } from './fold.js';
+import { fold, type FoldedLine } from './fold.js';
 
 /**
  * A postcode for comparing: letters and digits alone, folded. Of a US ZIP+4 the first five, a country's letters with a hyphen in front
@@ -10,20 +10,24 @@ export function postcodeKey(postcode: string): string {
   return bare.replace(/[ -]/g, '');
 }
 
-/** What a folded line may say as a postcode, in the form of `postcodeKey`: each one to three words that only a space or hyphen parts. */
-export function postcodesIn(line: string, tokens: readonly Token[] = tokensOf(line)): readonly string[] {
+/** No country has a longer one, UPU S42 (from memory). */
+const LONGEST = 10;
+
+/** What a line may say as a postcode, in the form of `postcodeKey`: one to three words with a digit that only a space or hyphen parts. */
+export function postcodesIn({ text, tokens }: FoldedLine): readonly string[] {
   const keys: string[] = [];
+  if (!/\d/.test(text)) return keys;
   for (const [at, token] of tokens.entries()) {
     let key = token.text;
     let end = token.end;
-    if (key.length <= 10) keys.push(key);
-    for (const next of tokens.slice(at + 1, at + 3)) {
-      const gap = line.slice(end, next.start);
+    for (let next = at + 1; key.length <= LONGEST; next++) {
+      if (/\d/.test(key)) keys.push(key);
+      const following = tokens[next];
+      if (!following || next > at + 2) break;
+      const gap = text.slice(end, following.start);
       if (gap !== ' ' && gap !== '-') break;
-      key += next.text;
-      end = next.end;
-      if (key.length > 10) break;
-      keys.push(key);
+      key += following.text;
+      end = following.end;
     }
   }
   return keys;

@@ -1,40 +1,41 @@
-import { fold, tokensOf } from './fold.js';
+import { foldedLine, type FoldedLine } from './fold.js';
 import type { LabelFacts } from './label-facts.js';
 import { nameLine, type NameLine } from './person-name.js';
 import { postcodesIn } from './postcode.js';
 
-/** What a label says, made ready for comparing once. */
-export interface ReadLabel {
+/** What a label says, made ready for comparing. Each part is made when it is first asked for: a clear tracking number needs few. */
+export class ReadLabel {
   readonly facts: LabelFacts;
-  /** Its lines, folded. */
-  readonly lines: readonly string[];
-  readonly names: readonly NameLine[];
-  /** What each line may say as postcodes. */
-  readonly postcodes: readonly (readonly string[])[];
-  /** The same of all lines. */
-  readonly anyPostcode: ReadonlySet<string>;
-}
+  #lines: readonly FoldedLine[] | undefined;
+  #names: readonly NameLine[] | undefined;
+  #postcodes: readonly (readonly string[])[] | undefined;
+  #anyPostcode: ReadonlySet<string> | undefined;
 
-/** The parts are made when they are first asked for: a label that its tracking number settles needs few. */
-export function readLabel(facts: LabelFacts): ReadLabel {
-  let lines: readonly string[] | undefined;
-  let names: readonly NameLine[] | undefined;
-  let postcodes: readonly (readonly string[])[] | undefined;
-  let anyPostcode: ReadonlySet<string> | undefined;
-  const label: ReadLabel = {
-    facts,
-    get lines() {
-      return (lines ??= facts.lines.map(fold));
-    },
-    get names() {
-      return (names ??= label.lines.map(nameLine));
-    },
-    get postcodes() {
-      return (postcodes ??= label.lines.map((line) => postcodesIn(line, tokensOf(line))));
-    },
-    get anyPostcode() {
-      return (anyPostcode ??= new Set(label.postcodes.flat()));
-    },
-  };
-  return label;
+  constructor(facts: LabelFacts) {
+    this.facts = facts;
+  }
+
+  /** Its lines, folded. */
+  get lines(): readonly FoldedLine[] {
+    return (this.#lines ??= this.facts.lines.map(foldedLine));
+  }
+
+  get names(): readonly NameLine[] {
+    return (this.#names ??= this.lines.map(nameLine));
+  }
+
+  /** What each line may say as postcodes. */
+  get postcodes(): readonly (readonly string[])[] {
+    return (this.#postcodes ??= this.lines.map(postcodesIn));
+  }
+
+  /** The same of all lines. */
+  get anyPostcode(): ReadonlySet<string> {
+    return (this.#anyPostcode ??= new Set(this.postcodes.flat()));
+  }
+
+  /** Lets go of what was made: ten thousand labels need it only one after the other. It is made anew when it is asked for. */
+  forget(): void {
+    this.#lines = this.#names = this.#postcodes = this.#anyPostcode = undefined;
+  }
 }

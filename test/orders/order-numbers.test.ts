@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { namedByFile } from '../../src/orders/file-name.js';
-import { fold } from '../../src/orders/fold.js';
+import { foldedLine } from '../../src/orders/fold.js';
 import { OrderNumbers } from '../../src/orders/order-numbers.js';
 
 function numbers(...all: readonly string[]): OrderNumbers<string> {
@@ -8,7 +8,7 @@ function numbers(...all: readonly string[]): OrderNumbers<string> {
   for (const number of all) made.add(number, number);
   return made;
 }
-const inLines = (known: OrderNumbers<string>, ...lines: readonly string[]): readonly string[] => [...known.inLines(lines.map(fold))];
+const inLines = (known: OrderNumbers<string>, ...lines: readonly string[]): readonly string[] => [...known.inLines(lines.map(foldedLine))];
 const inCode = (known: OrderNumbers<string>, text: string): readonly string[] => [...known.inCodes([{ text, tracking: undefined }])];
 
 describe('an order number on a label', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fold } from '../../src/orders/fold.js';
+import { foldedLine } from '../../src/orders/fold.js';
 import { postcodeKey, postcodesIn, shapeOf } from '../../src/orders/postcode.js';
 
 /** A published postcode, how an order file may give it, and the line of an address as it is published (or, without, as the form says). */
@@ -27,7 +27,7 @@ const PUBLISHED = [
 
 describe('published postcodes', () => {
   it.each(PUBLISHED)('%s: %s is in "%s" (%s)', (_, postcode, line) => {
-    expect(postcodesIn(fold(line))).toContain(postcodeKey(postcode));
+    expect(postcodesIn(foldedLine(line))).toContain(postcodeKey(postcode));
   });
 
   it.each([
@@ -36,14 +36,14 @@ describe('published postcodes', () => {
     ['21234', '212345 678'],
     ['3030', '30300 3030a'],
   ])('%s is not in "%s"', (postcode, line) => {
-    const found = postcodesIn(fold(line));
+    const found = postcodesIn(foldedLine(line));
     expect(found.length).toBeGreaterThan(1);
     expect(found).not.toContain(postcodeKey(postcode));
   });
 
   it('are read over a space or a hyphen wherever it stands: spacing differs between who writes it', () => {
-    for (const line of ['120 35', '12035', '12 035', '120-35']) expect(postcodesIn(fold(line))).toContain('12035');
-    expect(postcodesIn(fold('120/35, 120.35'))).not.toContain('12035');
+    for (const line of ['120 35', '12035', '12 035', '120-35']) expect(postcodesIn(foldedLine(line))).toContain('12035');
+    expect(postcodesIn(foldedLine('120/35, 120.35'))).not.toContain('12035');
   });
 
   it('of one country have one shape, of different forms different ones', () => {

@@ -1,0 +1,87 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { addresseeOf, AddressIndex, foreignPostcodes, holdsBuyer, holdsPostcode, postcodesOf } from '../../src/orders/addresses.js';
+import { ReadLabel } from '../../src/orders/read-label.js';
+import { addressed, label, order } from './make.js';
+
+const read = (...lines: readonly string[]): ReadLabel => new ReadLabel(label('l', { lines }));
+const A = addresseeOf(order('A-1'));
+
+describe('an address on a label', () => {
+  it('holds its postcode and its buyer apart', () => {
+    expect([holdsPostcode(read('10115 Sampleton'), A), holdsBuyer(read('10115 Sampleton'), A)]).toEqual([true, false]);
+    expect([holdsPostcode(read('ODILE SAMPLEWRIGHT'), A), holdsBuyer(read('ODILE SAMPLEWRIGHT'), A)]).toEqual([false, true]);
+    const nobody = addresseeOf(order('A-2', { buyer: '', postcode: '' }));
+    expect([holdsPostcode(read(''), nobody), holdsBuyer(read(''), nobody)]).toEqual([false, false]);
+  });
+
+  it('is let go of and made anew', () => {
+    const made = read('10115 Sampleton');
+    const before = made.anyPostcode;
+    made.forget();
+    expect(made.anyPostcode).toEqual(before);
+  });
+});
+
+describe('the orders that a label is addressed to', () => {
+  const NAMES = [
+    'Odile Samplewright',
+    'O. Samplewrigth',
+    'Udile Samplewright',
+    'Bertil Trialby',
+    'Bertil M. Trialby',
+    'Maro',
+    '見本太郎',
+    'Jo Li',
+    'van Trialby',
+  ];
+
+  it('are the same whether few or many share a postcode', () => {
+    const crowd = Array.from({ length: 40 }, (_, at) =>
+      addresseeOf(order(`B-${at}`, { buyer: `Peregrin${'x'.repeat(at)} Probertonia${'y'.repeat(at)}` })),
+    );
+    fc.assert(
+      fc.property(fc.array(fc.constantFrom(...NAMES), { maxLength: 8 }), fc.constantFrom(...NAMES), (buyers, shown) => {
+        const alone = new AddressIndex();
+        const crowded = new AddressIndex();
+        for (const [at, buyer] of buyers.entries()) {
+          alone.add(at, addresseeOf(order('A', { buyer })));
+          crowded.add(at, addresseeOf(order('A', { buyer })));
+        }
+        for (const [at, other] of crowd.entries()) crowded.add(100 + at, other);
+        const lines = addressed({ buyer: shown, address: ['5 Test Bend', 'Sampleton'], postcode: '10115' });
+        expect(crowded.onLabel(read(...lines))).toEqual(alone.onLabel(read(...lines)));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('need both postcode and name', () => {
+    const index = new AddressIndex();
+    index.add(7, A);
+    index.add(8, addresseeOf(order('A-2', { buyer: '' })));
+    expect(index.onLabel(read('Odile Samplewright', '10115'))).toEqual([7]);
+    expect(index.onLabel(read('Odile Samplewright', '10116'))).toEqual([]);
+    expect(index.onLabel(read('10115'))).toEqual([]);
+  });
+});
+
+describe('a postcode of somebody else', () => {
+  const own = postcodesOf(['1 Sample Lane', '99999 Trialford']);
+  const foreign = (...lines: readonly string[]): readonly string[] => foreignPostcodes(read(...lines), '10115', own);
+
+  it('stands below a name and looks like the order’s', () => {
+    expect(foreign('Jory Specimensen', '5 Test Bend', '20095 Probeville')).toEqual(['20095']);
+    expect(foreign('From', 'Tindra Proberton', '20000 Probeville', 'To', 'Jory Specimensen', '20095 Probeville')).toEqual(['20095']);
+  });
+
+  it.each([
+    ['no name above it', ['5 Test Bend', '20095 Probeville']],
+    ['another form', ['Jory Specimensen', 'K1A 0B1 Probeville']],
+    ['the order’s own', ['Jory Specimensen', '10115 Probeville']],
+    ['the studio’s', ['Jory Specimensen', '99999 Trialford']],
+    ['the sender’s', ['Sender', 'Jory Specimensen', '20095 Probeville']],
+    ['a number in a line of data', ['Jory Specimensen', 'Weight: 20095', 'Tel 20095']],
+    ['too far below', ['Jory Specimensen', '1', '2', '3', '4', '20095']],
+  ])('but not: %s', (_, lines) => expect(foreign(...lines)).toEqual([]));
+});
