@@ -108,7 +108,7 @@ const FROM =
   /\b(?:from|sender|return|returns|absender|retour|expediteur|remitente|mittente|afzender|avsandare|nadawca)\b|^(?:von|de|od|寄件人|発送元)\s*:?$/;
 const TO =
   /\b(?:ship|deliver|send) to\b|^(?:to|an|a|para|till|do)\s*:?$|\b(?:recipient|empfanger|lieferadresse|destinataire|destinatario|mottagare|adresat)\b/;
-const NO_ADDRESS = /\b(?:tel|phone|fon|order|ref|date|weight|datum|tracking|sample|not valid|postage|muster|specimen)\b|:/;
+const NO_ADDRESS = /\b(?:tel|phone|fon|order|ref|date|weight|datum|tracking)\b|:/;
 
 /** A line that can be the name above an address: two words of letters or more, or letters without spaces, no digits. */
 const isNameLike = ({ words, joined }: NameLine): boolean =>
