@@ -107,14 +107,25 @@ function program(): Command {
   slipyard
     .command('draft')
     .summary('draft a recipe from samples')
-    .description('Drafts a recipe from one or a few documents of a channel, tested on them, and writes it to the standard output.')
-    .argument('<files...>', 'documents or folders')
+    .description(
+      'Drafts a recipe from one or a few documents of a channel, tested on them, or how a file of orders is read; writes it to the standard output.',
+    )
+    .argument('[files...]', 'documents or folders')
+    .option('--orders <file>', 'a file of orders (CSV or JSON): draft the `orders` lines of the recipe instead')
     .option('--media <media>', 'what is printed on, such as 4x6in or 100x150mm')
     .option('--grid <grid>', "the printer's dots, such as 203dpi or 8dpmm")
     .option('--no-color', 'no colours')
     .addHelpText('after', '\nExample:\n  slipyard draft inbox/mugs/*.pdf > recipes/mugs.yaml')
-    .action(async (files: string[], { media, grid }: { media?: string; grid?: string }) => {
+    .action(async (files: string[], { orders, media, grid }: { orders?: string; media?: string; grid?: string }, draft: Command) => {
       stepBack();
+      if (orders !== undefined) {
+        if (files.length > 0 || media !== undefined || grid !== undefined)
+          draft.error('error: --orders takes one file of orders, and no documents or other options beside it');
+        const { runDraftOrders } = await import('./commands/draft-orders.js');
+        exitCode = runDraftOrders({ orders }, { ...io, folder: process.cwd() });
+        return;
+      }
+      if (files.length === 0) draft.error("error: missing required argument 'files'");
       const { runDraft } = await import('./commands/draft.js');
       exitCode = await runDraft({ files, media, grid }, { ...io, folder: process.cwd() });
     });

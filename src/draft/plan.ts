@@ -45,7 +45,8 @@ export const yamlList = (texts: readonly string[]): string | undefined =>
 /** Columns of a comment. */
 const WIDE = 112;
 
-function wrapped(text: string, lead: string, next: string): string[] {
+/** A text over lines of a comment, the first after `lead`, the others after `next`. */
+export function wrapped(text: string, lead: string, next: string): string[] {
   const lines: string[] = [];
   let line = lead;
   for (const word of text.split(' ')) {

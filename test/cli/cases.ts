@@ -99,6 +99,27 @@ export const CASES: Readonly<Record<string, Case>> = {
     code: 1,
     before: (folder) => put(folder, ['order 1.pdf', 'letter-ninety-percent'], ['order 2.pdf', 'letter-upper-sideways']),
   },
+  'draft-orders': {
+    args: ['draft', '--orders', 'orders.csv'],
+    code: 0,
+    before: (folder) => {
+      write(
+        join(folder, 'orders.csv'),
+        'Order number;Date;Status;Recipient;Street;Town;State;ZIP;Country;Item no.;Item;Pieces;Weight\n' +
+          'MUG-1;25/04/2026;paid;Ada Example;1 Sample Street;Springfield;MA;01101;US;M-BLUE;Mug, blue;2;0.4\n' +
+          'MUG-2;03/05/2026;in the kiln;Eve Example;2 Sample Street;Springfield;MA;1101;US;M-RED;Mug, red;1;0.4\n',
+      );
+    },
+  },
+  'draft-orders-no-number': {
+    args: ['draft', '--orders', 'stock.csv'],
+    code: 1,
+    before: (folder) => {
+      write(join(folder, 'stock.csv'), 'Colour,Shelf\nblue,left\nred,right\n');
+    },
+  },
+  'draft-orders-no-such-file': plain(['draft', '--orders', 'orders.csv'], 3),
+  'draft-orders-and-documents': plain(['draft', '--orders', 'orders.csv', 'label.pdf'], 2),
   'draft-wrong-values': { args: ['draft', '--media', '4x6inch', '--grid', '203dp', 'label.pdf'], code: 2, before: oneLabel },
 
   'explain-without-files': plain(['explain'], 2),
