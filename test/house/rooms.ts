@@ -130,10 +130,6 @@ export const LIBRARIES: Readonly<Record<string, Room>> = {
     may: ['press'],
     why: 'Only the press sets type; slips say what buyers write, in their scripts.',
   },
-  '@expo-google-fonts/noto-sans-devanagari': {
-    may: ['press'],
-    why: 'Only the press sets type; slips say what buyers write, in their scripts.',
-  },
   '@expo-google-fonts/noto-sans-hebrew': {
     may: ['press'],
     why: 'Only the press sets type; slips say what buyers write, in their scripts.',

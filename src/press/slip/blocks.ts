@@ -1,7 +1,7 @@
 import type { Box } from '../../geometry/box.js';
 import type { SlipContent, SlipLook } from '../../sheet/slip-content.js';
 import { cleanParagraphs } from './clean.js';
-import { hanOrder } from './faces.js';
+import { hanOrder } from './han.js';
 import type { Block, Row } from './flow.js';
 import { itemBlocks } from './item-blocks.js';
 import { directionOf, setParagraph, type SetLine, type Style } from './paragraph.js';

@@ -1,5 +1,6 @@
 import { createRequire } from 'node:module';
-import { faceFor, type Han } from './faces.js';
+import { faceFor } from './faces.js';
+import type { Han } from './han.js';
 
 /** More marks than this on one character are no writing: they would run over the lines above and below. */
 const MOST_MARKS = 6;

@@ -2,15 +2,13 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { openFace, type Face, type Weight } from './face.js';
+import type { Han } from './han.js';
 
 /** A typeface in both weights, opened when first asked. */
 interface Family {
   /** A face that has the character; undefined where none has. */
   faceOf(codePoint: number, weight: Weight): Face | undefined;
 }
-
-/** Regional forms of the same Han characters, each its own typeface. */
-export type Han = 'jp' | 'kr' | 'sc' | 'tc';
 
 const require = createRequire(import.meta.url);
 
@@ -38,13 +36,8 @@ interface Slice {
   readonly ranges: readonly (readonly [number, number])[];
 }
 
-interface SlicedFamily extends Family {
-  /** Whether the index names the character; opens no font. */
-  lists(codePoint: number): boolean;
-}
-
 /** A typeface of a hundred files, each with some characters: a slip opens the few that it needs, where the whole would be 10 MB. */
-function slicedFamily(name: Han, index: () => string): SlicedFamily {
+function slicedFamily(name: Han, index: () => string): Family {
   let read: { readonly slices: readonly Slice[]; readonly folder: string } | undefined;
   const named = new Map<number, readonly Slice[]>();
   const slicesOf = (codePoint: number): readonly Slice[] => {
@@ -60,7 +53,6 @@ function slicedFamily(name: Han, index: () => string): SlicedFamily {
   };
   const open = new Map<string, Face>();
   return {
-    lists: (codePoint) => slicesOf(codePoint).length > 0,
     faceOf: (codePoint, weight) => {
       for (const slice of slicesOf(codePoint)) {
         const key = `${name} ${slice.name} ${weight}`;
@@ -92,7 +84,7 @@ function readSlices(path: string): readonly Slice[] {
   }));
 }
 
-/** Latin, Greek and Cyrillic with all common punctuation, then one a script. */
+/** Latin, Greek, Cyrillic and Devanagari with all common punctuation, then one a script. */
 const SCRIPTS: readonly { readonly family: Family; readonly characters?: RegExp }[] = [
   {
     family: wholeFamily('latin', {
@@ -121,16 +113,9 @@ const SCRIPTS: readonly { readonly family: Family; readonly characters?: RegExp 
       bold: () => require.resolve('@expo-google-fonts/noto-sans-thai/700Bold/NotoSansThai_700Bold.ttf'),
     }),
   },
-  {
-    characters: /\p{Script_Extensions=Devanagari}/u,
-    family: wholeFamily('devanagari', {
-      regular: () => require.resolve('@expo-google-fonts/noto-sans-devanagari/400Regular/NotoSansDevanagari_400Regular.ttf'),
-      bold: () => require.resolve('@expo-google-fonts/noto-sans-devanagari/700Bold/NotoSansDevanagari_700Bold.ttf'),
-    }),
-  },
 ];
 
-const HAN: Readonly<Record<Han, SlicedFamily>> = {
+const HAN: Readonly<Record<Han, Family>> = {
   jp: slicedFamily('jp', () => require.resolve('@fontsource-variable/noto-sans-jp/unicode.json')),
   kr: slicedFamily('kr', () => require.resolve('@fontsource-variable/noto-sans-kr/unicode.json')),
   sc: slicedFamily('sc', () => require.resolve('@fontsource-variable/noto-sans-sc/unicode.json')),
@@ -168,24 +153,3 @@ function searchFace(char: string, weight: Weight, han: readonly Han[]): Face | u
   }
   return undefined;
 }
-
-/** Whether a regional form is made for this character. */
-const lists = (name: Han, char: string): boolean => HAN[name].lists(char.codePointAt(0) ?? 0);
-
-/**
- * In which regional forms a text's Han characters are set, best first. Kana tell Japanese and Hangul tells Korean; otherwise the form that is made for most of
- * its characters, and where that is even, the one that `otherwise` puts first.
- */
-export function hanOrder(text: string, otherwise: readonly Han[]): readonly Han[] {
-  if (/[\p{Script=Hiragana}\p{Script=Katakana}]/u.test(text)) return first('jp', otherwise);
-  if (/\p{Script=Hangul}/u.test(text)) return first('kr', otherwise);
-  const ideographs = text.match(/\p{Script=Han}/gu) ?? [];
-  if (ideographs.length === 0) return otherwise;
-  const counts = otherwise.map((name) => ({ name, count: ideographs.filter((char) => lists(name, char)).length }));
-  return counts.sort((a, b) => b.count - a.count).map(({ name }) => name);
-}
-
-const first = (name: Han, order: readonly Han[]): readonly Han[] => [name, ...order.filter((each) => each !== name)];
-
-/** With nothing to go by. */
-export const ANY_HAN: readonly Han[] = ['sc', 'jp', 'tc', 'kr'];

@@ -3,6 +3,7 @@ import { dotsPerPt, type Grid } from '../../geometry/grid.js';
 import type { Media } from '../../geometry/media.js';
 import type { SlipContent, SlipLook } from '../../sheet/slip-content.js';
 import { slipBlocks } from './blocks.js';
+import type { Warn } from './clean.js';
 import { flow, type PlacedRow, type Row } from './flow.js';
 import { footOf, type PlacedLine, type SlipPage } from './foot.js';
 import { row, strip, type Column } from './rows.js';
@@ -39,14 +40,10 @@ export async function layOutSlip(content: SlipContent, look: SlipLook, media: Me
   const scale = Math.min(1, media.width / LEAST.width, media.height / LEAST.height);
   if (scale < 1) warnings.add(`The media is too small for a slip: it is drawn at ${Math.floor(scale * 100)} %, without a code.`);
   const page = pageOf(media, scale, look.margin);
-  const setting: Setting = {
-    types: typesOf(look),
-    width: page.width - 2 * page.margin,
-    han: hanOf(content),
-    warn: (text) => {
-      warnings.add(text);
-    },
+  const warn: Warn = (text) => {
+    warnings.add(text);
   };
+  const setting: Setting = { types: typesOf(look, page.height, warn), width: page.width - 2 * page.margin, han: hanOf(content), warn };
   const foot = await footOf(content.orderNumber, scale < 1 ? 'none' : look.code, page, grid, setting);
   const head = continuedHead(content, setting);
   const room = page.height - 2 * page.margin - foot.height;

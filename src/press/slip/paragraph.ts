@@ -2,7 +2,8 @@ import { createRequire } from 'node:module';
 import type { Bidi } from 'bidi-js';
 import { WITHOUT_INK } from './clean.js';
 import type { Cluster, Face, Weight } from './face.js';
-import { faceFor, type Han } from './faces.js';
+import { faceFor } from './faces.js';
+import type { Han } from './han.js';
 import { outlineOf } from './outline.js';
 
 /** How a text is set. */

@@ -67,7 +67,7 @@ export function sideBySide(stacks: readonly Stack[], level: Level = 'baseline'):
 }
 
 /** Height after which stacks are brought level, pt. */
-const LEVEL = 72;
+const LEVEL = 40;
 
 /** How many lines stay within a height, at least one. */
 function linesWithin(lines: readonly SetLine[], height: number): number {

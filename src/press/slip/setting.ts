@@ -1,6 +1,6 @@
 import type { SlipContent } from '../../sheet/slip-content.js';
 import { cleanText, type Warn } from './clean.js';
-import { ANY_HAN, hanOrder, type Han } from './faces.js';
+import { ANY_HAN, hanOrder, type Han } from './han.js';
 import { lineWidth, setParagraph, type Direction, type SetLine, type Style } from './paragraph.js';
 import type { Types } from './type-sizes.js';
 

@@ -1,4 +1,5 @@
 import type { SlipLook } from '../../sheet/slip-content.js';
+import type { Warn } from './clean.js';
 import type { Style } from './paragraph.js';
 
 /** No type is smaller, pt: at 203 dpi its lower-case letters are 9 dots high (computed; x-height of the face 0.536 em). */
@@ -18,9 +19,15 @@ export interface Types {
   readonly message: Style;
 }
 
-/** Sizes in pt; none below what the look calls readable. */
-export function typesOf(look: SlipLook): Types {
-  const least = Number.isFinite(look.readable) ? Math.min(LARGEST_READABLE, Math.max(SMALLEST_TYPE, look.readable)) : SMALLEST_TYPE;
+/**
+ * Sizes in pt; none below what the look calls readable, as far as the page has room for it.
+ * @param pageHeight pt
+ */
+export function typesOf(look: SlipLook, pageHeight: number, warn: Warn): Types {
+  const most = Math.floor(pageHeight / LEAST_LINES);
+  const asked = Number.isFinite(look.readable) ? Math.max(SMALLEST_TYPE, look.readable) : SMALLEST_TYPE;
+  const least = Math.min(most, asked);
+  if (asked > most) warn(`Type of ${asked} pt is too large for this media: the slip is set in ${most} pt.`);
   const style = (size: number, weight: Style['weight']): Style => ({ size: Math.max(size, least), weight });
   return {
     studio: style(15, 'bold'),
@@ -35,5 +42,5 @@ export function typesOf(look: SlipLook): Types {
   };
 }
 
-/** Larger type leaves no room for a word, pt. */
-const LARGEST_READABLE = 24;
+/** The smallest type is small enough for this many lines on a page: fewer leave no room for an item between what stands above and below. */
+const LEAST_LINES = 20;

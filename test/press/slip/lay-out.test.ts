@@ -106,7 +106,7 @@ describe('any slip', () => {
   it('has type of the readable size and never under 6 pt', async () => {
     await fc.assert(
       fc.asyncProperty(contents, looks, async (content, asked) => {
-        const least = Number.isFinite(asked.readable) ? Math.max(6, Math.min(24, asked.readable)) : 6;
+        const least = Number.isFinite(asked.readable) ? Math.max(6, Math.min(Math.floor(media.height / 20), asked.readable)) : 6;
         const { pages } = await layOutSlip(content, asked, media, grid);
         for (const { line } of pages.flatMap(({ lines }) => lines)) expect(line.style.size).toBeGreaterThanOrEqual(least);
       }),
@@ -204,6 +204,14 @@ describe('media that no slip fits', () => {
     expect(laid.warnings).toEqual(['The media is too small for a slip: it is drawn at 34 %, without a code.']);
     expect(right(laid.numberBox)).toBeLessThan(small.width);
     expect(bottom(laid.numberBox)).toBeLessThan(small.height);
+  });
+});
+
+describe('type that no slip fits', () => {
+  it('is set as large as there is room for, and that is said', async () => {
+    const laid = await layOutSlip(order, { ...look, readable: 40 }, media, grid);
+    expect(laid.warnings).toEqual(['Type of 40 pt is too large for this media: the slip is set in 21 pt.']);
+    expect(new Set(laid.pages.flatMap(({ lines }) => lines.map(({ line }) => line.style.size)))).toEqual(new Set([21]));
   });
 });
 
