@@ -1,9 +1,11 @@
 import { createHash } from 'node:crypto';
 import type { Kept, Scratch } from '../files/scratch.js';
+import { grow, type Box } from '../geometry/box.js';
 import { gridOf, type GridName } from '../geometry/grid.js';
 import { mediaNamed } from '../geometry/media.js';
 import type { OutputKind } from '../geometry/printer.js';
-import { type Cell, imposeCells } from '../press/impose.js';
+import { cutMarks } from '../press/cut-marks.js';
+import { type Cell, imposeCells, positionBoxes } from '../press/impose.js';
 import type { Stack as PressStack } from '../press/stack.js';
 import type { ImposePlan } from '../steps/step.js';
 import type { Stack, StackPage } from './collate.js';
@@ -50,12 +52,12 @@ export function buildStack(
   // What is laid on larger sheets is printed by another printer.
   const kind = stack.impose ? 'vector' : output;
   const grid = gridOf(gridName);
-  const cells = stack.impose && cellsOf(stack.impose, media, stack.pages.length);
+  const cells = stack.impose && cellsOf(stack.impose, media, pagesByParcel(stack.pages));
   const plan: PressStack = {
     media: mediaNamed(media),
     dots: kind === 'vector' ? undefined : grid,
     pages: stack.pages.map(pressPage),
-    imposed: stack.impose && cells && { sheet: mediaNamed(stack.impose.sheet), cells },
+    imposed: stack.impose && cells && { sheet: mediaNamed(stack.impose.sheet), cells, marks: marksOf(stack.impose, media) },
   };
   const load = (document: number): Promise<Uint8Array> => {
     const kept = pressed[document];
@@ -94,10 +96,31 @@ export function buildStack(
   return { name: stack.name, pages: plan.pages.length, chunks, raster, record, printed };
 }
 
-function cellsOf(impose: ImposePlan, media: string, count: number): readonly Cell[] {
-  const cells = imposeCells(count, mediaNamed(media), mediaNamed(impose.sheet), impose);
+/** How many pages each parcel of a stack has, in its order. */
+function pagesByParcel(pages: readonly StackPage[]): readonly number[] {
+  const counts = new Map<number, number>();
+  for (const { number } of pages) counts.set(number, (counts.get(number) ?? 0) + 1);
+  return [...counts.values()];
+}
+
+function cellsOf(impose: ImposePlan, media: string, parcels: readonly number[]): readonly Cell[] {
+  const cells = imposeCells(parcels, mediaNamed(media), mediaNamed(impose.sheet), impose);
   if ('refused' in cells) throw new Error(`build-stacks: ${cells.refused.message}`);
   return cells;
+}
+
+function marksOf(impose: ImposePlan, media: string): ((pages: readonly Cell[]) => readonly Box[]) | undefined {
+  if (impose.cutMarks !== true) return undefined;
+  const sheet = mediaNamed(impose.sheet);
+  const positions = positionBoxes(mediaNamed(media), sheet, impose);
+  if ('refused' in positions) throw new Error(`build-stacks: ${positions.refused.message}`);
+  const reach = grow({ x: 0, y: 0, width: sheet.width, height: sheet.height }, -(impose.printerMargin ?? 0));
+  return (pages) =>
+    cutMarks(
+      pages.map(({ box }) => box),
+      positions,
+      reach,
+    );
 }
 
 function pressPage({ document, item, stamp }: StackPage): PressStack['pages'][number] {

@@ -74,6 +74,7 @@ export const DIAGNOSTIC_CODES = [
   'files/read-only',
   'files/too-many-open',
   'impose/no-such-position',
+  'impose/off-sheet',
   'impose/too-large',
   'intake/archive-kind',
   'intake/duplicate',

@@ -11,6 +11,7 @@ import {
   type PDFObject,
   type PDFRef,
 } from 'pdf-lib';
+import type { Box } from '../geometry/box.js';
 import type { Grid } from '../geometry/grid.js';
 import type { Media } from '../geometry/media.js';
 import type { Cell } from './impose.js';
@@ -40,8 +41,17 @@ export interface Stack {
   readonly media: Media;
   /** Of pages that are dots: their grid; numbers are set in dots, too. Imposed pages are never dots. */
   readonly dots?: Grid | undefined;
-  /** For imposed stacks: the sheet, and one cell for each page. */
-  readonly imposed: { readonly sheet: Media; readonly cells: readonly Cell[] } | undefined;
+  /** For imposed stacks. */
+  readonly imposed: Imposed | undefined;
+}
+
+/** Pages on larger sheets. */
+export interface Imposed {
+  readonly sheet: Media;
+  /** One for each page. */
+  readonly cells: readonly Cell[];
+  /** What is drawn black on a sheet beside its pages: cut marks, pt, y down; left out: nothing. */
+  readonly marks?: ((pages: readonly Cell[]) => readonly Box[]) | undefined;
 }
 
 /** Gives the bytes of a pressed document; each is asked for once and forgotten after. */
@@ -196,7 +206,7 @@ function copiedPage(
 function addSheets(
   document: PDFDocument,
   stack: Stack,
-  { sheet, cells }: NonNullable<Stack['imposed']>,
+  { sheet, cells, marks }: Imposed,
   forms: readonly PDFRef[],
   face: PDFFont | undefined,
   onPlaced: OnPlaced | undefined,
@@ -212,6 +222,10 @@ function addSheets(
       const { width, height } = stack.media;
       return `q\n${cm(map)}\n0 0 ${num(width)} ${num(height)} re W n\n/P${position} Do\n${stamp ?? ''}\nQ`;
     });
+    const beside = marks?.(indexes.map((index) => at(cells, index))) ?? [];
+    drawn.push(
+      ...beside.map(({ x, y, width, height }) => `0 g ${num(x)} ${num(sheet.height - y - height)} ${num(width)} ${num(height)} re f`),
+    );
     const names = Object.fromEntries(indexes.map((index, position) => [`P${position}`, at(forms, index)]));
     addPage(document, sheet, drawn.join('\n'), { XObject: names, ...(face && { Font: { [STAMP_NAME]: face.ref } }) });
     if (onPlaced) indexes.forEach(onPlaced);

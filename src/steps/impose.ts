@@ -1,7 +1,11 @@
+import { gridOf, type Grid } from '../geometry/grid.js';
+import { lengthToPt, type Length } from '../geometry/length.js';
 import { mediaNamed } from '../geometry/media.js';
-import { imposeCells } from '../press/impose.js';
-import { option, type OptionValues } from './option.js';
-import { runStep, type ImposePlan } from './step.js';
+import { imposeCells, noSuchPosition } from '../press/impose.js';
+import { option, optional, type OptionValues } from './option.js';
+import { runStep, type ImposePlan, type OptionConflict } from './step.js';
+
+const NOTHING = { value: 0, unit: 'mm' } as const;
 
 const OPTIONS = {
   sheet: option({ kind: 'media' }, 'The sheet to print on.', 'letter'),
@@ -17,7 +21,32 @@ const OPTIONS = {
     'First free position of the first sheet, counted along the rows from the top left, from 1.',
     1,
   ),
+  'pitch-across': optional(
+    { kind: 'length', min: NOTHING },
+    'From the left edge of a label to the left edge of the next; left out, columns are spread evenly.',
+  ),
+  'pitch-down': optional(
+    { kind: 'length', min: NOTHING },
+    'From the top edge of a label to the top edge of the next; left out, rows are spread evenly.',
+  ),
+  'margin-left': optional(
+    { kind: 'length', min: NOTHING },
+    "From the sheet's left edge to the first label; left out, the labels lie in the middle.",
+  ),
+  'margin-top': optional(
+    { kind: 'length', min: NOTHING },
+    "From the sheet's top edge to the first label; left out, the labels lie in the middle.",
+  ),
+  'printer-margin': option(
+    { kind: 'length', min: NOTHING },
+    'What the printer of the sheets cannot print at each edge; pages that would reach into it are refused.',
+    NOTHING,
+  ),
+  'cut-marks': option({ kind: 'boolean' }, 'Print thin lines beside the pages to cut along.', false),
+  pairs: option({ kind: 'boolean' }, 'Lay the label and the slip of a parcel side by side, each parcel whole on a sheet.', false),
 } as const;
+
+type Values = OptionValues<typeof OPTIONS>;
 
 /** Plans how pages lie on a larger sheet; the press lays them there at true size. */
 export const impose = runStep({
@@ -26,28 +55,63 @@ export const impose = runStep({
   options: OPTIONS,
   short: 'sheet',
   notBefore: { verify: 'only proved pages are laid on sheets', number: 'the number belongs on the page before it is laid on a sheet' },
-  together({ columns, rows, 'first-free': firstFree }) {
-    if (firstFree <= columns * rows) return undefined;
-    return {
-      message: `the first free position is ${firstFree}, but a sheet has ${columns * rows}`,
-      remedy: `Name a position from 1 to ${columns * rows}.`,
-    };
+  together(options) {
+    const { columns, rows, 'first-free': firstFree } = options;
+    if (firstFree > columns * rows) return conflictOf(noSuchPosition(firstFree, columns * rows));
+    return inDots(options) ?? (options.pairs ? withoutPairs(columns, rows) : undefined);
   },
   onMedia(options, media) {
-    const plan = planOf(options);
+    // No length is in dots here: `together` has refused it.
+    const plan = planOf(options, gridOf('203dpi'));
     const cells = imposeCells(1, media, mediaNamed(plan.sheet), plan);
-    return 'refused' in cells
-      ? {
-          message: cells.refused.message,
-          remedy: 'Use fewer columns or rows, turn the pages, or use a larger sheet: pages are never shrunk.',
-        }
-      : undefined;
+    return 'refused' in cells ? conflictOf(cells.refused) : undefined;
   },
-  plan(plan, options) {
-    return { ...plan, impose: planOf(options) };
+  plan(plan, options, grid) {
+    return { ...plan, impose: planOf(options, grid) };
   },
 });
 
-function planOf({ sheet, columns, rows, lying, 'first-free': firstFree }: OptionValues<typeof OPTIONS>): ImposePlan {
-  return { sheet, columns, rows, turn: lying === 'sideways' ? 90 : 0, firstFree };
+const conflictOf = ({ message, remedy }: { readonly message: string; readonly remedy: string }): OptionConflict => ({
+  message,
+  remedy: `${remedy.charAt(0).toUpperCase()}${remedy.slice(1)}.`,
+});
+
+const LENGTHS = ['pitch-across', 'pitch-down', 'margin-left', 'margin-top', 'printer-margin'] as const;
+
+function inDots(options: Values): OptionConflict | undefined {
+  const name = LENGTHS.find((each) => options[each]?.unit === 'dots');
+  return (
+    name && {
+      message: `\`${name}\` is measured on the sheet, but dots are those of the label printer`,
+      remedy: `Write it in mm, in or pt: \`${name}: 10mm\`.`,
+    }
+  );
+}
+
+function withoutPairs(columns: number, rows: number): OptionConflict | undefined {
+  if (columns % 2 === 0 || (columns === 1 && rows % 2 === 0)) return undefined;
+  return {
+    message: `with \`pairs\` a label and its slip lie beside each other, but ${columns} across and ${rows} down leave a label without a neighbour`,
+    remedy: 'Use an even number of columns, or one column with an even number of rows; or leave `pairs` out.',
+  };
+}
+
+function planOf(options: Values, grid: Grid): ImposePlan {
+  const pt = (length: Length | undefined): number | undefined => length && lengthToPt(length, grid);
+  const { sheet, columns, rows, lying, 'first-free': firstFree } = options;
+  const printerMargin = lengthToPt(options['printer-margin'], grid);
+  return {
+    sheet,
+    columns,
+    rows,
+    turn: lying === 'sideways' ? 90 : 0,
+    firstFree,
+    pitchAcross: pt(options['pitch-across']),
+    pitchDown: pt(options['pitch-down']),
+    marginLeft: pt(options['margin-left']),
+    marginTop: pt(options['margin-top']),
+    printerMargin: printerMargin > 0 ? printerMargin : undefined,
+    cutMarks: options['cut-marks'] || undefined,
+    pairs: options.pairs || undefined,
+  };
 }

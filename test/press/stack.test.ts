@@ -209,6 +209,24 @@ describe('impose', () => {
     expect('refused' in nowhere && nowhere.refused.code).toBe('impose/no-such-position');
   });
 
+  it('draws marks on each sheet for the pages on it, and nothing more', async () => {
+    const parts = [await part([100]), await part([300])];
+    const load = (index: number): Uint8Array => parts[index] ?? new Uint8Array();
+    const cells = cellsOf(imposeCells(2, media, letter, { ...twoUp, firstFree: 2 }));
+    const pages = [page(0, 1), page(1, 1)];
+    const mark = { x: 10, y: 20, width: 30, height: 4 };
+    const marks = (on: readonly Cell[]): readonly (typeof mark)[] => (on.some((cell) => cell === cells[1]) ? [mark] : []);
+    const plain = await joinStack(load, { pages, media, imposed: { sheet: letter, cells } });
+    const marked = await joinStack(load, { pages, media, imposed: { sheet: letter, cells, marks } });
+    const shown = (bytes: Uint8Array, number: number): ReturnType<typeof showPage> => showPage(bytes, number, 612, 792);
+    expect(shareDifferent(await shown(plain, 1), await shown(marked, 1), 0)).toBe(0);
+    const [before, after] = [await shown(plain, 2), await shown(marked, 2)];
+    const changed = [...after.data.keys()].filter((at) => after.data[at] !== before.data[at]).map((at) => [at % 612, Math.floor(at / 612)]);
+    expect(changed).toHaveLength(30 * 4);
+    expect(changed[0]).toEqual([10, 20]);
+    expect(changed.at(-1)).toEqual([39, 23]);
+  });
+
   it('draws each page in its cell just as it was pressed, its number with it', async () => {
     const parts = [await part([100]), await part([300])];
     const pages = [page(0, 1, '1/2'), page(1, 1, '2/2')];

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { gridOf } from '../../src/geometry/grid.js';
 import { impose } from '../../src/steps/impose.js';
-import { optionsOf } from './on-sample.js';
+import { mediaNamed, optionsOf } from './on-sample.js';
 
 it('impose plans two-up on letter by default, sideways, and leaves the rest of the plan alone', () => {
   const number = { onLabelPage: false, fontSize: 9 };
@@ -15,4 +15,48 @@ it('impose plans two-up on letter by default, sideways, and leaves the rest of t
     gridOf('203dpi'),
   );
   expect(upright.impose).toEqual({ sheet: 'a4', columns: 2, rows: 2, turn: 0, firstFree: 1 });
+});
+
+it('impose plans measured label sheets in pt, cut marks and pairs', () => {
+  const length = (value: number) => ({ value, unit: 'in' }) as const;
+  const options = optionsOf(impose, {
+    'pitch-across': length(4.25),
+    'margin-top': length(0.5),
+    'printer-margin': length(0.125),
+    'cut-marks': true,
+    pairs: true,
+    columns: 2,
+  });
+  expect(impose.plan({ number: undefined, impose: undefined }, options, gridOf('203dpi')).impose).toEqual({
+    sheet: 'letter',
+    columns: 2,
+    rows: 2,
+    turn: 90,
+    firstFree: 1,
+    pitchAcross: 306,
+    marginTop: 36,
+    printerMargin: 9,
+    cutMarks: true,
+    pairs: true,
+  });
+});
+
+it('impose refuses pairs without neighbours, lengths in dots and positions that are not there', () => {
+  const wrong = (changed: Parameters<typeof optionsOf<typeof impose.options>>[1]): string | undefined =>
+    impose.together?.(optionsOf(impose, changed))?.message;
+  expect(wrong({ pairs: true })).toBeUndefined();
+  expect(wrong({ pairs: true, columns: 4, rows: 3 })).toBeUndefined();
+  expect(wrong({ pairs: true, columns: 3 })).toMatch(/without a neighbour/);
+  expect(wrong({ pairs: true, columns: 1, rows: 3 })).toMatch(/without a neighbour/);
+  expect(wrong({ 'margin-left': { value: 80, unit: 'dots' } })).toMatch(/`margin-left`/);
+  expect(wrong({ 'first-free': 3 })).toBe('the first free position is 3, but a sheet has 2');
+});
+
+it('impose says on what media it cannot do what it says, with an order what to do', () => {
+  const on = (media: string, changed: Parameters<typeof optionsOf<typeof impose.options>>[1]) =>
+    impose.onMedia?.(optionsOf(impose, changed), mediaNamed(media));
+  expect(on('4x6in', {})).toBeUndefined();
+  expect(on('4x6in', { 'printer-margin': { value: 0.7, unit: 'in' } })).toBeUndefined();
+  expect(on('4x6in', { 'printer-margin': { value: 0.8, unit: 'in' } })?.remedy).toMatch(/^Use fewer columns or rows.*\.$/);
+  expect(on('4x6in', { 'margin-top': { value: 4, unit: 'in' } })?.remedy).toMatch(/^Use a smaller `margin-top`/);
 });
