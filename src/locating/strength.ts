@@ -1,4 +1,5 @@
 import { mmToPt } from '../geometry/length.js';
+import { isNumberLike } from '../reading/number-like.js';
 import type { Code } from '../reading/source.js';
 import type { Judged } from './candidate.js';
 import type { Said } from './kind-of-words.js';
@@ -31,12 +32,5 @@ export function strengthOf(candidate: Judged, said: Said, read: readonly Code[] 
   return points.filter(Boolean).length;
 }
 
-/** Whether a code may be a parcel's own number: long, mostly digits, no address of a web page. Which it is, is for others to say. */
-export const isTrackingLike = (code: Code): boolean => isNumber(code, 10, 8);
-/** The same, for a carrier's own short numbers; tickets and vouchers have shorter ones (common practice, no source). */
-export const isNumberLike = (code: Code): boolean => isNumber(code, 8, 6);
-
-function isNumber({ bytes }: Code, characters: number, digits: number): boolean {
-  const text = Buffer.from(bytes, 'hex').toString('latin1');
-  return text.length >= characters && text.replaceAll(/\D/g, '').length >= digits && !/https?:|www\./i.test(text);
-}
+/** Whether a code may be a parcel's own number; a carrier's own short ones are only `isNumberLike`. */
+export const isTrackingLike = (code: Code): boolean => isNumberLike(code, { characters: 10, digits: 8 });

@@ -2,6 +2,7 @@ import { intersection, type Box } from '../geometry/box.js';
 import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import { LINEAR } from '../reading/codes.js';
+import { isNumberLike } from '../reading/number-like.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import { phrasesOf, type Phrase } from '../reading/word-lines.js';
 import { EDGES, severalAnswers, sizeOf, type Judged } from './candidate.js';
@@ -11,7 +12,7 @@ import { filledOut } from './filled-out.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
 import { restOf, type Rest } from './rest.js';
-import { hasMainBars, isNumberLike, isTrackingLike, strengthOf } from './strength.js';
+import { hasMainBars, isTrackingLike, strengthOf } from './strength.js';
 
 /** A label that was found on a page that nobody described. */
 export interface FoundLabel extends Judged {

@@ -1,4 +1,5 @@
 import { area } from '../geometry/box.js';
+import { isNumberLike } from '../reading/number-like.js';
 import type { Code } from '../reading/source.js';
 import { isLinear } from './linear.js';
 import { knownNumber, textOf, type CodeRole } from './number-schemes.js';
@@ -14,9 +15,6 @@ export interface CodeUse {
   readonly trust: 'published' | 'likely';
 }
 
-/** A number of one's own scheme is at least this long; order and routing numbers are mostly shorter (common practice, no source). */
-const OWN_SCHEME = { characters: 8, digits: 6 };
-
 /**
  * What each code of one label is for, in their order: by published number schemes first. On a label without a published tracking
  * number the longest linear code of no scheme is taken for it, of equal ones the largest (common practice, no source). A matrix
@@ -25,7 +23,7 @@ const OWN_SCHEME = { characters: 8, digits: 6 };
 export function codeUses(codes: readonly Code[]): readonly CodeUse[] {
   const known = codes.map(knownNumber);
   const published = known.some((each) => each?.role === 'tracking');
-  const own = published ? [] : codes.filter((code, index) => !known[index] && isLinear(code) && isOwnScheme(textOf(code)));
+  const own = published ? [] : codes.filter((code, index) => !known[index] && isLinear(code) && isNumberLike(code));
   const likely = own.toSorted((a, b) => textOf(b).length - textOf(a).length || area(b.box) - area(a.box))[0];
   const linear = codes.flatMap((code, index) => {
     const number = code === likely ? textOf(code) : known[index]?.role === 'tracking' && isLinear(code) ? known[index].number : undefined;
@@ -43,6 +41,3 @@ export function codeUses(codes: readonly Code[]): readonly CodeUse[] {
 
 /** The roles alone. */
 export const codeRoles = (codes: readonly Code[]): readonly CodeRole[] => codeUses(codes).map(({ role }) => role);
-
-const isOwnScheme = (text: string): boolean =>
-  text.length >= OWN_SCHEME.characters && text.replaceAll(/\D/g, '').length >= OWN_SCHEME.digits;

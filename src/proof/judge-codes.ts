@@ -5,6 +5,7 @@ import { findFourState } from '../reading/four-state.js';
 import { maxiCodeScale } from '../reading/maxicode.js';
 import type { Code, GreyRaster, SourcePage } from '../reading/source.js';
 import { isLabel, type ProofPlan, type Reason, type Sheet } from '../sheet/sheet.js';
+import { sourcePixelsPerPt } from './code-areas.js';
 import { isEqual, moved, type CodesCompared } from './compare-codes.js';
 import { contentFaults } from './code-content.js';
 import { cutCodes } from './cut-codes.js';
@@ -61,7 +62,7 @@ export const DEFAULT_GAIN = 0.5;
 /** Reads the codes of a sheet's region and of what was drawn of it, compares them, and measures them on the dots. */
 export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix, drawn: DrawnPage): Promise<Judged> {
   const { grey, bits, grid } = drawn;
-  const pixelsPerPt = Math.max(2 * dotsPerPt(grid), 2 * sheet.scale * dotsPerPt(grid));
+  const pixelsPerPt = sourcePixelsPerPt(sheet, grid);
   const cut = await cutCodes(page, sheet.box, pixelsPerPt);
   if (cut.codes.length > 0) return hold(reasons.cut(cut.codes));
   if (cut.unread.length > 0 && isLabel(sheet)) return hold(reasons.cutBars);
