@@ -87,9 +87,26 @@ function factsOf({ work, texts }: EndedDocument, index: number, items: readonly 
     if (!text) return [];
     const { codes, lines } = text;
     const shown = `${work.shownName}, page ${item.page}`;
-    return [{ id: idOfItem(index, item.id), channel: work.channel, fileName, codes, lines, shown, isReturn: item.role === 'return-label' }];
+    const isReturn = item.role === 'return-label';
+    const before = isReturn ? outboundOf(item, items) : undefined;
+    return [
+      {
+        id: idOfItem(index, item.id),
+        channel: work.channel,
+        fileName,
+        codes,
+        lines,
+        shown,
+        isReturn,
+        ...(before ? { outbound: idOfItem(index, before.id) } : {}),
+      },
+    ];
   });
 }
+
+/** The outbound label that a return label shares its parcel with. */
+const outboundOf = ({ parcel }: ItemResult, items: readonly ItemResult[]): ItemResult | undefined =>
+  parcel === undefined ? undefined : items.find((other) => other.role === 'label' && other.parcel === parcel);
 
 /** All reasons in one: the first decides what is to be done. */
 function stateOf(reasons: readonly Reason[]): ItemState {
