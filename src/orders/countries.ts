@@ -42,7 +42,7 @@ function countryNames(): ReadonlyMap<string, string> {
     for (const { alpha2, name } of iso31661) {
       for (const each of language === 'en' ? [display.of(alpha2), name] : [display.of(alpha2)]) {
         const word = plainWord(each ?? '');
-        if (word.length < 3 || english.has(word)) continue;
+        if (/^[a-z]{0,2}$/.test(word) || english.has(word)) continue;
         if ((found.get(word) ?? alpha2) !== alpha2) clashes.add(word);
         else found.set(word, alpha2);
       }

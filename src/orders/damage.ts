@@ -39,7 +39,7 @@ export const DAMAGE_WORDS: Readonly<Record<Damage, string>> = {
 };
 
 /**
- * Whether text in UTF-8 was once taken for Windows-1252, as in `CafÃ©`: where each run of characters above ASCII, put back into its bytes, is
+ * Whether text in UTF-8 was once taken for Windows-1252 or Latin-1, as in `CafÃ©`: where each run of characters above ASCII, put back into its bytes, is
  * whole UTF-8 again. By chance that does not happen in words.
  */
 export function isMojibake(text: string): boolean {

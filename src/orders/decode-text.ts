@@ -10,11 +10,11 @@ const UPPER =
   '\u20ac\u0081\u201a\u0192\u201e\u2026\u2020\u2021\u02c6\u2030\u0160\u2039\u0152\u008d\u017d\u008f' +
   '\u0090\u2018\u2019\u201c\u201d\u2022\u2013\u2014\u02dc\u2122\u0161\u203a\u0153\u009d\u017e\u0178';
 
-/** Code points that Windows-1252 has at 0x80 to 0x9F, by byte. */
+/** The byte of a character in Windows-1252, or in Latin-1 where that has a control; -1 for one that has none. */
 export const windows1252Byte = (char: string): number => {
   const code = char.charCodeAt(0);
   const upper = UPPER.indexOf(char);
-  return upper >= 0 ? 0x80 + upper : code < 0x80 || (code >= 0xa0 && code <= 0xff) ? code : -1;
+  return upper >= 0 ? 0x80 + upper : code <= 0xff ? code : -1;
 };
 
 const fromWindows1252 = (bytes: Buffer): string =>

@@ -131,7 +131,7 @@ export function jsonTable(
   return {
     column: (name) => {
       const index = names.indexOf(name);
-      return index >= 0 && (paths.has(name) || rows.some((row) => row.values(index).length > 0)) ? index : undefined;
+      return index >= 0 && (rows.length === 0 || paths.has(name) || rows.some((row) => row.values(index).length > 0)) ? index : undefined;
     },
     names: [...paths],
     header: objects[0]?.start ?? { line: 1, col: 1 },

@@ -89,7 +89,7 @@ export class RowFields {
       );
       return '';
     }
-    if (WORDS.includes(field) && isMojibake(text)) {
+    if (WORDS.includes(field) && isMojibake(cell)) {
       this.findings.add(
         {
           code: 'orders/mojibake',
