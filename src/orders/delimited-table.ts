@@ -1,6 +1,6 @@
 import { cellStart, readRecords, type TableRecord } from './delimited.js';
 import { findHeader } from './find-header.js';
-import type { Findings, Spot } from './findings.js';
+import { START, type Findings, type Spot } from './findings.js';
 import { LineIndex } from './line-index.js';
 import { columnKey, shown } from './plain-word.js';
 import type { OrderTable, Row } from './row.js';
@@ -50,7 +50,11 @@ export function delimitedTable(
   const bytes = Buffer.from(text);
   const lines = new LineIndex(bytes);
   const header = findHeader(bytes, lines, names, stated);
-  if (!header) return undefined;
+  if (!header) {
+    const remedy = 'Export the orders again, or take the file away.';
+    findings.add({ code: 'orders/empty', severity: 'error', message: 'the file has no row with anything in it', remedy }, START);
+    return undefined;
+  }
   const { delimiter, record } = header;
   const columns = trimmed(record.cells, 1);
   const around = { bytes, lines, delimiter };

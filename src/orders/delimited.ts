@@ -11,12 +11,12 @@ export interface TableRecord {
 }
 
 /** A record longer than this (bytes) has lost a closing quote. */
-const LONGEST_RECORD = 256 * 1024;
+const LONGEST_RECORD = 64 * 1024;
 
-/** After so many records with wrong quotes, quotes mean nothing in this file. */
+/** After so many records with wrong quotes, each line is a record in this file: looking for the ends of quotes would take too long. */
 const MOST_MENDED = 500;
 
-const OPTIONS = { relax_column_count: true, relax_quotes: true, record_delimiter: ['\r\n', '\n', '\r'], max_record_size: LONGEST_RECORD };
+const OPTIONS = { relax_column_count: true, relax_quotes: true, record_delimiter: ['\r\n', '\n', '\r'] };
 
 /** Thrown out of the parser to have it begin again behind a line. */
 class BeginAgain extends Error {}
@@ -76,39 +76,41 @@ export function readRecords(
 ): readonly TableRecord[] {
   const records: TableRecord[] = [];
   let start = from;
-  let mended = 0;
   const take = (record: TableRecord): void => {
     start = record.end;
     const isEmpty = record.cells.every((cell) => cell.trim() === '') && record.cells.length <= 1;
     if (!isEmpty) records.push(record);
   };
-  while (start < bytes.length && records.length < most) {
+  const takeLine = (): void => {
+    const end = lines.nextLine(start);
+    const line = mendedCells(bytes.subarray(start, end), delimiter);
+    take({ cells: line.cells, start, end, ...(line.mended ? { mended: true } : {}) });
+  };
+  const isWrong = (record: TableRecord): boolean =>
+    hasOpenQuote(bytes, record, delimiter) || (width !== undefined && hasSwallowed(bytes, record, delimiter, width, lines));
+
+  for (let again = 0; again < MOST_MENDED && start < bytes.length && records.length < most; again++) {
     const origin = start;
-    const quotes = mended < MOST_MENDED;
     try {
       parse(bytes.subarray(origin), {
         ...OPTIONS,
+        max_record_size: LONGEST_RECORD,
         delimiter,
-        ...(quotes ? {} : { quote: false }),
         on_record: (cells: string[], { bytes: read }: { readonly bytes: number }) => {
           const record = { cells, start, end: origin + read };
-          if (quotes && hasOpenQuote(bytes, record, delimiter)) throw new BeginAgain();
-          if (width !== undefined && hasSwallowed(bytes, record, delimiter, width, lines)) throw new BeginAgain();
+          if (isWrong(record)) throw new BeginAgain();
           take(record);
           if (records.length >= most) throw new BeginAgain();
           return null;
         },
       });
-      break;
+      return records;
     } catch (error) {
       if (!(error instanceof CsvError || error instanceof BeginAgain)) throw error;
-      if (records.length >= most) break;
-      const end = lines.nextLine(start);
-      const line = mendedCells(bytes.subarray(start, end), delimiter);
-      mended++;
-      take({ cells: line.cells, start, end, ...(line.mended ? { mended: true } : {}) });
+      if (records.length < most) takeLine();
     }
   }
+  while (start < bytes.length && records.length < most) takeLine();
   return records;
 }
 

@@ -35,8 +35,27 @@ const EXPECTED: Readonly<Record<string, string>> = {
   InvalidEscapeCharacter: 'a text holds a \\ with a letter that means nothing',
 };
 
+/** Deeper nesting than this is no list of orders, and would exhaust the stack of a recursive reader. */
+const DEEPEST = 100;
+
+/** Whether brackets, those in texts apart, are nested more deeply than that. */
+function isTooDeep(text: string): boolean {
+  let depth = 0;
+  for (const [sign] of text.matchAll(/"(?:[^"\\]|\\.)*"|[[{\]}]/gs)) {
+    if (sign === '[' || sign === '{') depth++;
+    else if (sign === ']' || sign === '}') depth--;
+    if (depth > DEEPEST) return true;
+  }
+  return false;
+}
+
 /** The objects in the list at a path of keys (`data.orders`), each with its place. What is broken is in the findings; an object with a mistake in it is left out. */
 export function jsonObjects(text: string, list: string, findings: Findings): JsonList {
+  if (isTooDeep(text)) {
+    const message = `lists and objects are nested more than ${DEEPEST} deep: this is no list of orders`;
+    findings.add({ code: 'orders/json', severity: 'error', message, remedy: 'Name the file with the orders.' }, { line: 1, col: 1 });
+    return { objects: [], isThere: true, lists: [list] };
+  }
   const objects: JsonObject[] = [];
   const lists = new Set<string>();
   const mistakes: number[] = [];

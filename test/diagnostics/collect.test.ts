@@ -23,6 +23,11 @@ describe('inReadingOrder', () => {
     expect(inReadingOrder(list).map((each) => each.message)).toEqual(['b1.3', 'b1.7', 'b2', 'a9', 'run']);
   });
 
+  it('sorts places of order files by line and column, too', () => {
+    const at = (line: number, col: number): Diagnostic => make(`${line}:${col}`, { kind: 'orders', file: 'a.csv', line, col });
+    expect(inReadingOrder([at(2, 1), at(1, 9), at(1, 2)]).map((each) => each.message)).toEqual(['1:2', '1:9', '2:1']);
+  });
+
   it('keeps two messages at one place in the order given', () => {
     expect(inReadingOrder([make('x', config('a', 1, 1)), make('w', config('a', 1, 1))]).map((each) => each.message)).toEqual(['x', 'w']);
   });

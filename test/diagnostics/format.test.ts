@@ -47,6 +47,13 @@ describe('formatDiagnostic', () => {
     expect(text).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u202e]/);
   });
 
+  it('names line and column of an order file, and never shows what stands there', () => {
+    const orders = { ...at(1, 1, 1), place: { kind: 'orders', file: 'orders.csv', line: 7, col: 3 } } as const;
+    const text = formatDiagnostic(orders, { colour: false, sources: new Map([['orders.csv', 'a\n'.repeat(9)]]) });
+    expect(text).toMatch(/^orders\.csv:7:3: /);
+    expect(text).not.toContain(' | ');
+  });
+
   it('names page and item of a document, and no place for the run', () => {
     const document: Diagnostic = {
       code: 'verify/nothing-to-prove',

@@ -93,6 +93,20 @@ describe('a quotation mark out of place', () => {
     expect(found.at(-1)).toEqual(['z', 'y', 'x']);
   });
 
+  it('in every row leaves the quotes of the others what they are', () => {
+    const rows = Array.from({ length: 1200 }, (_, index) => `${index},"Mug" blue","x, y"`);
+    const found = cells(rows.join('\n') + '\nz,"y, y",x\n', ',', 3);
+    expect(found.at(-1)).toEqual(['z', 'y, y', 'x']);
+  });
+
+  it('before a row of any length loses nothing', () => {
+    const long = 'b'.repeat(300_000);
+    expect(cells(`a,${long}\nc,"d`)).toEqual([
+      ['a', long],
+      ['c', 'd'],
+    ]);
+  });
+
   it('is told with its row', () => {
     const bytes = Buffer.from('a,"b,c\nd,e,f\n');
     expect(readRecords(bytes, ',', new LineIndex(bytes), { width: 3 }).map(({ mended }) => mended)).toEqual([true, undefined]);

@@ -100,6 +100,13 @@ describe('a list of orders in JSON', () => {
     expect(only(result).items.map(({ sku }) => sku)).toEqual(['a', 'b']);
   });
 
+  it('nested without end is refused, and brackets in texts do not count', () => {
+    const result = read('['.repeat(1_000_000), MAP);
+    expect(result.orders).toEqual([]);
+    expect(told(result)).toEqual(['1:1 orders/json']);
+    expect(only(read(`[{"no": "${'['.repeat(500)}"}]`, orderMap({ order: ['no'] }))).number).toHaveLength(500);
+  });
+
   it('takes nothing from null, objects and keys that are absent', () => {
     const result = read('[{"no": 1, "to": {"name": null, "zip": {}}}]', {
       ...MAP,

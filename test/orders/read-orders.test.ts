@@ -142,6 +142,7 @@ describe('what is wrong in an order file costs its row or value only', () => {
     for (const [text, code] of [
       ['', 'orders/empty'],
       [' \r\n\n', 'orders/empty'],
+      ['""\n', 'orders/empty'],
       ['PK\u0003\u0004 and more', 'orders/binary'],
       ['Order,Name\nA-1,\u0000\n', 'orders/binary'],
     ] as const) {
