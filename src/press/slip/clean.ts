@@ -32,16 +32,20 @@ export const cleanText = (text: string, han: readonly Han[], warn: Warn): string
     .join(' ');
 
 function cleanLine(text: string, han: readonly Han[], warn: Warn): string {
-  const composed = text
-    .normalize('NFC')
-    .replace(/[\t\u1680\u2000-\u200a\u205f\u3000 ]+/g, ' ')
-    .replaceAll('\u202f', '\u00a0')
-    .trim();
+  const composed = spaced(text.normalize('NFC'));
   if (PLAIN.test(composed)) return composed;
   let clean = '';
   for (const { segment } of graphemes.segment(composed)) clean += PLAIN.test(segment) ? segment : cleanCluster(segment, han, warn);
-  return clean;
+  // What is left out may have kept apart what is one now.
+  return marksInOrder(spaced(clean.normalize('NFC')));
 }
+
+/** One space for any number of them; those that no line may be broken at stay what they are. */
+const spaced = (text: string): string =>
+  text
+    .replaceAll('\u202f', '\u00a0')
+    .replace(/[\t\u1680\u2000-\u200a\u205f\u3000 ]+/g, ' ')
+    .trim();
 
 function cleanCluster(cluster: string, han: readonly Han[], warn: Warn): string {
   const picture = pictureName(cluster);
@@ -66,7 +70,7 @@ function cleanCluster(cluster: string, han: readonly Han[], warn: Warn): string 
       clean += name;
     }
   }
-  return marksInOrder(clean);
+  return clean;
 }
 
 /**

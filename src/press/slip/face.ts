@@ -1,6 +1,4 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { Font } from '@cantoo/fontkit';
+import type { FontFile, Glyph } from './font-file.js';
 import { contoursOf, type Contours } from './outline.js';
 
 export type Weight = 'regular' | 'bold';
@@ -28,57 +26,26 @@ export interface Face {
   contours(id: number): Contours;
 }
 
-const require = createRequire(import.meta.url);
-
-/**
- * Opens a font file (TTF, WOFF2).
- * @param weight for a variable font, on its weight axis (OpenType `wght`, 100 to 900)
- */
-export function openFace(key: string, path: string, weight?: number): Face {
-  // A third of a second to load, and most documents set no type.
-  const { create } = require('@cantoo/fontkit') as typeof import('@cantoo/fontkit');
-  const font = create(new Uint8Array(readFileSync(path))) as Font & { variationCoords?: number[]; _glyphs: Record<number, unknown> };
-  // The public way to an instance of a variable font opens its bytes as a plain TTF, which a WOFF2 is not.
-  if (weight !== undefined) font.variationCoords = [weight];
-  const scale = 1000 / font.unitsPerEm;
+/** @param font its file and weight; opened when something is asked of it */
+export function faceOf(font: FontFile): Face {
   const known = new Map<number, Contours>();
-  const shapeGlyphs = (text: string, rtl: boolean): readonly Glyph[] => {
-    // A glyph that the library keeps also keeps the characters that it first stood for, or none where it was a part of another: shaping would go by those.
-    font._glyphs = {};
-    const { glyphs, positions } = font.layout(text, undefined, undefined, undefined, rtl ? 'rtl' : 'ltr');
-    return glyphs.map(({ id, codePoints }, at) => ({
-      id,
-      text: String.fromCodePoint(...codePoints),
-      advance: Math.round((positions?.[at]?.xAdvance ?? 0) * scale),
-      x: Math.round((positions?.[at]?.xOffset ?? 0) * scale),
-      y: Math.round((positions?.[at]?.yOffset ?? 0) * scale),
-    }));
-  };
   const face: Face = {
-    key,
-    has: (codePoint) => font.hasGlyphForCodePoint(codePoint),
+    key: font.key,
+    has: (codePoint) => font.has(codePoint),
     shape: (text, rtl) => {
-      const seen = shapeGlyphs(text, rtl);
+      const seen = font.layOut(text, rtl);
       const groups = grouped(withTexts(rtl ? seen.toReversed() : seen, text)).map((group) => (rtl ? group.toReversed() : group));
       return (rtl ? groups.reverse() : groups).map((group) => clusterOf(group, face, rtl));
     },
     contours: (id) => {
       const kept = known.get(id);
       if (kept) return kept;
-      const made = contoursOf(font.getGlyph(id)?.path.commands ?? [], scale);
+      const made = contoursOf(font.path(id));
       known.set(id, made);
       return made;
     },
   };
   return face;
-}
-
-interface Glyph {
-  readonly id: number;
-  readonly text: string;
-  readonly advance: number;
-  readonly x: number;
-  readonly y: number;
 }
 
 /**

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { openFace, type Face, type Weight } from './face.js';
+import { faceOf, type Face, type Weight } from './face.js';
+import { fontFile } from './font-file.js';
 import type { Han } from './han.js';
 
 /** A typeface in both weights, opened when first asked. */
@@ -19,7 +20,7 @@ function wholeFamily(name: string, files: Readonly<Record<Weight, () => string>>
     faceOf: (codePoint, weight) => {
       let face = open.get(weight);
       if (!face) {
-        face = openFace(`${name} ${weight}`, files[weight]());
+        face = faceOf(fontFile(`${name} ${weight}`, files[weight]()));
         open.set(weight, face);
       }
       return face.has(codePoint) ? face : undefined;
@@ -58,7 +59,7 @@ function slicedFamily(name: Han, index: () => string): Family {
         const key = `${name} ${slice.name} ${weight}`;
         let face = open.get(key);
         if (!face) {
-          face = openFace(key, join(read?.folder ?? '', `noto-sans-${name}-${slice.name}-wght-normal.woff2`), AXIS[weight]);
+          face = faceOf(fontFile(key, join(read?.folder ?? '', `noto-sans-${name}-${slice.name}-wght-normal.woff2`), AXIS[weight]));
           open.set(key, face);
         }
         // The index names more than the files hold.

@@ -26,15 +26,14 @@ export const EMPTY: Outline = { bytes: new Uint8Array(0), x0: 0, y0: 0, x1: 0, y
 
 /**
  * A font's path as contours.
- * @param scale from the path's units to those of the new font
  * @throws for a cubic curve, which `glyf` can't hold: the faces in use have none
  */
-export function contoursOf(commands: readonly PathCommand[], scale: number): Contours {
+export function contoursOf(commands: readonly PathCommand[]): Contours {
   const contours: Point[][] = [];
   for (const { command, args } of commands) {
     const point = (index: number, onCurve: boolean): Point => ({
-      x: Math.round((args[index] ?? 0) * scale),
-      y: Math.round((args[index + 1] ?? 0) * scale),
+      x: Math.round(args[index] ?? 0),
+      y: Math.round(args[index + 1] ?? 0),
       onCurve,
     });
     if (command === 'bezierCurveTo') throw new Error('outline: a cubic curve in a TrueType face');
