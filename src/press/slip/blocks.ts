@@ -12,6 +12,9 @@ import { GUTTER, HEAVY, MOST_OF_WIDTH, set, widthOf, type Setting } from './sett
 const PART = 9;
 const INDENT = 9;
 
+/** What a long word of the contact may take of the width. */
+const MOST_FOR_WORD = 0.55;
+
 /** Texts of no more lines than this are not parted. */
 const SHORT = 8;
 
@@ -30,8 +33,10 @@ export function slipBlocks(content: SlipContent, look: SlipLook, setting: Settin
 /** The studio's name large, and how to reach it small at the other side. */
 function studioBlocks({ studio, contact }: SlipContent, setting: Setting): readonly Block[] {
   const { types, width } = setting;
-  const widest = contact.reduce((most, line) => Math.max(most, widthOf(line, types.small, setting)), 0);
-  const side = Math.min(widest, width * MOST_OF_WIDTH);
+  const widest = (texts: readonly string[]): number => texts.reduce((most, text) => Math.max(most, widthOf(text, types.small, setting)), 0);
+  // An e-mail address is not cut for the sake of the name.
+  const word = Math.min(widest(contact.flatMap((line) => line.split(/\s+/))), width * MOST_FOR_WORD);
+  const side = Math.min(widest(contact), Math.max(width * MOST_OF_WIDTH, word));
   const taken = side > 0 ? side + GUTTER : 0;
   const name = set(studio, types.studio, width - taken, setting);
   const lines = contact.flatMap((line) => set(line, types.small, side, setting, directionOf(contact.join(' '))));

@@ -184,6 +184,11 @@ describe('what a slip says', () => {
     expect(style('Gift tag')?.size).toBe(9);
   });
 
+  it('does not cut an e-mail address where the page is wide enough for it', async () => {
+    const text = textOf(await layOutSlip(order, { ...look, readable: 11 }, media, grid));
+    expect(text).toMatch(/^hello@quietfold\.example$/m);
+  });
+
   it('leaves out parts without a word, with their names', async () => {
     expect(textOf(await layOutSlip(empty, look, media, grid))).toBe('PARCEL\n1 of 1');
   });
