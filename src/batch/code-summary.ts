@@ -23,7 +23,7 @@ function summaryOf({ code, moduleDots, measure, onTwin, redrawn }: ProvedCode, {
     symbology: code.symbology,
     identifier: code.identifier,
     role,
-    ...(number === undefined ? {} : { tracking: { digest: sha256(number), trust } }),
+    ...(number === undefined ? {} : { tracking: { digest: sha256(number), trust, ...tailOf(number) } }),
     digest: sha256(code.identifier, bytes),
     tail: printable.length > SHORT_CODE ? printable.slice(-4) : '',
     moduleDots: moduleDots === undefined ? undefined : rounded(moduleDots, 2),
@@ -31,6 +31,8 @@ function summaryOf({ code, moduleDots, measure, onTwin, redrawn }: ProvedCode, {
     ...(measure ? { bars: figuresOf(measure, onTwin) } : {}),
   };
 }
+
+const tailOf = (number: string): { readonly tail?: string } => (number.length > SHORT_CODE ? { tail: number.slice(-4) } : {});
 
 const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));
 

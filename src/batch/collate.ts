@@ -32,7 +32,7 @@ export interface StackPage extends DocumentItem {
   /** Parcel's number in the run, from 1. */
   readonly number: number;
   /** What is stamped on the page; undefined: nothing. */
-  readonly stamp: { readonly text: string; readonly fontSize: number } | undefined;
+  readonly stamp: { readonly text: string; readonly more?: string; readonly fontSize: number } | undefined;
 }
 
 /** Pages that are printed together: those with the same plan for their sheets. */
@@ -130,11 +130,20 @@ function sorted(parcels: readonly Parcel[], sort: CollateOrders['sort']): readon
 }
 
 function pagesOf({ plan, items }: Parcel, number: number, of: number): StackPage[] {
+  const tail = trackingTail(items.map(({ item }) => item));
   return items.map(({ document, item }) => {
     const wanted = plan.number && (!isLabel(item) || plan.number.onLabelPage);
-    const stamp = wanted && item.numberBox ? { text: `${number}/${of}`, fontSize: plan.number.fontSize } : undefined;
+    const more = item.role === 'slip' && tail !== undefined ? { more: ` ·${tail}` } : {};
+    const stamp = wanted && item.numberBox ? { text: `${number}/${of}`, ...more, fontSize: plan.number.fontSize } : undefined;
     return { document, item, number, stamp };
   });
+}
+
+/** The end of the parcel's tracking number: undefined where its label has none, or several that end otherwise. */
+function trackingTail(items: readonly ItemResult[]): string | undefined {
+  const codes = items.filter(({ role }) => role === 'label').flatMap((item) => item.codes);
+  const tails = new Set(codes.flatMap(({ role, tracking }) => (role === 'tracking' && tracking ? [tracking.tail] : [])));
+  return tails.size === 1 ? [...tails][0] : undefined;
 }
 
 function stackName(impose: ImposePlan | undefined, media: string): string {

@@ -15,6 +15,7 @@ import type { StageClock } from './stage-clock.js';
 
 /** Free paper is looked for that takes the longest number that may come … */
 const LONGEST_NUMBER = '1000/1000';
+const LONGEST_ON_SLIP = `${LONGEST_NUMBER} ·WWWW`;
 /** … in the type that the recipe wants, or where there is too little in this one, which can still be read (pt). */
 const SMALL_TYPE = 9;
 
@@ -24,6 +25,8 @@ export const numberSizes = (number: NumberPlan | undefined): ProofOptions =>
     ? {}
     : {
         numberSize: stampSize(LONGEST_NUMBER, number.fontSize),
+        slipNumberSize: stampSize(LONGEST_ON_SLIP, number.fontSize),
+        numberOnLabel: number.onLabel,
         leastNumberSize: number.fontSize > SMALL_TYPE ? stampSize(LONGEST_NUMBER, SMALL_TYPE) : undefined,
       };
 
@@ -107,5 +110,6 @@ export function itemOf(sheet: Sheet, made: Made): ItemResult {
     pressedPage: placement?.page,
     drawnBox: placement?.drawnBox,
     numberBox: placement && proof?.numberBox,
+    ...(placement && proof?.numberOnLabel === true ? { numberOnLabel: true } : {}),
   };
 }

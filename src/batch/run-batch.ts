@@ -15,6 +15,7 @@ import type { Reason } from '../sheet/sheet.js';
 import { type Account, accountOf, misprints, mismatches } from './account.js';
 import { buildRecord } from './build-record.js';
 import { buildStack, idOfItem, loadPress } from './build-stacks.js';
+import { cautionsOf } from './cautions.js';
 import { collate, type Collated } from './collate.js';
 import { dayOf, type Day } from './day.js';
 import { withoutDuplicates } from './duplicates.js';
@@ -120,6 +121,8 @@ async function runInFolder({ pipeline, dryRun, today, stop, emit, worker }: RunR
     const lists = ordered.files.length > 0 ? await listFiles(packed, pipeline.day.lists, today) : { files: [], diagnostics: [] };
     for (const diagnostic of lists.diagnostics) emit({ type: 'diagnostic', diagnostic });
     const madeIds = madePages(day, collated);
+    const cautions = cautionsOf(collated);
+    for (const diagnostic of cautions) emit({ type: 'diagnostic', diagnostic });
     const stacks = collated.stacks.map((stack) =>
       buildStack(
         stack,
@@ -157,7 +160,7 @@ async function runInFolder({ pipeline, dryRun, today, stop, emit, worker }: RunR
       const orders = pipeline.channels.some((channel) => channel.orders)
         ? ordersRecord(pipeline, ordered, day, collated, paths)
         : undefined;
-      const told = [...diagnostics, ...day.diagnostics, ...lists.diagnostics];
+      const told = [...diagnostics, ...day.diagnostics, ...lists.diagnostics, ...cautions];
       return buildRecord({ pipeline, documents, collated, account, stacks: built, diagnostics: told, orders, counts: day.counts });
     };
     const published = await publish({ out: pipeline.out, documents, stacks, lists: lists.files, record }, scratch, writer);

@@ -109,6 +109,7 @@ export const DIAGNOSTIC_CODES = [
   'locate-label/not-found',
   'locate-label/outside-page',
   'locate-label/remainder',
+  'number/on-label',
   'orders/address-differs',
   'orders/already-shipped',
   'orders/ambiguous-date',

@@ -3,6 +3,10 @@ import { CELL, type PrintedDots } from './printed-dots.js';
 
 /** Clear space kept to ink, to the label and to the page's edge, pt. */
 const CLEAR = 3;
+/** On a label more: 2.1 mm, so that the number is seen to be no part of it (common practice, no source). */
+export const ON_LABEL_CLEAR = 6;
+/** Darkness of a cell that counts as ink on a label, grey steps from white: half a step in 255 for each dot is smoothing, eight are a tint. */
+const PALE = 8 * CELL * CELL;
 
 /**
  * A rectangle of at least `size` (pt) that is known to be free of ink: as near to the bottom right corner as there is one,
@@ -16,14 +20,24 @@ export function freeNumberBox(
   size: { readonly width: number; readonly height: number },
   keepOut: Box | undefined,
 ): Box | undefined {
-  const { columns, rows } = dots;
-  const perPt = dots.raster.pixelsPerPt;
-  const cells = (pt: number): number => Math.ceil(((pt + 2 * CLEAR) * perPt) / CELL);
-  const needs = { across: cells(size.width), down: cells(size.height) };
-  if (needs.across > columns || needs.down > rows) return undefined;
   if (keepOut && !roomBeside(keepOut, reach, size)) return undefined;
   const taken = Uint8Array.from(dots.burned);
-  if (keepOut) markBox(taken, columns, rows, keepOut, perPt);
+  if (keepOut) markBox(taken, dots.columns, dots.rows, keepOut, dots.raster.pixelsPerPt);
+  return search(dots, taken, reach, size, CLEAR);
+}
+
+/** The lowest, then rightmost place in `reach` where no cell is taken `clear` pt around a rectangle of this size. */
+function search(
+  { columns, rows, raster }: PrintedDots,
+  taken: Uint8Array,
+  reach: Box,
+  size: { readonly width: number; readonly height: number },
+  clear: number,
+): Box | undefined {
+  const perPt = raster.pixelsPerPt;
+  const cells = (pt: number): number => Math.ceil(((pt + 2 * clear) * perPt) / CELL);
+  const needs = { across: cells(size.width), down: cells(size.height) };
+  if (needs.across > columns || needs.down > rows) return undefined;
   const sums = sumsOf(taken, columns, rows);
   const cell = (pt: number): number => +((pt * perPt) / CELL).toFixed(3);
   const least = { x: Math.ceil(cell(reach.x)), y: Math.ceil(cell(reach.y)) };
@@ -31,12 +45,30 @@ export function freeNumberBox(
   for (let y = most.y - needs.down; y >= least.y; y--) {
     for (let x = most.x - needs.across; x >= least.x; x--) {
       if (sumOver(sums, columns, x, y, needs.across, needs.down) > 0) continue;
-      const x1 = ((x + needs.across) * CELL) / perPt - CLEAR;
-      const y1 = ((y + needs.down) * CELL) / perPt - CLEAR;
+      const x1 = ((x + needs.across) * CELL) / perPt - clear;
+      const y1 = ((y + needs.down) * CELL) / perPt - clear;
       return { x: x1 - size.width, y: y1 - size.height, width: size.width, height: size.height };
     }
   }
   return undefined;
+}
+
+/**
+ * A rectangle of at least `size` (pt) on a label, as near to its bottom right corner as there is one: ON_LABEL_CLEAR from all ink, pale ink too,
+ * from the label's edge and from what is to be kept clear. Undefined when there is none.
+ * @param inside the label as far as the printer reaches, pt on the output page
+ * @param keepOut its codes with their quiet zones, pt on the output page
+ */
+export function freeBoxOnLabel(
+  dots: PrintedDots,
+  inside: Box,
+  size: { readonly width: number; readonly height: number },
+  keepOut: readonly Box[],
+): Box | undefined {
+  const { columns, rows } = dots;
+  const taken = Uint8Array.from(dots.darkness, (dark, at) => (dark > PALE || (dots.burned[at] as number) > 0 ? 1 : 0));
+  for (const box of keepOut) markBox(taken, columns, rows, box, dots.raster.pixelsPerPt);
+  return search(dots, taken, inside, size, ON_LABEL_CLEAR);
 }
 
 /** Whether any strip beside `box` is wide enough: a label that fills the page leaves nothing to search. */

@@ -14,6 +14,7 @@ import { codeAreas } from './code-areas.js';
 import { compareInk, hasInk } from './compare-ink.js';
 import { hold, judgeCodes, type DrawnPage, type Judged, type ProvedCode } from './judge-codes.js';
 import { dotsOutOfReach, inkBeyondPage } from './out-of-reach.js';
+import { numberBoxOnLabel } from './number-on-label.js';
 import { hasVanishingWords, smallWords } from './vanishing-words.js';
 import * as reasons from './reasons.js';
 
@@ -29,6 +30,8 @@ export interface Proof {
   readonly picture: string;
   /** A rectangle of the output page known to be free for a number of `numberSize`; undefined when there is none or none was asked for. */
   readonly numberBox: Box | undefined;
+  /** Whether that rectangle lies on the label itself; left out: it doesn't. */
+  readonly numberOnLabel?: boolean;
   /** The page as it is burned, when it goes out as dots. */
   readonly dots?: GreyRaster;
 }
@@ -41,6 +44,10 @@ interface Size {
 export interface ProofOptions {
   /** The largest number that may be stamped, pt: a free rectangle of this size is looked for. */
   readonly numberSize?: Size;
+  /** A larger one, looked for first on slips, which say more beside their number. */
+  readonly slipNumberSize?: Size | undefined;
+  /** Whether a number may stand on a label where there is no free rectangle beside it; left out: it may not. */
+  readonly numberOnLabel?: boolean | undefined;
   /** A smaller one, for pages without a free rectangle of that size: a small number is better than none. */
   readonly leastNumberSize?: Size | undefined;
   /** What the printer can reach of the page, pt; left out: the whole of it. */
@@ -79,7 +86,7 @@ export async function proveDocument(
       const dots = options.asDots === true ? printedDots(grey, burn(grey, codes, words)) : printedDots(grey);
       const page = output.page(placement.page);
       const onGrid = (region: Box, other: Grid): GreyRaster => partOnGrid(page, region, other);
-      const found = await judge(source.page(sheet.page), sheet, placement, {
+      const drawn: Drawn = {
         grey,
         dots,
         words,
@@ -87,17 +94,37 @@ export async function proveDocument(
         grid,
         reach: options.reach ?? whole,
         onGrid: options.asDots === true ? undefined : onGrid,
-      });
-      const keepOut = isLabel(sheet) ? placement.drawnBox : undefined;
-      const free = (size: Size | undefined): Box | undefined => size && freeNumberBox(dots, options.reach ?? whole, size, keepOut);
-      const numberBox = free(options.numberSize) ?? free(options.leastNumberSize);
+      };
+      const found = await judge(source.page(sheet.page), sheet, placement, drawn);
+      const numbered = await placeForNumber(source.page(sheet.page), sheet, placement, drawn, found, options);
       const picture = createHash('sha256').update(dots.raster.data).digest('hex');
-      proofs.push({ sheetId: sheet.id, ...found, picture, numberBox, ...(options.asDots === true ? { dots: dots.raster } : {}) });
+      proofs.push({ sheetId: sheet.id, ...found, picture, ...numbered, ...(options.asDots === true ? { dots: dots.raster } : {}) });
     }
     return proofs;
   } finally {
     output.close();
   }
+}
+
+/** Where a page's number may stand: on free paper beside a label, or on the label where that is wanted. */
+async function placeForNumber(
+  page: SourcePage,
+  sheet: Sheet,
+  { matrix, drawnBox }: Placement,
+  drawn: Drawn,
+  { verdict, codes }: Judged,
+  { numberSize, leastNumberSize, slipNumberSize, numberOnLabel }: ProofOptions,
+): Promise<Pick<Proof, 'numberBox' | 'numberOnLabel'>> {
+  const { dots, grey, grid, reach, onGrid } = drawn;
+  const sizes = [sheet.role === 'slip' ? slipNumberSize : undefined, numberSize, leastNumberSize].filter((size) => size !== undefined);
+  for (const size of sizes) {
+    const numberBox = freeNumberBox(dots, reach, size, isLabel(sheet) ? drawnBox : undefined);
+    if (numberBox) return { numberBox };
+  }
+  if (numberOnLabel !== true || sheet.role !== 'label' || matrix === undefined || verdict !== 'proved') return { numberBox: undefined };
+  const label = { page, sheet, matrix, drawnBox, dots, codes, drawn: { grey, bits: dots.raster, grid, onGrid }, reach };
+  const numberBox = await numberBoxOnLabel(label, sizes);
+  return numberBox ? { numberBox, numberOnLabel: true } : { numberBox };
 }
 
 /** Paper beside a code that measuring wants, pt. */

@@ -22,7 +22,12 @@ export interface CodeSummary {
   /** What it is for; only a `tracking` code is the parcel's own. */
   readonly role: CodeRole;
   /** Of a tracking code: SHA-256 of the number alone, hex, the same in every code that carries it; and how sure the role is. */
-  readonly tracking?: { readonly digest: string; readonly trust: CodeUse['trust'] };
+  readonly tracking?: {
+    readonly digest: string;
+    readonly trust: CodeUse['trust'];
+    /** The last four characters of the number itself; left out for one of eight or fewer. */
+    readonly tail?: string;
+  };
   /**
    * SHA-256 of identifier and bytes, hex: the same code twice can be seen without being told, in this run and in others. No secret: who has the account
    * and guesses the number can see that it is right.
@@ -74,10 +79,12 @@ export interface ItemResult {
   readonly picture?: string | undefined;
   /** Page of `DocumentResult.pressed`, from 1, for ready items; else undefined. */
   readonly pressedPage: number | undefined;
-  /** Where on the output page the item itself lies (pt, y down): a number is stamped only outside it. */
+  /** Where on the output page the item itself lies (pt, y down): a number is stamped only outside it, unless the recipe asks for it on the label. */
   readonly drawnBox: Box | undefined;
   /** A rectangle of the output page known to be free for a number, or undefined when there is none. */
   readonly numberBox: Box | undefined;
+  /** Whether that rectangle lies on the label itself, where its recipe asks for that; left out: it doesn't. */
+  readonly numberOnLabel?: boolean;
 }
 
 /** The picture of a held item, as PNG. */

@@ -37,10 +37,9 @@ const OPTIONS = {
     { kind: 'length', min: NOTHING },
     "From the sheet's top edge to the first label; left out, the labels lie in the middle.",
   ),
-  'printer-margin': option(
+  'printer-margin': optional(
     { kind: 'length', min: NOTHING },
-    'What the printer of the sheets cannot print at each edge; pages that would reach into it are refused.',
-    NOTHING,
+    'What the printer of the sheets cannot print at each edge: pages that would reach into it are refused; left out, it prints to the edge.',
   ),
   'cut-marks': option({ kind: 'boolean' }, 'Print thin lines beside the pages to cut along.', false),
   pairs: option({ kind: 'boolean' }, 'Lay the label and the slip of a parcel side by side, each parcel whole on a sheet.', false),
@@ -99,7 +98,6 @@ function withoutPairs(columns: number, rows: number): OptionConflict | undefined
 function planOf(options: Values, grid: Grid): ImposePlan {
   const pt = (length: Length | undefined): number | undefined => length && lengthToPt(length, grid);
   const { sheet, columns, rows, lying, 'first-free': firstFree } = options;
-  const printerMargin = lengthToPt(options['printer-margin'], grid);
   return {
     sheet,
     columns,
@@ -110,7 +108,7 @@ function planOf(options: Values, grid: Grid): ImposePlan {
     pitchDown: pt(options['pitch-down']),
     marginLeft: pt(options['margin-left']),
     marginTop: pt(options['margin-top']),
-    printerMargin: printerMargin > 0 ? printerMargin : undefined,
+    printerMargin: pt(options['printer-margin']),
     cutMarks: options['cut-marks'] || undefined,
     pairs: options.pairs || undefined,
   };

@@ -65,6 +65,8 @@ export interface StackPlan {
 export interface NumberPlan {
   /** Whether the label's page is numbered too, outside the label's own box. */
   readonly onLabelPage: boolean;
+  /** Whether, where there is no free paper outside, it may stand on the label itself; left out: it may not. */
+  readonly onLabel?: boolean | undefined;
   /** Size of the number in pt. */
   readonly fontSize: number;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { collate, type CollateDocument } from '../../src/batch/collate.js';
+import type { CodeSummary } from '../../src/recipe/outcome.js';
 import type { ImposePlan, StackPlan } from '../../src/steps/step.js';
 import { HELD, item } from './fakes.js';
 
@@ -47,6 +48,29 @@ describe('collate', () => {
     expect(told([{ plan: slipOnly, items: [item('p1', { role: 'return-label' })] }])).toMatchObject([{ pages: ['0 p1 -'] }]);
     expect(told([parcel({ number: undefined, impose: undefined })])).toMatchObject([{ pages: ['0 p1 -', '0 p2 -'] }]);
     expect(told([{ plan: NUMBERED, items: [item('p1', { numberBox: undefined })] }])).toMatchObject([{ pages: ['0 p1 -'] }]);
+  });
+
+  it('says on the slip, and only there, how the tracking number ends', () => {
+    const code = (tail: string | undefined, role: CodeSummary['role'] = 'tracking'): CodeSummary => ({
+      symbology: 'Code 128',
+      identifier: ']C0',
+      role,
+      ...(role === 'tracking' ? { tracking: { digest: tail ?? '', trust: 'published', ...(tail === undefined ? {} : { tail }) } } : {}),
+      digest: '',
+      tail: 'WXYZ',
+      moduleDots: 2,
+    });
+    const more = (codes: readonly CodeSummary[]): readonly unknown[] => {
+      const { plan, items } = parcel(NUMBERED);
+      const document = { plan, items: items.map((each) => (each.role === 'label' ? { ...each, codes } : each)) };
+      return collate([document], '4x6in').stacks.flatMap(({ pages }) => pages.map(({ stamp }) => stamp));
+    };
+    const alone = { text: '1/1', fontSize: 9 };
+    expect(more([code('9012'), code('9012'), code(undefined, 'routing')])).toEqual([alone, { ...alone, more: ' ·9012' }]);
+    expect(more([code('9012'), code('3456')])).toEqual([alone, alone]);
+    expect(more([code(undefined)])).toEqual([alone, alone]);
+    expect(more([code('9012', 'routing')])).toEqual([alone, alone]);
+    expect(more([])).toEqual([alone, alone]);
   });
 
   it('makes no stack of nothing', () => {

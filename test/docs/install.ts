@@ -5,7 +5,7 @@ import { ROOT } from '../house/tree.js';
 
 /** The environment of a person's shell: none of what `npm test` sets for its own children. */
 export const shellEnv = (prefix: string): NodeJS.ProcessEnv => ({
-  ...Object.fromEntries(Object.entries(process.env).filter(([name]) => !/^npm_|^NODE_|^VITEST|^SLIPYARD/i.test(name))),
+  ...Object.fromEntries(Object.entries(process.env).filter(([name]) => !/^npm_|^NODE_(?!EXTRA_CA_CERTS)|^VITEST|^SLIPYARD/i.test(name))),
   PATH: [join(prefix, 'bin'), process.env['PATH'] ?? ''].join(delimiter),
   NO_COLOR: '1',
 });

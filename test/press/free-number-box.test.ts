@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Box } from '../../src/geometry/box.js';
-import { freeNumberBox } from '../../src/press/free-number-box.js';
+import { freeBoxOnLabel, freeNumberBox, ON_LABEL_CLEAR } from '../../src/press/free-number-box.js';
 import { printedDots } from '../../src/press/printed-dots.js';
 
 const whole = { x: 0, y: 0, width: 288, height: 432 };
@@ -64,5 +64,36 @@ describe('a free rectangle', () => {
     const dots: Box[] = [];
     for (let y = 5; y < 432; y += 10) for (let x = 5; x < 288; x += 30) dots.push({ x, y, width: 0.3, height: 0.3 });
     expect(freeNumberBox(page(...dots), whole, size, undefined)).toBeUndefined();
+  });
+});
+
+describe('a free rectangle on a label', () => {
+  const label = { x: 20, y: 20, width: 240, height: 380 };
+  const apart = (a: Box, b: Box): number =>
+    Math.max(a.x - (b.x + b.width), b.x - (a.x + a.width), a.y - (b.y + b.height), b.y - (a.y + a.height));
+
+  it('lies in the label, clear of its edge, of all ink and of what is kept free, by the stated distance', () => {
+    const ink = { x: 150, y: 300, width: 100, height: 90 };
+    const code = { x: 30, y: 200, width: 100, height: 190 };
+    const box = freeBoxOnLabel(page(ink), label, size, [code]);
+    if (!box) throw new Error('there is room');
+    expect(apart(box, ink)).toBeGreaterThanOrEqual(ON_LABEL_CLEAR - 0.1);
+    expect(apart(box, code)).toBeGreaterThanOrEqual(ON_LABEL_CLEAR - 0.1);
+    expect(box.x - label.x).toBeGreaterThanOrEqual(ON_LABEL_CLEAR);
+    expect(label.x + label.width - box.x - box.width).toBeGreaterThanOrEqual(ON_LABEL_CLEAR);
+    expect(box.y - label.y).toBeGreaterThanOrEqual(ON_LABEL_CLEAR);
+  });
+
+  it('takes a pale tint, which the printer leaves white, for ink', () => {
+    const [width, height] = [812, 1218];
+    const tinted = (value: number) =>
+      printedDots({ width, height, data: new Uint8Array(width * height).fill(value), pixelsPerPt: perPt, origin: { x: 0, y: 0 } });
+    expect(freeBoxOnLabel(tinted(235), label, size, [])).toBeUndefined();
+    expect(freeBoxOnLabel(tinted(254), label, size, [])).toBeDefined();
+  });
+
+  it('is not there where nothing is left free', () => {
+    expect(freeBoxOnLabel(page(), label, size, [label])).toBeUndefined();
+    expect(freeBoxOnLabel(page(), { ...label, width: 45 }, size, [])).toBeUndefined();
   });
 });

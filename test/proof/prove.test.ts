@@ -1,5 +1,6 @@
 import { PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { contains, near } from '../../src/geometry/box.js';
 import { gridOf, type GridName } from '../../src/geometry/grid.js';
 import { addTurns, TURNS } from '../../src/geometry/placement.js';
 import { pressDocument } from '../../src/press/press-document.js';
@@ -238,5 +239,20 @@ describe('the free rectangle for a number', () => {
     expect(box.y).toBeGreaterThanOrEqual(drawn.y + drawn.height);
     expect(box.x + box.width).toBeLessThanOrEqual(288);
     expect(box.y + box.height).toBeLessThanOrEqual(432);
+  });
+
+  it('is on the label only where that is wanted and there is none beside it', async () => {
+    const [sheet] = perfectSheets(each, source, '203dpi');
+    if (!sheet) throw new Error('no label');
+    const sheets: Sheet[] = [sheet, { ...sheet, scale: 0.9, margin: 0, id: 'small' }];
+    const { proofs, pressed } = await pressAndProve(source, sheets, '203dpi', { numberSize, numberOnLabel: true });
+    const [on, beside] = proofs;
+    const [whole] = pressed.placements;
+    if (!on?.numberBox || !whole) throw new Error('the label has free paper');
+    expect(on.numberOnLabel).toBe(true);
+    expect(contains(whole.drawnBox, on.numberBox)).toBe(true);
+    for (const { code } of on.codes) expect(near(code.box, on.numberBox, 6)).toBe(false);
+    expect(beside?.numberBox).toBeDefined();
+    expect(beside?.numberOnLabel).toBeUndefined();
   });
 });
