@@ -139,10 +139,15 @@ function pagesOf({ plan, items }: Parcel, number: number, of: number): StackPage
   });
 }
 
-/** The end of the parcel's tracking number: undefined where its label has none, or several that end otherwise. */
+/**
+ * The end of the parcel's tracking number, as a published number scheme knows it: the longest code of a label without one may hold more than the
+ * number, and would end otherwise than what people read. Undefined where there is none, or several that end otherwise.
+ */
 function trackingTail(items: readonly ItemResult[]): string | undefined {
   const codes = items.filter(({ role }) => role === 'label').flatMap((item) => item.codes);
-  const tails = new Set(codes.flatMap(({ role, tracking }) => (role === 'tracking' && tracking ? [tracking.tail] : [])));
+  const tails = new Set(
+    codes.flatMap(({ role, tracking }) => (role === 'tracking' && tracking?.trust === 'published' ? [tracking.tail] : [])),
+  );
   return tails.size === 1 ? [...tails][0] : undefined;
 }
 

@@ -51,11 +51,15 @@ describe('collate', () => {
   });
 
   it('says on the slip, and only there, how the tracking number ends', () => {
-    const code = (tail: string | undefined, role: CodeSummary['role'] = 'tracking'): CodeSummary => ({
+    const code = (
+      tail: string | undefined,
+      role: CodeSummary['role'] = 'tracking',
+      trust: 'published' | 'likely' = 'published',
+    ): CodeSummary => ({
       symbology: 'Code 128',
       identifier: ']C0',
       role,
-      ...(role === 'tracking' ? { tracking: { digest: tail ?? '', trust: 'published', ...(tail === undefined ? {} : { tail }) } } : {}),
+      ...(role === 'tracking' ? { tracking: { digest: tail ?? '', trust, ...(tail === undefined ? {} : { tail }) } } : {}),
       digest: '',
       tail: 'WXYZ',
       moduleDots: 2,
@@ -69,6 +73,7 @@ describe('collate', () => {
     expect(more([code('9012'), code('9012'), code(undefined, 'routing')])).toEqual([alone, { ...alone, more: ' ·9012' }]);
     expect(more([code('9012'), code('3456')])).toEqual([alone, alone]);
     expect(more([code(undefined)])).toEqual([alone, alone]);
+    expect(more([code('9012', 'tracking', 'likely')])).toEqual([alone, alone]);
     expect(more([code('9012', 'routing')])).toEqual([alone, alone]);
     expect(more([])).toEqual([alone, alone]);
   });
