@@ -2,7 +2,8 @@ import { createHash } from 'node:crypto';
 import { codeUses, type CodeUse } from '../proof/code-role.js';
 import type { ProvedCode } from '../proof/judge-codes.js';
 import type { CodeMeasure } from '../proof/measure-code.js';
-import type { BarFigures, CodeSummary } from '../recipe/outcome.js';
+import type { MatrixMeasure } from '../proof/measure-matrix.js';
+import type { BarFigures, CodeSummary, MatrixFigures } from '../recipe/outcome.js';
 
 /** The codes of one label as the account may tell them. */
 export function summariesOf(codes: readonly ProvedCode[]): readonly CodeSummary[] {
@@ -16,7 +17,7 @@ const sha256 = (...parts: readonly (string | Uint8Array)[]): string =>
 /** Of a code that is no longer than this, the last characters would tell half of it. */
 const SHORT_CODE = 8;
 
-function summaryOf({ code, moduleDots, measure, onTwin, redrawn }: ProvedCode, { role, number, trust }: CodeUse): CodeSummary {
+function summaryOf({ code, moduleDots, measure, matrix, onTwin, redrawn }: ProvedCode, { role, number, trust }: CodeUse): CodeSummary {
   const bytes = Buffer.from(code.bytes, 'hex');
   const printable = bytes.toString('latin1').replaceAll(/[^\x21-\x7e]/g, '');
   return {
@@ -29,6 +30,7 @@ function summaryOf({ code, moduleDots, measure, onTwin, redrawn }: ProvedCode, {
     moduleDots: moduleDots === undefined ? undefined : rounded(moduleDots, 2),
     ...(redrawn === undefined ? {} : { redrawn }),
     ...(measure ? { bars: figuresOf(measure, onTwin) } : {}),
+    ...(matrix ? { matrix: matrixFiguresOf(matrix) } : {}),
   };
 }
 
@@ -52,5 +54,24 @@ function figuresOf(measure: CodeMeasure, onTwin: number | undefined): BarFigures
     defects: rounded(measure.defects, 2),
     simulatedGrade: measure.grade,
     notSimulated: ['symbol contrast', 'reflectance'],
+  };
+}
+
+function matrixFiguresOf(measure: MatrixMeasure): MatrixFigures {
+  const { axial, rowHeight, unusedCorrection } = measure;
+  return {
+    columns: measure.columns,
+    rows: measure.rows,
+    moduleDots: rounded(measure.moduleDots, 2),
+    moduleMm: rounded(measure.moduleMm, 3),
+    moduleMil: rounded(measure.moduleMil, 2),
+    ...(rowHeight === undefined ? {} : { rowHeightModules: rounded(rowHeight, 2) }),
+    quietModules: rounded(measure.quiet, 1),
+    ...(axial === undefined ? {} : { axialNonUniformity: rounded(axial, 3) }),
+    gridNonUniformity: rounded(measure.gridOff, 2),
+    modulation: { asPlanned: rounded(measure.modulation, 2), atGain: rounded(measure.modulationAtGain, 2) },
+    ...(unusedCorrection === undefined ? {} : { unusedErrorCorrection: rounded(unusedCorrection, 2) }),
+    simulatedGrade: measure.grade,
+    notSimulated: ['symbol contrast', 'reflectance', 'fixed pattern damage'],
   };
 }

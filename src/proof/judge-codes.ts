@@ -10,8 +10,11 @@ import { isEqual, moved, type CodesCompared } from './compare-codes.js';
 import { contentFaults } from './code-content.js';
 import { cutCodes } from './cut-codes.js';
 import { fourStateWords, judgeFourState } from './four-state-size.js';
+import { isLinear } from './linear.js';
 import { leastModuleDots, MAXICODE_SCALE } from './limits.js';
+import { brokenMatrixLimit, matrixNotes } from './matrix-verdict.js';
 import { measureCode, type CodeMeasure } from './measure-code.js';
+import { measureMatrix, type MatrixMeasure } from './measure-matrix.js';
 import { moduleWidth } from './module-width.js';
 import { readAndCompare } from './read-back.js';
 import { sourceBars } from './source-bars.js';
@@ -27,6 +30,8 @@ export interface ProvedCode {
   readonly moduleDots: number | undefined;
   /** Of a row of bars: what was measured on the dots. */
   readonly measure?: CodeMeasure | undefined;
+  /** Of a matrix or stacked code: what was measured on the dots. */
+  readonly matrix?: MatrixMeasure | undefined;
   /** Of a row of bars on a page that stays vector: its decodability on the grid that a driver may use instead; 0 where it can't be read there. */
   readonly onTwin?: number | undefined;
   /** Dots a module as planned, for a row of bars whose source tells; what the press drew anew is planned otherwise. */
@@ -85,7 +90,7 @@ export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix,
     ({ output }) => output.symbology === 'MaxiCode' && maxiCodeScale(output) < MAXICODE_SCALE.value && sheet.scale < 1,
   );
   if (small) return hold(reasons.maxiCodeShrunk(sheet.scale), proved);
-  const broken = proved.flatMap((each) => brokenLimit(each, plan, grid) ?? [])[0];
+  const broken = proved.flatMap((each) => brokenLimit(each, plan, grid) ?? brokenMatrixLimit(each, plan, grid) ?? [])[0];
   if (broken) return hold(broken, proved);
   const faults = contentFaults(compared.same.map(({ source }) => source));
   const wrong = faults.find(({ certain }) => certain);
@@ -95,7 +100,11 @@ export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix,
     sheet.box,
     compared.same.map(({ source }) => source),
   );
-  const notes = [...faults.map(({ message }) => message), ...fourStateNotes(page, sheet, grid)];
+  const notes = [
+    ...faults.map(({ message }) => message),
+    ...proved.flatMap((each) => matrixNotes(each, grid)),
+    ...fourStateNotes(page, sheet, grid),
+  ];
   return unread.length > 0 ? hold(reasons.unread, proved) : { verdict: 'proved', codes: proved, notes };
 }
 
@@ -125,6 +134,7 @@ function measured(
   gain: number,
   planned: number | undefined,
 ): ProvedCode {
+  if (!isLinear(code)) return { code, moduleDots: undefined, matrix: measureMatrix(bits, code, grid, gain) };
   const twin = gridOf(twinOf(grid.name));
   const there = moved(code, invert(matrix)).corners;
   const redrawn = sheet.redrawn?.find(({ box }) => {

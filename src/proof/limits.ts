@@ -67,6 +67,12 @@ export const LEAST_QUIET_AROUND = {
   Aztec: { value: 0, unit: 'modules', source: 'ISO/IEC 24778 (handbook section 4.4)', trust: 'secondary' },
 } as const satisfies Partial<Record<Symbology, Limit>>;
 
+/** The narrowest module of a stacked or matrix code on a transport label, where one is published. */
+export const LEAST_MATRIX_MODULE = {
+  PDF417: { value: 0.254, unit: 'mm', source: 'ISO 15394: PDF417, X 0.254 to 0.432 mm (handbook section 4.4)', trust: 'secondary' },
+  QR: { value: 0.33, unit: 'mm', source: 'ISO 15394: QR, module 0.33 to 0.42 mm (handbook section 4.4)', trust: 'secondary' },
+} as const satisfies Partial<Record<Symbology, Limit>>;
+
 /** Height of a PDF417's rows. */
 export const LEAST_ROW = {
   value: 3,
@@ -102,6 +108,9 @@ const MEASURED_SHORT = 0.04;
 
 /** The narrowest module (dots of the grid) that may be printed, measuring error taken off. */
 export function leastModuleDots(grid: Grid): number {
-  const dots = Math.max(LEAST_DOTS.value, (LEAST_MODULE.value / MM_PER_IN) * grid.dpi);
-  return dots * (1 - MEASURED_SHORT);
+  return leastDots(LEAST_MODULE.value, grid);
 }
+
+/** The same of a matrix or stacked code; `least` is what a standard wants of it, mm. */
+export const leastDots = (least: number, grid: Grid): number =>
+  Math.max(LEAST_DOTS.value, (least / MM_PER_IN) * grid.dpi) * (1 - MEASURED_SHORT);

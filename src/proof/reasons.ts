@@ -139,6 +139,18 @@ export const notWholeDots = (code: Code, dots: number, planned: number): Reason 
   remedy: 'Do not print it. Report it with the document, and let the recipe leave it: `scale: { bars: as-drawn }`.',
 });
 
+export const modulesTooFine = (code: Code, dots: number, grid: Grid, least: number): Reason => ({
+  code: 'verify/too-fine',
+  message: `the modules of ${list([code])} come out ${dots.toFixed(1)} dots wide (${((dots / grid.dpi) * MM_PER_IN).toFixed(2)} mm); ${LEAST_DOTS.value} dots${least > 0 ? ` and ${least} mm` : ''} are the least`,
+  remedy: `Let the recipe take only the label and leave it at true size, or print it on a finer printer. ${ALLOW('module-width')}`,
+});
+
+export const quietAround = (code: Code, modules: number, least: number): Reason => ({
+  code: 'verify/quiet-zone',
+  message: `${list([code])} has only ${modules.toFixed(1)} modules of clear paper on one side; ${least} ${least === 1 ? 'is' : 'are'} the least`,
+  remedy: `Look at the picture: is something printed or cut beside the code? ${ALLOW('quiet-zone')}`,
+});
+
 export const maxiCodeShrunk = (scale: number): Reason => ({
   code: 'verify/maxicode-size',
   message: `a MaxiCode has one size and the label is shrunk to ${(scale * 100).toFixed(0)} %; it may not come out smaller than 94 %`,

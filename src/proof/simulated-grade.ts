@@ -9,8 +9,9 @@ export const GRADES = {
   decodability: [0.62, 0.5, 0.37, 0.25],
   modulation: [0.7, 0.6, 0.5, 0.4],
   defects: [0.15, 0.2, 0.25, 0.3],
-  // Of matrix codes, ISO/IEC 15415, handbook section 5.2: the first secondary, the others from memory.
+  // Of matrix codes, ISO/IEC 15415, handbook section 5.2: the first two secondary, the others from memory.
   moduleModulation: [0.5, 0.4, 0.3, 0.2],
+  unusedCorrection: [0.62, 0.5, 0.37, 0.25],
   axial: [0.06, 0.08, 0.1, 0.12],
   gridOff: [0.38, 0.5, 0.63, 0.75],
 } as const satisfies Record<string, Steps>;

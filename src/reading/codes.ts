@@ -114,8 +114,18 @@ function toCode(result: ReadResult, raster: GreyRaster, turned: boolean): Code[]
       corners,
       box: boxFromCorners(Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)),
       turn: quarterTurn(Math.atan2(corners[1].y - corners[0].y, corners[1].x - corners[0].x)),
+      ...seenOf(result),
     },
   ];
+}
+
+/** What the reader says of a matrix or stacked code beside its content; for others, nothing. */
+function seenOf({ symbol, extra }: ReadResult): Pick<Code, 'modules' | 'unusedCorrection'> {
+  const unused = /"UEC":(\d(?:\.\d+)?)/.exec(extra)?.[1];
+  return {
+    ...(symbol.width > 0 && symbol.height > 0 ? { modules: { columns: symbol.width, rows: symbol.height } } : {}),
+    ...(unused === undefined ? {} : { unusedCorrection: Number(unused) }),
+  };
 }
 
 /** The clockwise quarter turn (y down) that an angle in radians is within 10° of. */

@@ -48,6 +48,10 @@ export interface Code {
   readonly box: Box;
   /** Clockwise turn of the symbol's own reading direction against upright; `undefined` when slanted by more than 10°. */
   readonly turn: Turn | undefined;
+  /** Of a QR, Data Matrix or Aztec code: its modules along and across its own reading direction. */
+  readonly modules?: { readonly columns: number; readonly rows: number };
+  /** Of a matrix or stacked code: the share of its error correction that reading did not need, 0 to 1. */
+  readonly unusedCorrection?: number;
 }
 
 export interface Point {

@@ -41,6 +41,8 @@ export interface CodeSummary {
   readonly redrawn?: number;
   /** Of a row of bars: what was measured on the printer's dots. */
   readonly bars?: BarFigures;
+  /** Of a matrix or stacked code: what was measured on the printer's dots. */
+  readonly matrix?: MatrixFigures;
 }
 
 /** Figures of a row of bars on the printer's dots, rounded. Simulated: no verifier measured anything. */
@@ -57,6 +59,29 @@ export interface BarFigures {
   /** 0 to 4. */
   readonly simulatedGrade: number;
   readonly notSimulated: readonly ['symbol contrast', 'reflectance'];
+}
+
+/** Figures of a matrix or stacked code on the printer's dots, rounded. Simulated: no verifier measured anything. */
+export interface MatrixFigures {
+  /** Modules across and down the page; of PDF417 modules one way and rows of bars the other. */
+  readonly columns: number;
+  readonly rows: number;
+  readonly moduleDots: number;
+  readonly moduleMm: number;
+  readonly moduleMil: number;
+  /** Of PDF417. */
+  readonly rowHeightModules?: number;
+  /** Clear paper on the worst side, in modules; 10 means 10 or more. */
+  readonly quietModules: number;
+  /** ISO/IEC 15415; the steps of their grades are known from memory only. The first not of PDF417. */
+  readonly axialNonUniformity?: number;
+  readonly gridNonUniformity: number;
+  /** Of the least clear module: without gain, and with the stated gain off or on, whichever is worse. */
+  readonly modulation: { readonly asPlanned: number; readonly atGain: number };
+  readonly unusedErrorCorrection?: number;
+  /** 0 to 4. */
+  readonly simulatedGrade: number;
+  readonly notSimulated: readonly ['symbol contrast', 'reflectance', 'fixed pattern damage'];
 }
 
 export interface ItemResult {
