@@ -1,9 +1,14 @@
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
+import { gridOf } from '../../src/geometry/grid.js';
+import { mediaNamed } from '../../src/geometry/media.js';
+import { pressDocument } from '../../src/press/press-document.js';
+import { pageSheet } from '../../src/sheet/sheet.js';
 import { findFourState } from '../../src/reading/four-state.js';
 import { judgeFourState } from '../../src/proof/four-state-size.js';
 import { openImage } from '../../src/reading/open-image.js';
 import { barsOf, vectorPage } from '../reading/four-state-art.js';
+import { RASTERISERS, rasterisedPages, type Dots } from './rasters.js';
 import { bytesOf, inTempFolder, outsideCheck, runTool } from './tools.js';
 
 /** Worked examples of USPS-B-3200 and the publisher's test file (handbook section 11.5; VERIFIED-P through the file, re-computed). */
@@ -53,4 +58,45 @@ describe('Intelligent Mail bars', () => {
       }),
     );
   }
+
+  for (const rasteriser of RASTERISERS) {
+    outsideCheck(`pressed, and measured on a raster of ${rasteriser}: the published letters`, [rasteriser, 'pdfinfo'], async () => {
+      const grid = gridOf('203dpi');
+      for (const [, , letters] of EXAMPLES) {
+        const source = await vectorPage(barsOf(letters));
+        const sheet = { ...pageSheet(1, 288, 432), role: 'label' as const };
+        const { bytes } = await pressDocument(source, [sheet], mediaNamed('4x6in'), grid);
+        source.close();
+        const [page] = await rasterisedPages(rasteriser, bytes ?? new Uint8Array(), 203);
+        if (!page) throw new Error('no page');
+        expect(lettersOn(page)).toBe(letters);
+      }
+    });
+  }
 });
+
+/** Above the writing of the page there are the bars only. */
+const BARS_END = 1.4 * 203;
+
+/** T, A, D and F by where ink begins and ends in each bar; told without our reader. */
+function lettersOn({ width, data }: Dots): string {
+  const isInk = (x: number, y: number): boolean => data[y * width + x] === 0;
+  const bars: { top: number; bottom: number }[] = [];
+  for (let x = 0, before = false; x < width; x++) {
+    const rows = Array.from({ length: BARS_END }, (_, y) => y).filter((y) => isInk(x, y));
+    const [top, bottom] = [rows[0], rows.at(-1)];
+    if (top === undefined || bottom === undefined) {
+      before = false;
+      continue;
+    }
+    const last = bars.at(-1);
+    if (before && last) {
+      last.top = Math.min(last.top, top);
+      last.bottom = Math.max(last.bottom, bottom);
+    } else bars.push({ top, bottom });
+    before = true;
+  }
+  const [least, most] = [Math.min(...bars.map(({ top }) => top)), Math.max(...bars.map(({ bottom }) => bottom))];
+  // Ascenders and descenders are 0.048 in, 9.7 dots, beyond the trackers.
+  return bars.map(({ top, bottom }) => 'TADF'[(top - least < 5 ? 1 : 0) + (most - bottom < 5 ? 2 : 0)]).join('');
+}
