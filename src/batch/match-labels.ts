@@ -77,7 +77,7 @@ const rulesOf = ({ orders, recipe }: Pipeline['channels'][number]): ChannelRules
   hasOrders: orders !== undefined,
   withoutOrder: recipe.orders?.labelWithoutOrder ?? 'hold',
   maxAge: recipe.orders?.maxAgeDays,
-  fileName: undefined,
+  fileName: recipe.orders?.fileName,
 });
 
 function factsOf({ work, texts }: EndedDocument, index: number, items: readonly ItemResult[]): LabelFacts[] {

@@ -20,6 +20,17 @@ export function slipLookOf({ recipe }: Channel, grid: Grid): Omit<SlipLook, 'gif
 
 const countryNames = new Intl.DisplayNames('en', { type: 'region', fallback: 'code' });
 
+/** Countries that write the postcode behind the town (common practice, no source); elsewhere it stands before it. */
+const POSTCODE_LAST = new Set(['', 'AU', 'CA', 'GB', 'IE', 'IN', 'NZ', 'SG', 'US', 'ZA']);
+
+/** Name, street and town as they are read on a parcel; for the buyer's eyes, not for a carrier. */
+function shipTo({ buyer, address, postcode, country }: Order): readonly string[] {
+  const [town = '', streets] = [address.at(-1), address.slice(0, -1)];
+  const parts = town.includes(postcode) ? [town] : POSTCODE_LAST.has(country) ? [town, postcode] : [postcode, town];
+  const name = country === '' ? '' : (countryNames.of(country) ?? country);
+  return [buyer, ...streets, parts.filter((part) => part !== '').join(' '), name].filter((line) => line !== '');
+}
+
 /** What the slip of a parcel says: of several orders in one parcel the items of all, under the first one's number. */
 export function slipContentOf({ orders, number, of }: OrderedParcel, studio: Studio): SlipContent {
   const [first] = orders;
@@ -30,12 +41,7 @@ export function slipContentOf({ orders, number, of }: OrderedParcel, studio: Stu
     contact: studio.contact,
     orderNumber: first.number,
     date: first.orderedOn ?? '',
-    shipTo: [
-      first.buyer,
-      ...first.address,
-      first.postcode,
-      first.country === '' ? '' : (countryNames.of(first.country) ?? first.country),
-    ].filter((line) => line !== ''),
+    shipTo: shipTo(first),
     items: orders.flatMap(({ items }) =>
       items.map(({ quantity, sku, description, variant, price }) => ({ quantity, sku, description, variant, price })),
     ),

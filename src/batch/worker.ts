@@ -3,9 +3,8 @@ import { parentPort } from 'node:worker_threads';
 import { readWork } from '../intake/read-work.js';
 import type { DocumentResult } from '../recipe/outcome.js';
 import { failedDocument } from './failed-document.js';
-import type { PoolOrder, WorkerReport, WorkOrder } from './messages.js';
+import type { PoolOrder, SlipOrder, WorkerReport, WorkOrder } from './messages.js';
 import { processDocument } from './process-document.js';
-import { processSlip } from './process-slip.js';
 
 // The script of a worker thread: one document after the other, engines stay warm in between.
 if (!parentPort) throw new Error('worker: this script only runs as a worker thread');
@@ -14,11 +13,14 @@ port.on('message', (order: PoolOrder) => void work(order));
 
 async function work(order: PoolOrder): Promise<void> {
   try {
-    report({ type: 'done', result: await (order.type === 'slip' ? processSlip(order) : resultOf(order)), spoiled: false });
+    report({ type: 'done', result: await (order.type === 'slip' ? slipOf(order) : resultOf(order)), spoiled: false });
   } catch (error) {
     report({ type: 'done', result: failedDocument(bugReason(error)), spoiled: true });
   }
 }
+
+/** What sets slips takes a while to load, and many runs have none. */
+const slipOf = async (order: SlipOrder): Promise<DocumentResult> => (await import('./process-slip.js')).processSlip(order);
 
 async function resultOf({ item, recipe, media, grid, printer, texts }: WorkOrder): Promise<DocumentResult> {
   const read = await readWork(item);

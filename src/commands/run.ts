@@ -106,10 +106,11 @@ const badDate = (date: string): Loaded<Pipeline> => ({
 
 const exitOf = (by: StopSignal): ExitCode => (by === 'SIGINT' ? EXIT.interrupted : EXIT.terminated);
 
-/** Whether nothing failed, nothing is held, and nothing was found wrong on the way. */
+/** Whether nothing failed, nothing is held or left over, and nothing was found wrong on the way. */
 function isClean({ record }: RunEnd & { kind: 'finished' }): boolean {
   const { held, failed } = record.account.items;
-  return held === 0 && failed === 0 && record.diagnostics.every(({ severity }) => severity !== 'error');
+  const looseEnds = record.orders?.looseEnds.length ?? 0;
+  return held === 0 && failed === 0 && looseEnds === 0 && record.diagnostics.every(({ severity }) => severity !== 'error');
 }
 
 function showDiagnostics({ diagnostics, sources }: Loaded<Pipeline>, { json }: RunArgs, io: RunIo): void {

@@ -20,7 +20,17 @@ export const RECIPE_KEYS = ['about', 'orders', 'steps'] as const;
 /** Those that a recipe can't be without. */
 export const RECIPE_NEEDS = ['about', 'steps'] as const;
 /** The keys of `orders` in a recipe. */
-export const ORDERS_KEYS = ['columns', 'date-order', 'encoding', 'delimiter', 'list', 'states', 'label-without-order', 'max-age'] as const;
+export const ORDERS_KEYS = [
+  'columns',
+  'date-order',
+  'encoding',
+  'delimiter',
+  'list',
+  'states',
+  'label-without-order',
+  'max-age',
+  'file-name',
+] as const;
 
 /** Whether `word` is one of `keys`. */
 export const isKey = (keys: readonly string[], word: string): boolean => keys.includes(word);

@@ -53,6 +53,7 @@ export function readOrderMap(file: ConfigFile, { value, keySpan }: Entry): Order
     states: statesEntry ? readStates(file, statesEntry) : {},
     labelWithoutOrder: (read('label-without-order', (slot) => readChoice(slot, WITHOUT_ORDER)) as WithoutOrder | undefined) ?? 'hold',
     maxAgeDays: read('max-age', readDays),
+    fileName: read('file-name', readFileName),
   });
   return file.diagnostics.length > before ? undefined : map;
 }
@@ -87,6 +88,14 @@ function readColumns(file: ConfigFile, { value, keySpan }: Entry): OrderMap['col
     if (names) columns[field] = names;
   }
   return columns;
+}
+
+function readFileName(slot: Slot): string | undefined {
+  const wants = 'says how label files are named, with `{order}` for the order number';
+  const pattern = readText(slot, wants, 'file-name: "order-{order}*"');
+  return pattern === undefined || pattern.includes('{order}')
+    ? pattern
+    : wrongValue(slot, wants, 'Write `{order}` where the number stands, `*` for anything else: `file-name: "order-{order}*"`.');
 }
 
 /** What people call an encoding. */

@@ -69,10 +69,17 @@ export function ordersSchema(): JsonSchema {
       ...wordsSchema(WITHOUT_ORDER),
     },
     'max-age': {
-      description: 'Orders older than this expect no label any more. Default: all do.',
+      description: 'A label that is dated earlier than this is held. Default: any age will do.',
       type: 'string',
       pattern: '^[0-9]{1,4}[dw]$',
       examples: ['14d'],
+    },
+    'file-name': {
+      description:
+        'How label files are named, without the ending: {order} stands for the order number, * for anything. Default: the number as a word of the name.',
+      type: 'string',
+      pattern: '\\{order\\}',
+      examples: ['order-{order}*'],
     },
   };
   return {

@@ -1,4 +1,3 @@
-/* eslint-disable @typescript-eslint/no-confusing-void-expression -- a reader hands on the undefined that says "wrong, and reported" */
 import { SORT_KEYS, type SortKey } from '../orders/sort-parcels.js';
 import type { ConfigFile } from './config-file.js';
 import { readMedia } from './option-value.js';

@@ -128,6 +128,7 @@ export const DIAGNOSTIC_CODES = [
   'orders/encoding',
   'orders/fewer-labels',
   'orders/held-with',
+  'orders/incomplete',
   'orders/json',
   'orders/label-twice',
   'orders/list',

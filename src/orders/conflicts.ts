@@ -55,6 +55,12 @@ export const notToShip = (order: Order, state: Exclude<OrderState, 'to-ship'>): 
   remedy: 'Void the label where it was bought; if it is to be sent, correct the status in the order file and run again.',
 });
 
+export const incomplete = (order: Order): Reason => ({
+  code: 'orders/incomplete',
+  message: `order ${orderWord(order)} (${placeWord(order)}) could not be read whole, so its slip might lack something`,
+  remedy: 'Look at what is said of this order in the order file, correct it or export it anew, and run again.',
+});
+
 export const addressDiffers = (orders: readonly Order[]): Reason => ({
   code: 'orders/address-differs',
   message: `name and postcode on it are not those of ${ordersWord(orders)}`,

@@ -1,12 +1,13 @@
 import type { Reason } from '../sheet/sheet.js';
 import type { AddressCheck } from './compare-address.js';
-import { addressDiffers, labelTwice, notToShip, sameNumber, tooOld, twoLabels, wrongCount } from './conflicts.js';
+import { addressDiffers, incomplete, labelTwice, notToShip, sameNumber, tooOld, twoLabels, wrongCount } from './conflicts.js';
 import type { Finding } from './find-orders.js';
 import { daysBetween, foldedLabelDate } from './label-date.js';
 import type { ChannelRules } from './matching.js';
 import type { Order } from './order.js';
 import { orderNumberKey } from './order-numbers.js';
 import type { OrderIndex } from './order-index.js';
+import { compareNatural } from './natural.js';
 import type { ReadLabel } from './read-label.js';
 
 /** An outbound label that was found to be of a bundle. */
@@ -21,7 +22,13 @@ export function againstLabel(index: OrderIndex, { label, finding }: Claim, addre
   const bundle = index.bundles[finding.bundle]?.orders ?? [];
   const ambiguous = finding.orders.find((order) => index.ambiguous.has(order));
   if (ambiguous !== undefined) reasons.push(sameNumber(withNumberOf(index, ambiguous)));
-  for (const order of ordersAt(index, finding.orders)) if (order.state !== 'to-ship') reasons.push(notToShip(order, order.state));
+  // By number, so that the order of the files changes nothing.
+  for (const order of ordersAt(index, finding.orders).toSorted(
+    (a, b) => compareNatural(a.number, b.number) || compareNatural(a.id, b.id),
+  )) {
+    if (order.state !== 'to-ship') reasons.push(notToShip(order, order.state));
+    else if (order.incomplete === true) reasons.push(incomplete(order));
+  }
   // An address that found the order is the order's.
   if (finding.by !== 'address' && addresses.differs(label, finding.orders, bundle))
     reasons.push(addressDiffers(ordersAt(index, finding.orders)));

@@ -60,8 +60,10 @@ export interface OrderMap {
   readonly states: Readonly<Record<string, OrderState>>;
   /** What becomes of a label that no order of the channel claims. */
   readonly labelWithoutOrder: WithoutOrder;
-  /** Orders older than this many days expect no label any more; undefined: all do. */
+  /** A label that is dated more days ago is held; undefined: any age will do. */
   readonly maxAgeDays: number | undefined;
+  /** How label files are named, without the ending: `{order}` stands for the order number, `*` for anything; undefined: the number as a word of the name. */
+  readonly fileName: string | undefined;
 }
 
 /** A map with everything that needn't be stated. */
@@ -74,5 +76,6 @@ export const orderMap = (columns: OrderMap['columns'], stated: Partial<Omit<Orde
   states: {},
   labelWithoutOrder: 'hold',
   maxAgeDays: undefined,
+  fileName: undefined,
   ...stated,
 });

@@ -26,7 +26,7 @@ export function endLines(end: RunEnd): string {
   }
 }
 
-function recordLines({ stacks, documents, account }: RunRecord): object[] {
+function recordLines({ stacks, documents, orders, account }: RunRecord): object[] {
   const items = documents.flatMap(({ name, channel, items: all }) =>
     all
       .filter(({ state }) => state !== 'ready')
@@ -43,7 +43,13 @@ function recordLines({ stacks, documents, account }: RunRecord): object[] {
       })),
   );
   const diagnostics = documents.flatMap(({ diagnostics: all }) => all.map((diagnostic) => ({ type: 'diagnostic', diagnostic })));
-  return [...diagnostics, ...stacks.map((stack) => ({ type: 'stack', ...stack })), ...items, { type: 'account', ...account }];
+  return [
+    ...diagnostics,
+    ...stacks.map((stack) => ({ type: 'stack', ...stack })),
+    ...items,
+    ...(orders ? [{ type: 'orders', ...orders }] : []),
+    { type: 'account', ...account },
+  ];
 }
 
 /** The last line of every `--json` command, whatever happened. */

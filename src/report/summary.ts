@@ -26,9 +26,11 @@ export function summary(record: RunRecord, options: SummaryOptions): string {
   const sections = [
     made(record, options),
     ...stacks.map((stack) => `  ${stackLine(stack, options)}`),
+    ...listLines(record, options),
     ...section('held', 'Held, not printed', 'yellow', record, options),
     ...section('failed', 'Failed', 'red', record, options),
     ...section('skipped', 'Skipped', 'dim', record, options),
+    ...ordersTold(record, options),
     ...notes(record, options),
     '',
     accountLine(record),
@@ -60,6 +62,30 @@ function made({ account, stacks }: RunRecord, { dryRun }: SummaryOptions): strin
 function stackLine({ file, parcels, pages, sheets }: StackRecord, { out }: SummaryOptions): string {
   const onSheets = sheets === pages ? '' : ` on ${count(sheets, 'sheet')}`;
   return `${out}/${file}  ${count(pages, 'page')}${onSheets}, ${count(parcels, 'parcel')}`;
+}
+
+function listLines({ orders }: RunRecord, { out }: SummaryOptions): string[] {
+  if (!orders || orders.lists.length === 0) return [];
+  return [`  ${out}/lists/  what to fetch, and what each carrier takes`];
+}
+
+/** What became of the orders, and what is left over of them. */
+function ordersTold({ orders }: RunRecord, options: SummaryOptions): string[] {
+  if (!orders || orders.sums.orders + orders.looseEnds.length === 0) return [];
+  const paint = painter(options.colour);
+  const { sums, looseEnds } = orders;
+  const ends = [
+    `${sums.packed} packed`,
+    `${sums.held} held`,
+    `${sums['no-label']} without a label`,
+    `${sums['not-expected']} that need none`,
+  ];
+  const told = looseEnds.flatMap(({ code, message, remedy }) => [`  ${message} ${paint('dim', `[${code}]`)}`, `    do: ${remedy}`]);
+  return [
+    '',
+    `${count(sums.orders, 'order')}: ${ends.join(', ')}.`,
+    ...(looseEnds.length === 0 ? [] : [paint('yellow', `Loose ends: ${looseEnds.length}`), ...told]),
+  ];
 }
 
 function section(state: ItemStateKind, title: string, style: Style, record: RunRecord, options: SummaryOptions): string[] {

@@ -31,7 +31,7 @@ it('counts documents, pages, items by role, and output pages', () => {
         page: { ready: 0, held: 0, skipped: 1, failed: 1 },
       },
     },
-    output: { readyItems: 2, stackPages: 2 },
+    output: { readyItems: 2, madePages: 0, stackPages: 2 },
   });
 });
 

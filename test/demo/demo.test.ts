@@ -61,7 +61,9 @@ describe('the demo', () => {
     expect(tell(withFirst(() => []))).toMatch(/^inbox\/.+: missing$/);
     expect(tell(withFirst((first) => [first, { ...first, name: 'inbox/other.pdf' }]))).toBe('inbox/other.pdf: not expected');
     expect(tell(withFirst((first) => [{ ...first, items: [] }]))).toMatch(/: nothing instead of page failed reading\/cut-off$/);
-    expect(tell({ ...record, stacks: [] })).toBe('stacks: nothing instead of 40 parcels on 51 pages');
+    expect(tell({ ...record, stacks: [] })).toBe('stacks: nothing instead of 40 parcels on 61 pages');
+
+    expect(tell({ ...record, orders: { sums: {}, looseEnds: [] } })).toContain('loose ends: nothing instead of orders/no-label');
 
     const changed = (role: string, change: (item: Recorded['documents'][number]['items'][number]) => object): Recorded => ({
       ...record,

@@ -33,13 +33,15 @@ if (wrong.length > 0) {
 } else {
   console.log('\n─── The demo ended as it should. ───');
   console.log('All forty orders are in the stack: each label with the codes it was drawn with,');
-  console.log('each slip right behind its label.');
+  console.log('each slip right behind its label. One channel has no slips: its ten were made from its orders.');
+  console.log('One more order still waits for its label, and is named as a loose end; one was cancelled.');
   console.log('These had been planted, and were found and kept out of it:');
   for (const { path, fault, ends } of documents) {
     if (fault) console.log(`  ${(ends[0]?.split(' ')[1] ?? '').padEnd(8)} ${fault.padEnd(38)} ${path}`);
   }
   console.log('\nWhere to look:');
   console.log(`  ${folder}/out/print/stack-4x6in.pdf   the stack to print, at actual size`);
+  console.log(`  ${folder}/out/lists/                  what to fetch, and what the carrier takes`);
   console.log(`  ${folder}/out/held/                   a picture and the reason of each held page`);
   console.log(`  ${folder}/out/run.json                the account of every page`);
   console.log(`  ${folder}/pipeline.yaml               what was asked for, to change and run again`);

@@ -11,11 +11,18 @@ interface Item {
 /** What the demo looks at in a run.json. */
 export interface Recorded {
   readonly stacks: readonly { readonly parcels: number; readonly pages: number }[];
+  readonly orders?: { readonly sums: Readonly<Record<string, number>>; readonly looseEnds: readonly { readonly code: string }[] };
   readonly documents: readonly { readonly name: string; readonly items: readonly Item[] }[];
 }
 
-/** Forty orders, 38 labels and two return labels to print, eleven slips behind their labels. */
-export const EXPECTED_STACK = { parcels: 40, pages: 51 };
+/**
+ * Forty orders, 38 labels and two return labels to print, eleven slips of the channels' own behind their labels, and ten made from the orders of the
+ * channel with an order file.
+ */
+export const EXPECTED_STACK = { parcels: 40, pages: 61 };
+
+/** Of the twelve orders in that file one still waits for its label, one is cancelled. */
+export const EXPECTED_ORDERS = { orders: 12, packed: 10, held: 0, 'no-label': 1, 'not-expected': 1 };
 
 /** What of a run.json is not as the documents say, a line each; none when all is as expected. */
 export function differences(record: Recorded, documents: readonly DemoDocument[]): string[] {
@@ -35,6 +42,8 @@ export function differences(record: Recorded, documents: readonly DemoDocument[]
   return [
     ...wrong,
     ...[...made.keys()].map((name) => `${name}: not expected`),
+    ...differ('orders:', [JSON.stringify(record.orders?.sums)], [JSON.stringify(EXPECTED_ORDERS)]),
+    ...differ('loose ends:', record.orders?.looseEnds.map(({ code }) => code) ?? [], ['orders/no-label']),
     ...differ('stacks:', stacks, [`${EXPECTED_STACK.parcels} parcels on ${EXPECTED_STACK.pages} pages`]),
   ];
 }

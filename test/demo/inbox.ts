@@ -1,5 +1,6 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { CARRIERS, STUDIO } from '../samples/names.js';
 import type { DemoFile } from './demo-file.js';
 import { plantedFaults } from './planted.js';
 import { goodFiles, PAGES, PAIRS, PICTURES, RETURNS, SHEETS, SHEETS_OF_TWO } from './studio.js';
@@ -15,11 +16,21 @@ media: 4x6in
 grid: 203dpi
 out: out
 
+# What stands on slips that are made from orders, and by what parcels are sorted.
+studio:
+  name: ${STUDIO}
+  contact: [7 Example Street, Sampleton XX 00001, 555-0142]
+stack-order: [channel, ship-by, sku]
+lists: letter # the pick list and the hand-over list
+
 channels:
-  # A letter page for each order: the label sideways on its upper half, a receipt below.
+  # A letter page for each order: the label sideways on its upper half, a receipt below. It has no slips, so they are made
+  # from its orders.
   - name: ${SHEETS}
     files: inbox/${SHEETS}/*
-    recipe: upper-half
+    orders: inbox/${SHEETS}/orders.csv
+    carrier: ${CARRIERS.tidewick}
+    recipe: recipes/${SHEETS}.yaml
 
   # One document with all: a label page, then its packing slip.
   - name: ${PAIRS}
@@ -52,6 +63,35 @@ channels:
     recipe: return-label
 `;
 
+/** The recipe of the channel whose slips are made from orders: its `orders` is what `slipyard draft --orders` writes for them. */
+export const ORDER_RECIPE = `# yaml-language-server: $schema=../../recipes/recipe.schema.json
+about: A letter page with one label on its upper half; its slip is made from the order.
+orders:
+  columns:
+    order: Order
+    state: Status
+    ordered-on: Ordered
+    ship-by: Ship by
+    buyer: Buyer
+    address: [Street, Unit, Town]
+    postcode: Postcode
+    country: Country
+    sku: SKU
+    description: Item
+    quantity: Pieces
+    bin: Bin
+    gift-message: Gift message
+  file-name: order-{order}-*
+steps:
+  - split-pages
+  - locate-label: { place: upper-half, by: [frame, picture, ink] }
+  - rotate: upright
+  - scale
+  - packing-slip: from-orders
+  - verify
+  - number
+`;
+
 /** Every file of the studio's day; the same bytes each time. */
 export async function demoFiles(): Promise<readonly DemoFile[]> {
   const good = await goodFiles();
@@ -67,4 +107,6 @@ export function writeInbox(folder: string, files: readonly DemoFile[]): void {
     writeFileSync(file, bytes);
   }
   writeFileSync(join(folder, 'pipeline.yaml'), PIPELINE);
+  mkdirSync(join(folder, 'recipes'), { recursive: true });
+  writeFileSync(join(folder, 'recipes', `${SHEETS}.yaml`), ORDER_RECIPE);
 }

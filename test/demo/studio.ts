@@ -25,6 +25,43 @@ export const [SHEETS, PAIRS, SHEETS_OF_TWO, PICTURES, PAGES, RETURNS] = CHANNELS
 const contents = (channel: string, count: number): LabelContent[] =>
   Array.from({ length: count }, (_, index) => contentFor(`${channel} order ${index + 1}`, index + channel.length));
 
+/** The orders of the channel with letter pages, as its export gives them, and some that have no label: one that waits for it, one cancelled. */
+export function orderFile(): DemoFile {
+  const heads = 'Order;Status;Ordered;Ship by;Buyer;Street;Unit;Town;Postcode;Country;SKU;Item;Pieces;Bin;Gift message';
+  const rows = contents(SHEETS, 12).flatMap((content, index) => {
+    const [name = '', street = '', ...rest] = content.to;
+    const [town = '', unit = ''] = rest.toReversed();
+    const status = index === 11 ? 'Cancelled' : 'Paid';
+    const message = index === 2 ? 'Alles Gute! С днём рождения! お誕生日おめでとう' : '';
+    return content.items.map((item) => {
+      const [pieces = '1', ...words] = item.split(' x ');
+      const goods = words.join(' x ');
+      const shelf = goods.charCodeAt(0) % 9;
+      const cells = [
+        content.order,
+        status,
+        `2026-11-${String(20 + (index % 5))}`,
+        `2026-11-${String(26 + (index % 3))}`,
+        name,
+        street,
+        unit,
+        town.replace(/ \S+$/, ''),
+        content.postcode,
+        'US',
+        `${goods.slice(0, 2).toUpperCase()}-${String(goods.length)}`,
+        `"${goods.replaceAll('"', '""')}"`,
+        pieces,
+        `${'ABC'[shelf % 3] ?? 'A'}${String(shelf)}`,
+        message,
+      ];
+      return cells.join(';');
+    });
+  });
+  // As a spreadsheet saves it: a mark in front, and lines that end as on other systems.
+  const text = `\ufeff${[heads, ...rows].join('\r\n')}\r\n`;
+  return { path: `${SHEETS}/orders.csv`, bytes: Buffer.from(text), documents: [] };
+}
+
 /** Ten orders: a letter page each, label sideways on the upper half, receipt below. */
 export function letterSheets(): Promise<DemoFile[]> {
   return Promise.all(
@@ -120,5 +157,5 @@ export function returnLabels(): Promise<DemoFile[]> {
 /** The forty orders that come in whole. */
 export async function goodFiles(): Promise<readonly DemoFile[]> {
   const channels = [letterSheets(), labelsAndSlips(), twoOnAPage(), pictures(), mixedPages(), returnLabels()];
-  return (await Promise.all(channels)).flat();
+  return [...(await Promise.all(channels)).flat(), orderFile()];
 }

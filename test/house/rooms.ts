@@ -45,8 +45,8 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     why: 'What a recipe may say is derived from the step declarations; config never runs one.',
   },
   recipe: {
-    may: ['geometry', 'diagnostics', 'sheet', 'reading', 'proof', 'steps', 'config'],
-    why: 'Applying a checked recipe to one document needs its steps and its facts, but no batch, so one document can be tested alone; its outcome tells what each proved code is for.',
+    may: ['geometry', 'diagnostics', 'sheet', 'reading', 'proof', 'orders', 'steps', 'config'],
+    why: 'Applying a checked recipe to one document needs its steps and its facts, but no batch, so one document can be tested alone; its outcome tells what each proved code is for, and what a label says to the orders.',
   },
   intake: {
     may: ['geometry', 'diagnostics', 'files', 'sheet', 'reading', 'config'],

@@ -247,6 +247,10 @@ describe('orders that go in one parcel', () => {
     expect(end(orders, label('l', { tracking: TRACKING }))).toBe('packed 0:A-1001 0:A-1002 by tracking');
   });
 
+  it('held when one of them could not be read whole', () => {
+    expect(end([A, { ...B, incomplete: true }], label('l', { lines: ['A-1001'] }))).toBe('held 0:A-1001 0:A-1002: orders/incomplete');
+  });
+
   it('held when one of them is cancelled', () => {
     expect(end([A, { ...B, state: 'cancelled' }], label('l', { lines: ['A-1001'] }))).toBe('held 0:A-1001 0:A-1002: orders/cancelled');
   });
