@@ -34,7 +34,7 @@ function readStudio(file: ConfigFile, entry: Entry): Studio | undefined {
 }
 
 const readLines = (slot: Slot): readonly string[] | undefined =>
-  readOneOrMore(slot, 'is a list of lines', 'contact: [12 Example Street, hello@example.com]', (line) =>
+  readOneOrMore(slot, 'is a list of lines', 'contact: [12 Our Street, hello@example.com]', (line) =>
     readText(line, 'is a line of text', 'contact: hello@example.com'),
   );
 
