@@ -16,11 +16,7 @@ export interface OrderFile {
 }
 
 /** The order files that the channels name, in the order of channels and names. Looks at names only. */
-export async function findOrderFiles({
-  folder,
-  out,
-  channels,
-}: Pick<Pipeline, 'folder' | 'out' | 'channels'>): Promise<{
+export async function findOrderFiles({ folder, out, channels }: Pick<Pipeline, 'folder' | 'out' | 'channels'>): Promise<{
   readonly files: readonly OrderFile[];
   readonly diagnostics: readonly Diagnostic[];
 }> {
