@@ -1,8 +1,9 @@
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runToEnd, type Ended } from '../built.js';
+import { letterSheets, orderFile } from '../demo/studio.js';
 import { textOf } from '../house/tree.js';
 import { LAYOUTS } from '../samples/layouts.js';
 import { sample } from '../samples/sample.js';
@@ -36,6 +37,17 @@ async function put(folder: string, layoutName: string, as?: string): Promise<voi
   writeFileSync(join(folder, as ?? fileName), bytes);
 }
 
+/** One label with its order's rows of an export. */
+async function putOrder(folder: string): Promise<void> {
+  const [label] = await letterSheets();
+  const [heads = '', ...rows] = Buffer.from(orderFile().bytes).toString('utf8').split('\r\n');
+  const number = rows[0]?.split(';')[0] ?? '';
+  const own = rows.filter((row) => row.startsWith(`${number};`));
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, label?.path.split('/').at(-1) ?? ''), label?.bytes ?? '');
+  writeFileSync(join(folder, 'orders.csv'), [heads, ...own, ''].join('\r\n'));
+}
+
 describe('installed from its own tarball, in an empty folder', () => {
   it('lists steps, checks a shipped recipe, and runs over one document', async () => {
     const folder = emptyFolder('first');
@@ -67,10 +79,11 @@ describe('installed from its own tarball, in an empty folder', () => {
 });
 
 describe("README's commands, one after the other", () => {
-  it('do what it says', { timeout: 300_000 }, async () => {
+  it('do what it says', { timeout: 600_000 }, async () => {
     const folder = emptyFolder('readme');
     await put(join(folder, 'inbox', 'mugs'), 'letter-upper-sideways');
     await put(join(folder, 'inbox', 'prints'), 'label-then-slip');
+    await putOrder(join(folder, 'inbox', 'clay'));
     let commands = 0;
     for (const { language, text } of fencesOf(textOf('README.md'))) {
       if (language === 'yaml') {
@@ -93,6 +106,14 @@ describe("README's commands, one after the other", () => {
     expect(existsSync(join(folder, 'out', 'print', 'stack-4x6in.pdf'))).toBe(true);
     expect(existsSync(join(folder, 'one-off', 'print', 'stack-4x6in.pdf'))).toBe(true);
     expect(readdirSync(join(folder, 'sheets', 'print'))).toHaveLength(1);
+    expect(readdirSync(join(folder, 'orders-out', 'lists'))).toEqual([
+      'hand-over-list.csv',
+      'hand-over-list.pdf',
+      'pick-list.csv',
+      'pick-list.pdf',
+    ]);
+    const { account } = JSON.parse(readFileSync(join(folder, 'orders-out', 'run.json'), 'utf8')) as { account: { output: object } };
+    expect(account.output).toEqual({ readyItems: 1, madePages: 1, stackPages: 2 });
     expect(readdirSync(join(folder, 'recipes')).sort()).toEqual(['mine.yaml', 'pipeline.schema.json', 'recipe.schema.json']);
   });
 });
