@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { collate, type CollateDocument } from '../../src/batch/collate.js';
+import { collate, type CollateDocument, type CollateOrders, type DocumentItem } from '../../src/batch/collate.js';
 import type { CodeSummary } from '../../src/recipe/outcome.js';
 import type { ImposePlan, StackPlan } from '../../src/steps/step.js';
 import { HELD, item } from './fakes.js';
@@ -84,5 +84,41 @@ describe('collate', () => {
 
   it('keeps odd characters of a media name out of the file name', () => {
     expect(collate([parcel(NUMBERED)], 'om_../x_100x150mm').stacks[0]?.name).toBe('stack-om_..-x_100x150mm.pdf');
+  });
+
+  it('puts slips made from orders behind their labels, and a return label into the parcel of its order', () => {
+    const label = (role: 'label' | 'return-label' = 'label'): CollateDocument => ({ plan: NUMBERED, items: [item('p1', { role })] });
+    const slip = (id: string, page: number): DocumentItem => ({ document: 3, item: item(id, { role: 'slip', page }) });
+    const orders: CollateOrders = {
+      slips: new Map([['1 p1', [slip('s1', 1), slip('s2', 2)]]]),
+      goesWith: new Map([['0 p1', '1 p1']]),
+    };
+    const { stacks, parcels } = collate([label('return-label'), label(), label()], '4x6in', orders);
+    expect(parcels).toBe(2);
+    expect(stacks.flatMap(({ pages }) => pages.map((page) => `${page.document} ${page.item.id} ${page.number}`))).toEqual([
+      '1 p1 1',
+      '3 s1 1',
+      '3 s2 1',
+      '0 p1 1',
+      '2 p1 2',
+    ]);
+  });
+
+  it('packs in the order that the orders want, and numbers by it', () => {
+    const sort = (labels: readonly string[]): readonly string[] => labels.toReversed();
+    const { stacks } = collate([parcel(NUMBERED), parcel(NUMBERED)], '4x6in', { slips: new Map(), goesWith: new Map(), sort });
+    expect(stacks.flatMap(({ pages }) => pages.map((page) => `${page.document} ${page.item.id} ${page.stamp?.text ?? ''}`))).toEqual([
+      '1 p1 1/2',
+      '1 p2 1/2',
+      '0 p1 2/2',
+      '0 p2 2/2',
+    ]);
+    expect(() => collate([parcel(NUMBERED)], '4x6in', { slips: new Map(), goesWith: new Map(), sort: () => [] })).toThrow('lost a parcel');
+  });
+
+  it('prints a return label by itself when the label that it goes with is held', () => {
+    const orders: CollateOrders = { slips: new Map(), goesWith: new Map([['1 p1', '0 p1']]) };
+    const documents = [parcel(NUMBERED, true), { plan: NUMBERED, items: [item('p1', { role: 'return-label' })] }];
+    expect(collate(documents, '4x6in', orders).stacks.flatMap(({ pages }) => pages.map((page) => page.document))).toEqual([1]);
   });
 });

@@ -82,4 +82,13 @@ describe('packing-slip', () => {
     expect(made.map(endOf)).toEqual(['planned', 'held packing-slip/no-label']);
     document.close();
   });
+
+  it('from-orders: labels are parcels of their own, and slips of the channel are left out', async () => {
+    const made = await labelThenSlip({ from: 'from-orders' });
+    expect(made.map((sheet) => `${sheet.role} ${endOf(sheet)} ${sheet.parcel ?? '-'}`)).toEqual([
+      'label planned 1',
+      'remainder skipped locate-label/remainder -',
+      'slip skipped packing-slip/from-orders -',
+    ]);
+  });
 });
