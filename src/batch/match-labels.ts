@@ -68,9 +68,31 @@ export function matchLabels(
     goesWith: new Map(matching.parcels.flatMap(({ label, returns }) => returns.map((each) => [each, label] as const))),
     places,
     sums,
-    looseEnds: looseEnds(orders, labels, matching, places),
+    looseEnds: withHeldPages(looseEnds(orders, labels, matching, places), byId, documents, items),
     mismatches: mismatches(orders, labels, matching, places),
   };
+}
+
+/** An order seems to have no label when its label is held or failed for a reason of its own: where a channel has such pages, that is said. */
+function withHeldPages(
+  ends: readonly LooseEnd[],
+  orders: ReadonlyMap<string, Order>,
+  documents: readonly EndedDocument[],
+  items: readonly (readonly ItemResult[])[],
+): readonly LooseEnd[] {
+  const unread = new Map<number, number>();
+  for (const [index, { work }] of documents.entries()) {
+    const own = (items[index] ?? []).filter(({ state }) => state.kind === 'held' || state.kind === 'failed').length;
+    unread.set(work.channel, (unread.get(work.channel) ?? 0) + own);
+  }
+  return ends.map((end) => {
+    const count = end.code === 'orders/no-label' ? (unread.get(orders.get(end.orders[0] ?? '')?.channel ?? -1) ?? 0) : 0;
+    const among =
+      count === 1
+        ? 'One page or file of its channel is held or failed: it may be its label.'
+        : `${count} pages or files of its channel are held or failed: its label may be among them.`;
+    return count === 0 ? end : { ...end, remedy: `${among} If not: ${end.remedy.charAt(0).toLowerCase()}${end.remedy.slice(1)}` };
+  });
 }
 
 const rulesOf = ({ orders, recipe }: Pipeline['channels'][number]): ChannelRules => ({
