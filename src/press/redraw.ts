@@ -46,16 +46,11 @@ export function barRow(code: RedrawnCode, matrix: Matrix, grid: Grid): BarRow {
 /** What a rasteriser may paint of the source's own bars beyond their box, in dots: beyond their ends there may be writing, beside them is paper. */
 const HAIR = { ends: 1, sides: 3 };
 
-/** Rasterisers that paint every dot a bar touches would widen one whose edge arithmetic puts a hair outside its dot; in dots. */
-const DRAWN_IN = 0.01;
-
-/** A box in whole dots as pt, a hair smaller. */
-const drawnIn = ({ x, y, width, height }: Box, perPt: number): Box => ({
-  x: (x + DRAWN_IN) / perPt,
-  y: (y + DRAWN_IN) / perPt,
-  width: (width - 2 * DRAWN_IN) / perPt,
-  height: (height - 2 * DRAWN_IN) / perPt,
-});
+/**
+ * Bars end so much short of the line between two dots, in dots: rasterisers that paint every dot that ink touches then paint none too many, and those that
+ * round or look at a dot's middle paint none too few.
+ */
+const SHORT = 0.02;
 
 /** PDF operators that paint the source's bars white and the new ones black. */
 export function redrawOperators(codes: readonly RedrawnCode[], matrix: Matrix, grid: Grid, pageHeight: number): string {
@@ -63,7 +58,14 @@ export function redrawOperators(codes: readonly RedrawnCode[], matrix: Matrix, g
   const rect = ({ x, y, width, height }: Box): string => `${num(x)} ${num(pageHeight - y - height)} ${num(width)} ${num(height)} re`;
   return codes
     .map((code) => {
-      const bars = barsOf(barRow(code, matrix, grid)).map((bar) => rect(drawnIn(bar, perPt)));
+      const bars = barsOf(barRow(code, matrix, grid)).map((bar) =>
+        rect({
+          x: (bar.x + SHORT) / perPt,
+          y: (bar.y + SHORT) / perPt,
+          width: (bar.width - 2 * SHORT) / perPt,
+          height: (bar.height - 2 * SHORT) / perPt,
+        }),
+      );
       return `q\n1 g\n${rect(oldBars(code, matrix, perPt))} f\n0 g\n${bars.join('\n')} f\nQ`;
     })
     .join('\n');
