@@ -22,22 +22,39 @@ export interface PrintedDots {
 export function printedDots(grey: GreyRaster, burnt?: GreyRaster): PrintedDots {
   const { width, height } = grey;
   const from = grey.data;
-  const marks = burnt?.data;
+  const marks = burnt?.data ?? from;
   const data = new Uint8Array(from.length);
   const columns = Math.floor(width / CELL);
   const rows = Math.floor(height / CELL);
   // One cell more on the right takes the dots beyond the last whole one, so that the loop has no case of its own for them.
   const counted = new Uint8Array((columns + 1) * (rows + 1));
   const weighed = new Uint16Array(counted.length);
-  for (let y = 0, at = 0; y < height; y++) {
+  // Where rows don't begin on words of four bytes, dots are looked at one by one.
+  const inWords = width % CELL === 0 && from.byteOffset % 4 === 0 && marks.byteOffset % 4 === 0;
+  const [greys, dots] = [wordsOf(inWords ? from : data), wordsOf(inWords ? marks : data)];
+  const out = new Int32Array(data.buffer, 0, data.length >> 2);
+  for (let y = 0; y < height; y++) {
     const row = (y >> 2) * (columns + 1);
-    for (let x = 0; x < width; x++, at++) {
-      const value = from[at] as number;
-      const paper = (marks === undefined ? value : (marks[at] as number)) >> 7;
-      const cell = row + (x >> 2);
-      data[at] = -paper;
-      counted[cell] = (counted[cell] as number) + 1 - paper;
-      weighed[cell] = (weighed[cell] as number) + 255 - value;
+    for (let left = 0, cell = row, first = y * width; left < width; left += CELL, first += CELL, cell++) {
+      // Most of a label is paper, and most of the rest black: four dots at once.
+      const word = inWords ? (greys[first >> 2] as number) : GREY;
+      if ((word === PAPER || word === 0) && dots[first >> 2] === word) {
+        out[first >> 2] = word;
+        if (word === PAPER) continue;
+        counted[cell] = (counted[cell] as number) + CELL;
+        weighed[cell] = (weighed[cell] as number) + CELL * 255;
+        continue;
+      }
+      const end = first + Math.min(CELL, width - left);
+      let [black, dark] = [0, 0];
+      for (let at = first; at < end; at++) {
+        const paper = (marks[at] as number) >> 7;
+        data[at] = -paper;
+        black += 1 - paper;
+        dark += 255 - (from[at] as number);
+      }
+      counted[cell] = (counted[cell] as number) + black;
+      weighed[cell] = (weighed[cell] as number) + dark;
     }
   }
   const burned = new Uint8Array(columns * rows);
@@ -49,3 +66,9 @@ export function printedDots(grey: GreyRaster, burnt?: GreyRaster): PrintedDots {
   }
   return { raster: { ...grey, data }, columns, rows, burned, darkness };
 }
+
+/** Four white dots as one word, and a word that is neither white nor black. */
+const PAPER = -1;
+const GREY = 1;
+
+const wordsOf = (data: Uint8Array): Int32Array => new Int32Array(data.buffer, data.byteOffset, data.length >> 2);

@@ -47,10 +47,3 @@ export function barExtent(raster: GreyRaster, start: number, end: number, row: n
   while (x1 + after < width && (after === 0 || clear(x1 + after))) after += 1;
   return { from, to, before, after };
 }
-
-/** A raster with x and y changed about: a row of bars that runs along y then runs along x, in the same direction. */
-export function transposed({ width, height, data, pixelsPerPt, origin }: GreyRaster): GreyRaster {
-  const turned = new Uint8Array(data.length);
-  for (let y = 0, from = 0; y < height; y++) for (let x = 0; x < width; x++, from++) turned[x * height + y] = data[from] as number;
-  return { width: height, height: width, data: turned, pixelsPerPt, origin: { x: origin.y, y: origin.x } };
-}

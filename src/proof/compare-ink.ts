@@ -116,7 +116,10 @@ function weighOutput(dots: PrintedDots, drawn: Box): number[] {
 
 class Scales {
   private readonly ink: Float64Array;
+  /** Pixels in each square. */
   private readonly seen: Uint32Array;
+  /** How many columns of the rows that are added lie in each part of them. */
+  private columns: { readonly of: Int32Array; readonly many: ReadonlyMap<number, number> } | undefined;
 
   constructor(drawn: Box) {
     const squares = columnsOf(drawn) * rowsOf(drawn);
@@ -126,10 +129,13 @@ class Scales {
 
   /** @param paper the value of white */
   addRow(rowPart: number, columnParts: Int32Array, data: Uint8Array | Uint16Array, from: number, width: number, paper: number): void {
+    if (this.columns?.of !== columnParts) this.columns = { of: columnParts, many: manyOf(columnParts.subarray(0, width)) };
+    for (const [part, many] of this.columns.many) this.seen[rowPart + part] = (this.seen[rowPart + part] as number) + many;
     for (let column = 0; column < width; column++) {
+      const value = data[from + column] as number;
+      if (value === paper) continue;
       const square = rowPart + (columnParts[column] as number);
-      this.ink[square] = (this.ink[square] as number) + Math.abs(paper - (data[from + column] as number));
-      this.seen[square] = (this.seen[square] as number) + 1;
+      this.ink[square] = (this.ink[square] as number) + Math.abs(paper - value);
     }
   }
 
@@ -137,6 +143,12 @@ class Scales {
   shares(full = 255): number[] {
     return Array.from(this.ink, (sum, index) => sum / full / Math.max(1, this.seen[index] as number));
   }
+}
+
+function manyOf(parts: Int32Array): ReadonlyMap<number, number> {
+  const many = new Map<number, number>();
+  for (const part of parts) many.set(part, (many.get(part) ?? 0) + 1);
+  return many;
 }
 
 const clamp = (index: number, count: number): number => (index < 0 ? 0 : index >= count ? count - 1 : index);

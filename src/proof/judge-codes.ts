@@ -1,5 +1,5 @@
 import { dotsPerPt, gridOf, twinOf, type Grid } from '../geometry/grid.js';
-import { intersection, type Box } from '../geometry/box.js';
+import { intersection } from '../geometry/box.js';
 import { invert, type Matrix } from '../geometry/placement.js';
 import { findFourState } from '../reading/four-state.js';
 import { maxiCodeScale } from '../reading/maxicode.js';
@@ -57,8 +57,8 @@ export interface DrawnPage {
   /** As it is burned. */
   readonly bits: GreyRaster;
   readonly grid: Grid;
-  /** Draws a part of it in 1 bit on another grid; left out where the page goes out as dots, which no driver redraws. */
-  readonly onGrid?: ((region: Box, grid: Grid) => GreyRaster) | undefined;
+  /** Draws the bars of a code of it in 1 bit on another grid; left out where the page goes out as dots, which no driver redraws. */
+  readonly onGrid?: ((code: Code, grid: Grid) => GreyRaster) | undefined;
 }
 
 /** Half a dot either way (the default gain of a direct-thermal head, common practice, no source). */
@@ -142,7 +142,7 @@ function measured(
     return intersection(box, { x: middle.x - 1, y: middle.y - 1, width: 2, height: 2 }) !== undefined;
   });
   const measure = measureCode(bits, code, grid, gain, redrawn?.moduleDots ?? planned);
-  const onTwin = measure && onGrid && (measureCode(onGrid(code.box, twin), code, twin, 0)?.decodability.mean ?? 0);
+  const onTwin = measure && onGrid && (measureCode(onGrid(code, twin), code, twin, 0)?.decodability.mean ?? 0);
   const moduleDots = measure?.moduleDots ?? moduleWidth(grey, code);
   return { code, moduleDots, measure, onTwin, plannedDots: planned, ...(redrawn ? { redrawn: redrawn.moduleDots } : {}) };
 }

@@ -105,12 +105,11 @@ function edgesBetween(data: Uint8Array, along: Axis, across: Axis, first: number
       const now = (data[at] as number) < 128;
       if ((data[at - along.step] as number) < 128 === now) continue;
       // An edge of a module goes on beside it; a speck's does not.
-      const goesOn = (beside: number): boolean =>
-        beside >= along.step &&
-        beside < data.length &&
-        (data[beside] as number) < 128 === now &&
-        (data[beside - along.step] as number) < 128 !== now;
-      if (!goesOn(at - across.step) && !goesOn(at + across.step)) continue;
+      const [above, below] = [at - across.step, at + across.step];
+      const goesOn =
+        (above >= along.step && (data[above] as number) < 128 === now && (data[above - along.step] as number) < 128 !== now) ||
+        (below < data.length && (data[below] as number) < 128 === now && (data[below - along.step] as number) < 128 !== now);
+      if (!goesOn) continue;
       const kind = now ? edges.begins : edges.ends;
       kind[a] = (kind[a] as number) + 1;
     }

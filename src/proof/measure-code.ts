@@ -2,12 +2,12 @@ import { MM_PER_IN } from '../geometry/length.js';
 import type { Grid } from '../geometry/grid.js';
 import type { Code, GreyRaster } from '../reading/source.js';
 import { cutOut } from '../reading/cut-out.js';
-import { transposed } from './bar-extent.js';
+import { transposed } from '../reading/transpose.js';
 import { barModules } from './bar-modules.js';
 import { decodability } from './decodability.js';
 import { edgesAlong, symbolEdges, widthsOf } from './edges.js';
 import { isLinear } from './linear.js';
-import { profileAlong, unevenness } from './profile.js';
+import { profileAlong, spotReach, unevenness } from './profile.js';
 import { gradeOf } from './simulated-grade.js';
 
 /** What was measured of a row of bars on the printer's dots. Simulated: no verifier measured anything; paper and heat are not simulated. */
@@ -63,10 +63,16 @@ export function measureCode(dots: GreyRaster, code: Code, grid: Grid, gain: numb
   const { first, last, modules, row } = whole;
   const bars = tall(raster, first, last, row);
   const dotsAModule = (last - first) / sum(modules);
-  const scans = Array.from({ length: SCANS }, (_, index) => {
+  const meant = { first, last, modules, code, grid, gain, planned };
+  const scans: Scan[] = [];
+  for (let index = 0, before = NaN; index < SCANS; index++) {
     const share = (1 - INNER) / 2 + ((index + 0.5) / SCANS) * INNER;
-    return scanAt(raster, Math.floor(bars.from + share * (bars.to - bars.from)), { first, last, modules, code, grid, gain, planned });
-  });
+    const at = Math.floor(bars.from + share * (bars.to - bars.from));
+    // Bars drawn as they should be are the same dots all along: what was measured once need not be measured again.
+    const known = scans.at(-1);
+    scans.push(known && isAlike(raster, at, before, spotReach(grid)) ? known : scanAt(raster, at, meant));
+    before = at;
+  }
   const mean = (pick: (scan: Scan) => number): number => sum(scans.map(pick)) / scans.length;
   const quiet = quietOf(raster, first, last, bars, dotsAModule);
   const mm = (dotsAModule / grid.dpi) * MM_PER_IN;
@@ -152,6 +158,15 @@ function scanAt(raster: GreyRaster, row: number, { first, last, modules, code, g
   };
 }
 
+/** Whether all that a scan along one row looks at is the same dots along another. */
+function isAlike({ data, width, height }: GreyRaster, one: number, other: number, reach: number): boolean {
+  for (let off = -reach; off <= reach; off++) {
+    const [a, b] = [one, other].map((row) => Math.min(height - 1, Math.max(0, row + off)) * width) as [number, number];
+    if (Buffer.compare(data.subarray(a, a + width), data.subarray(b, b + width)) !== 0) return false;
+  }
+  return true;
+}
+
 interface Rows {
   readonly from: number;
   readonly to: number;
@@ -160,8 +175,10 @@ interface Rows {
 /** The rows over which the bars are there: up to twice as far as a speck reaches, a damaged row among them counts. */
 function tall({ data, width, height }: GreyRaster, first: number, last: number, row: number): Rows {
   const [x0, x1] = [Math.round(first), Math.round(last)];
+  const whole = data.subarray(row * width + x0, row * width + x1);
   const same = (y: number): boolean => {
     if (y < 0 || y >= height) return false;
+    if (Buffer.compare(whole, data.subarray(y * width + x0, y * width + x1)) === 0) return true;
     let differ = 0;
     for (let x = x0, a = row * width + x0, b = y * width + x0; x < x1; x++, a++, b++) if (data[a] !== data[b]) differ += 1;
     return differ <= 0.06 * (x1 - x0);

@@ -26,11 +26,18 @@ function spotOf(grid: Grid): { readonly reach: number; readonly weights: readonl
 
 const spots = new Map<string, ReturnType<typeof spotOf>>();
 
-/** What a verifier's spot would see of ideal dots along a row: 1 for paper, 0 for ink; one value a dot. Paper and heat are not simulated. */
-export function profileAlong({ data, width, height }: GreyRaster, row: number, from: number, to: number, grid: Grid): Float64Array {
+function spotFor(grid: Grid): ReturnType<typeof spotOf> {
   const spot = spots.get(grid.name) ?? spotOf(grid);
   spots.set(grid.name, spot);
-  const { reach, weights } = spot;
+  return spot;
+}
+
+/** How many rows beside its own a profile looks at, each way. */
+export const spotReach = (grid: Grid): number => spotFor(grid).reach;
+
+/** What a verifier's spot would see of ideal dots along a row: 1 for paper, 0 for ink; one value a dot. Paper and heat are not simulated. */
+export function profileAlong({ data, width, height }: GreyRaster, row: number, from: number, to: number, grid: Grid): Float64Array {
+  const { reach, weights } = spotFor(grid);
   const profile = new Float64Array(to - from);
   for (let x = from; x < to; x++) {
     let seen = 0;
@@ -76,14 +83,24 @@ export function unevenness(profile: Float64Array, edges: readonly number[]): { r
 
 /** The highest bump between two lower places of a bar, above the lower of them; of a space, the deepest dip likewise. */
 function comesBack(part: Float64Array, bar: boolean): number {
-  const values = bar ? part : part.map((value) => -value);
-  const before = Float64Array.from(values);
-  const behind = Float64Array.from(values);
-  for (let index = 1; index < values.length; index++) before[index] = Math.min(before[index - 1] as number, values[index] as number);
-  for (let index = values.length - 2; index >= 0; index--) behind[index] = Math.min(behind[index + 1] as number, values[index] as number);
-  let worst = 0;
-  for (let index = 0; index < values.length; index++) {
-    const [value, left, right] = [values[index] as number, before[index] as number, behind[index] as number];
+  const sign = bar ? 1 : -1;
+  const { length } = part;
+  // Of most bars and spaces the profile only falls and rises again: no bump, nothing to remember.
+  let turned = false;
+  let bump = false;
+  for (let index = 1; index < length; index++) {
+    const step = sign * ((part[index] as number) - (part[index - 1] as number));
+    if (step > 0) turned = true;
+    else if (step < 0 && turned) bump = true;
+  }
+  if (!bump) return 0;
+  const behind = Float64Array.from(part, (value) => sign * value);
+  for (let index = length - 2; index >= 0; index--) behind[index] = Math.min(behind[index + 1] as number, behind[index] as number);
+  let [worst, left] = [0, Infinity];
+  for (let index = 0; index < length; index++) {
+    const value = sign * (part[index] as number);
+    left = Math.min(left, value);
+    const right = behind[index] as number;
     if (value > Math.max(left, right) + 1e-9) worst = Math.max(worst, value - Math.min(left, right));
   }
   return worst;

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { bottom, grow, intersection, right, type Box } from '../geometry/box.js';
+import { bottom, right, type Box } from '../geometry/box.js';
 import { dotsPerPt, type Grid } from '../geometry/grid.js';
 import type { Media } from '../geometry/media.js';
 import { freeNumberBox } from '../press/free-number-box.js';
@@ -8,7 +8,7 @@ import { redrawnArea } from '../press/redraw.js';
 import { burn } from '../press/burn.js';
 import { printedDots, type PrintedDots } from '../press/printed-dots.js';
 import { openPdf } from '../reading/open-pdf.js';
-import type { GreyRaster, SourceDocument, SourcePage } from '../reading/source.js';
+import type { Code, GreyRaster, SourceDocument, SourcePage } from '../reading/source.js';
 import { isLabel, type Reason, type Sheet } from '../sheet/sheet.js';
 import { codeAreas } from './code-areas.js';
 import { compareInk, hasInk } from './compare-ink.js';
@@ -80,12 +80,12 @@ export async function proveDocument(
     for (const placement of placements) {
       const sheet = byId.get(placement.sheetId);
       if (!sheet) throw new Error(`proof: no sheet ${placement.sheetId}`);
-      const grey = output.page(placement.page).render(whole, dotsPerPt(grid));
+      const page = output.page(placement.page);
+      const grey = page.render(whole, dotsPerPt(grid));
       const words = options.asDots === true ? smallWords(source.page(sheet.page), sheet, placement.matrix) : [];
       const codes = options.asDots === true ? await codeAreas(source.page(sheet.page), sheet, placement.matrix, grid) : [];
       const dots = options.asDots === true ? printedDots(grey, burn(grey, codes, words)) : printedDots(grey);
-      const page = output.page(placement.page);
-      const onGrid = (region: Box, other: Grid): GreyRaster => partOnGrid(page, region, other);
+      const onGrid = (code: Code, other: Grid): GreyRaster => barsOnGrid(page, code, other);
       const drawn: Drawn = {
         grey,
         dots,
@@ -127,17 +127,20 @@ async function placeForNumber(
   return numberBox ? { numberBox, numberOnLabel: true } : { numberBox };
 }
 
-/** Paper beside a code that measuring wants, pt. */
-const BESIDE_CODE = 32;
+/** Paper that measuring wants before and behind a row of bars, and on its other sides, pt. */
+const BESIDE_CODE = { along: 32, across: 8 };
 
-/** A part of the output in 1 bit as another grid draws it, cut along that grid's own dots. */
-function partOnGrid(page: SourcePage, region: Box, grid: Grid): GreyRaster {
+/** The bars of a code and some paper about them in 1 bit as another grid draws them, cut along that grid's own dots. */
+function barsOnGrid(page: SourcePage, { box, turn }: Code, grid: Grid): GreyRaster {
   const perPt = dotsPerPt(grid);
-  const dot = (pt: number, round: (dots: number) => number): number => round(pt * perPt) / perPt;
-  const wide = intersection(grow(region, BESIDE_CODE), { x: 0, y: 0, width: page.width, height: page.height }) ?? region;
-  const [x, y] = [dot(wide.x, Math.floor), dot(wide.y, Math.floor)];
-  const part = page.render({ x, y, width: dot(right(wide), Math.floor) - x, height: dot(bottom(wide), Math.floor) - y }, perPt);
-  return { ...part, data: part.data.map((value) => (value < 128 ? 0 : 255)) };
+  const [dx, dy] = turn === 0 || turn === 180 ? [BESIDE_CODE.along, BESIDE_CODE.across] : [BESIDE_CODE.across, BESIDE_CODE.along];
+  const dot = (pt: number, most: number, round: (dots: number) => number): number => round(Math.min(most, Math.max(0, pt)) * perPt) / perPt;
+  const [x, y] = [dot(box.x - dx, page.width, Math.floor), dot(box.y - dy, page.height, Math.floor)];
+  const [x1, y1] = [dot(right(box) + dx, page.width, Math.floor), dot(bottom(box) + dy, page.height, Math.floor)];
+  const part = page.render({ x, y, width: x1 - x, height: y1 - y }, perPt);
+  const data = new Uint8Array(part.data.length);
+  for (let at = 0; at < data.length; at++) data[at] = -((part.data[at] as number) >> 7);
+  return { ...part, data };
 }
 
 /** A drawn page, and what it is printed on. */

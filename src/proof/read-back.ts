@@ -49,13 +49,13 @@ async function readWhere(page: SourcePage, sheet: Sheet, extra: Code, matrix: Ma
 /** Quiet zones, pt (4 mm). */
 const AROUND = mmToPt(4);
 
-/** Reads the output all over: rows of bars the way they run, matrix codes as they lie; what the source has lying on its side is looked for in all turns. */
+/** Reads the output all over: rows of bars both ways, matrix codes as they lie; what the source has lying on its side is looked for in all turns. */
 async function readOutput(bits: GreyRaster, expected: readonly Code[], sheet: Sheet, matrix: Matrix): Promise<readonly Code[]> {
   const onItsSide = ({ symbology, turn }: Code): boolean =>
     !LINEAR.includes(symbology) && (turn === undefined || (turn + sheet.turn) % 180 !== 0);
-  const level = [...new Set([...LINEAR, ...SMALL, ...expected.map((code) => code.symbology).filter(isReadOnAPage)])];
-  const found = [...(await readCodes(bits, { symbologies: level, run: 'level' }))];
-  addCodes(found, await readCodes(bits, { symbologies: LINEAR, run: 'upright' }));
+  const others = [...new Set([...SMALL, ...expected.map((code) => code.symbology).filter((each) => isReadOnAPage(each))])];
+  const found = [...(await readCodes(bits, { symbologies: LINEAR }))];
+  addCodes(found, await readCodes(bits, { symbologies: others.filter((each) => !LINEAR.includes(each)), run: 'level' }));
   const turned = [
     ...new Set(
       expected

@@ -112,14 +112,10 @@ async function differingCodes(page: SourcePage, region: Box, second: GreyRaster,
   return [...missing, ...extra];
 }
 
-/** Reads a drawing as the press's pages are read: bars both ways, and what else is known to be there or could be overlooked. */
-async function readAll(raster: GreyRaster, expected: readonly Code[]): Promise<readonly Code[]> {
-  const others: Symbology[] = ['QR', 'Data Matrix', ...expected.map(({ symbology }) => symbology)];
-  const symbologies = [...new Set(others)].filter((each) => each !== 'MaxiCode' && !LINEAR.includes(each));
-  const found: Code[] = [];
-  for (const run of ['level', 'upright'] as const) addCodes(found, await readCodes(raster, { symbologies: LINEAR, run }));
-  addCodes(found, await readCodes(raster, { symbologies }));
-  return found;
+/** Reads a drawing in all turns: bars, and what else is known to be there or could be overlooked. */
+function readAll(raster: GreyRaster, expected: readonly Code[]): Promise<readonly Code[]> {
+  const all: Symbology[] = [...LINEAR, 'QR', 'Data Matrix', ...expected.map(({ symbology }) => symbology)];
+  return readCodes(raster, { symbologies: [...new Set(all)].filter((each) => each !== 'MaxiCode') });
 }
 
 /** Looks for a code at its very place, as finely as the picture that may hold it, and by every means. */

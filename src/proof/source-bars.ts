@@ -1,6 +1,7 @@
 import { bottom, intersection, right, type Box } from '../geometry/box.js';
 import type { Code, GreyRaster, SourcePage } from '../reading/source.js';
-import { barExtent, transposed } from './bar-extent.js';
+import { transposed } from '../reading/transpose.js';
+import { barExtent } from './bar-extent.js';
 import { barModules } from './bar-modules.js';
 import { edgesAlong, fitModules, symbolEdges, widthsOf } from './edges.js';
 import { isLinear } from './linear.js';

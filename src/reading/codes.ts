@@ -5,12 +5,13 @@ import { boxFromCorners } from '../geometry/box.js';
 import type { Turn } from '../geometry/placement.js';
 import { count } from './counters.js';
 import type { Code, GreyRaster, Point, Symbology } from './source.js';
+import { transposedData } from './transpose.js';
 
 /** How hard to look. All of it narrows or widens the search; none of it changes what a found code says. */
 export interface ReadCodesOptions {
   /** Only these; by default all that are looked for on a page: every one but MaxiCode. */
   readonly symbologies?: readonly Symbology[];
-  /** Only codes whose bars stand in a row along x (`level`) or along y (`upright`), in either reading direction; half the time. */
+  /** Only codes whose bars stand in a row along x (`level`) or along y (`upright`), in either reading direction; matrix codes take a third of the time. */
   readonly run?: 'level' | 'upright';
   /** Another way to tell ink from paper, inverted and smaller copies tried too: several times slower. */
   readonly thorough?: boolean;
@@ -76,15 +77,12 @@ export async function readCodes(raster: GreyRaster, options: ReadCodesOptions = 
   return results.flatMap((result) => toCode(result, raster, turned)).sort(byPlace);
 }
 
-/** Turned clockwise by a quarter: the pixel (x, y) comes to (height − 1 − y, x). */
-function quarterTurned({ width, height, data }: GreyRaster): Pick<GreyRaster, 'width' | 'height' | 'data'> {
-  const turned = new Uint8Array(data.length);
-  for (let y = 0; y < height; y++) {
-    const column = height - 1 - y;
-    for (let x = 0, from = y * width; x < width; x++, from++) turned[x * height + column] = data[from] as number;
-  }
-  return { width: height, height: width, data: turned };
-}
+/** The pixel (x, y) comes to (height − 1 − y, x). */
+const quarterTurned = ({ width, height, data }: GreyRaster): Pick<GreyRaster, 'width' | 'height' | 'data'> => ({
+  width: height,
+  height: width,
+  data: transposedData(data, width, height, true),
+});
 
 function toPgm(raster: Pick<GreyRaster, 'width' | 'height' | 'data'>): Uint8Array {
   const header = Buffer.from(`P5\n${raster.width} ${raster.height}\n255\n`, 'latin1');

@@ -2,6 +2,7 @@ import { boxFromCorners, grow, intersection, type Box } from '../geometry/box.js
 import { mmToPt } from '../geometry/length.js';
 import { cutOut } from './cut-out.js';
 import type { GreyRaster, SourcePage } from './source.js';
+import { transposed } from './transpose.js';
 
 /** A row of bars that tell by their height: short ones in the middle, others reaching up, down or both ways. */
 export interface FourStateRow {
@@ -53,13 +54,7 @@ export function findFourState(page: SourcePage, region: Box): readonly FourState
 }
 
 /** A raster whose bars stand upright: itself, or with x and y changed for each other. */
-function asLevel(raster: GreyRaster, run: FourStateRow['run']): GreyRaster {
-  if (run === 'level') return raster;
-  const { width, height, data, origin } = raster;
-  const changed = new Uint8Array(data.length);
-  for (let y = 0, at = 0; y < height; y++) for (let x = 0; x < width; x++, at++) changed[x * height + y] = data[at] as number;
-  return { ...raster, width: height, height: width, data: changed, origin: { x: origin.y, y: origin.x } };
-}
+const asLevel = (raster: GreyRaster, run: FourStateRow['run']): GreyRaster => (run === 'level' ? raster : transposed(raster));
 
 const changedBack = ({ x, y, width, height }: Box, run: FourStateRow['run']): Box =>
   run === 'level' ? { x, y, width, height } : { x: y, y: x, width: height, height: width };
