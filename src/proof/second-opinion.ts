@@ -42,12 +42,6 @@ const FINEST = dotsPerPt(gridOf('300dpi'));
 /** Quiet zones, pt (4 mm). */
 const AROUND = mmToPt(4);
 
-/** Whether a risk of the page can be one of the region: of fonts that are not embedded nothing is seen where one picture is all there is. */
-const concerns = (risk: DrawRisk, page: SourcePage, region: Box): boolean =>
-  risk !== 'font not embedded' ||
-  page.pictureUnder(region) === undefined ||
-  page.words().some(({ box }) => intersection(box, region) !== undefined);
-
 /**
  * A second engine's view of one document's pages. It is loaded and the document opened in it only when the first page is asked about; a
  * source that is a picture has one decoder and is never asked about.
@@ -73,7 +67,7 @@ export class SecondOpinions {
     const given = this.#source.pressSource(number);
     if (given.kind === 'picture') return { kind: 'not-asked' };
     const risks = drawRisks(given, number);
-    if (this.#mode === 'at-risk' && !risks.some((risk) => concerns(risk, this.#source.page(number), region))) return { kind: 'not-asked' };
+    if (risks.length === 0 && this.#mode === 'at-risk') return { kind: 'not-asked' };
     const opened = await (this.#opened ??= openSecond(this.#bytes));
     if ('notDrawn' in opened) return { kind: 'not-drawn', risks, why: opened.notDrawn };
     return this.#compare(this.#source.page(number), region, risks, opened);

@@ -31,7 +31,8 @@ const FILTERS: Readonly<Record<string, DrawRisk>> = {
 /**
  * What a page's resources hold that engines draw differently, in a fixed order; nothing for a source that is a picture. A resource that
  * the page doesn't use counts, too; pictures inside content streams are not looked at, nor is the group that many writers give every
- * page. Not even the standard 14 fonts are sure: each engine brings its own (ISO 32000 only names them). Never throws.
+ * page. The standard fonts of Latin letters are no risk in their own encodings: every reader must have them or their like (ISO 32000-1
+ * 9.6.2.2, from memory), and they differ in the cut of their letters only. Never throws.
  * @param page from 1
  */
 export function drawRisks(source: PressSource, page: number): readonly DrawRisk[] {
@@ -80,7 +81,7 @@ class Resources {
     const descriptor = entry(descendant instanceof PDFDict ? descendant : font, 'FontDescriptor');
     const isEmbedded =
       descriptor instanceof PDFDict && ['FontFile', 'FontFile2', 'FontFile3'].some((key) => entry(descriptor, key) instanceof PDFStream);
-    if (!isEmbedded) this.#found.add('font not embedded');
+    if (!isEmbedded && !isStandard(font)) this.#found.add('font not embedded');
   }
 
   #object({ dict }: PDFStream, depth: number): void {
@@ -108,6 +109,20 @@ class Resources {
       if (opacity instanceof PDFNumber && opacity.asNumber() < 1) this.#found.add('transparency');
     }
   }
+}
+
+/** The standard fonts of Latin letters; the two of symbols are drawn differently enough to be a risk. */
+const STANDARD_FONT =
+  /^(?:Helvetica(?:-(?:Bold)?(?:Oblique)?)?|Times-(?:Roman|Bold|Italic|BoldItalic)|Courier(?:-(?:Bold)?(?:Oblique)?)?)$/;
+/** Which letters these name is fixed; an encoding with differences may name any. */
+const STANDARD_ENCODINGS: readonly (string | undefined)[] = [undefined, 'StandardEncoding', 'WinAnsiEncoding', 'MacRomanEncoding'];
+
+/** Whether a font that is not embedded is a standard one with the letters that every reader has for it. */
+function isStandard(font: PDFDict): boolean {
+  const encoding = entry(font, 'Encoding');
+  if (encoding !== undefined && !(encoding instanceof PDFName)) return false;
+  const name = nameOf(entry(font, 'BaseFont')) ?? '';
+  return nameOf(entry(font, 'Subtype')) === 'Type1' && STANDARD_FONT.test(name) && STANDARD_ENCODINGS.includes(nameOf(encoding));
 }
 
 /** What a key of a dictionary leads to; undefined for what is not there. A reference that leads nowhere is not there either. */
