@@ -39,12 +39,6 @@ export function moduleModulation(
     return column >= 0 && row >= 0 && column < width && row < height && (data[row * width + column] as number) < 128;
   };
   const side = Math.min(1, gain / 2);
-  const steps = side <= 0.5 ? [-side, side - 1e-9] : [-side, 0, side - 1e-9];
-  /** Whether ink, or with `ink` false paper, lies within half the gain of a place. */
-  const isNear = (ink: boolean, u: number, v: number): boolean => {
-    for (const dv of steps) for (const du of steps) if (isInk(u + du, v + dv) === ink) return true;
-    return false;
-  };
   const reach = Math.max(...spot.map(([du]) => du)) + side - 1e-9;
   const isUniform = (u: number, v: number): boolean => {
     const first = isInk(u, v);
@@ -63,8 +57,18 @@ export function moduleModulation(
       for (const [du, dv] of spot) {
         if (isInk(u + du, v + dv)) ink += 1;
         if (side === 0) continue;
-        if (isNear(true, u + du, v + dv)) more += 1;
-        if (!isNear(false, u + du, v + dv)) less += 1;
+        // Ink that grows comes to a place when any lies within half the gain of it, ink that shrinks stays where all of that is ink.
+        const [left, right] = [Math.floor(u + du - side), Math.floor(u + du + side - 1e-9)];
+        const [top, bottom] = [Math.floor(v + dv - side), Math.floor(v + dv + side - 1e-9)];
+        let [any, all] = [false, true];
+        for (let b = top; b <= bottom; b++) {
+          for (let a = left; a <= right; a++) {
+            if (isInk(a, b)) any = true;
+            else all = false;
+          }
+        }
+        if (any) more += 1;
+        if (all) less += 1;
       }
       const seen = (places: number): number => (2 * places) / spot.length - 1;
       plain = Math.min(plain, Math.abs(seen(ink)));
