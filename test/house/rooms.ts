@@ -13,6 +13,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     may: [],
     why: 'Lengths, boxes and matrices are arithmetic: they stand without anything else, so everything may stand on them.',
   },
+  text: { may: [], why: 'How texts are put in order is the same for file names and order numbers, so it stands below both.' },
   diagnostics: { may: [], why: 'A message is data that any room can make; it would drag along whatever it imported.' },
   sheet: { may: ['geometry', 'diagnostics'], why: 'The value that everything hands on must not know who makes, draws or proves it.' },
   files: { may: ['diagnostics'], why: 'Writing whole files is the same for every content, so this room knows of none.' },
@@ -33,7 +34,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     why: 'The proof judges what the press drew against what was read; a proof that knew the steps would share their mistakes.',
   },
   orders: {
-    may: ['geometry', 'diagnostics', 'files', 'sheet'],
+    may: ['text', 'geometry', 'diagnostics', 'files', 'sheet'],
     why: 'Orders are read and matched as plain data: which label is whose must not depend on how labels are found or drawn.',
   },
   steps: {
@@ -49,7 +50,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     why: 'Applying a checked recipe to one document needs its steps and its facts, but no batch, so one document can be tested alone; its outcome tells what each proved code is for, and what a label says to the orders.',
   },
   intake: {
-    may: ['geometry', 'diagnostics', 'files', 'sheet', 'reading', 'config'],
+    may: ['text', 'geometry', 'diagnostics', 'files', 'sheet', 'reading', 'config'],
     why: 'Finding work looks at files and the pipeline; what is done with a document is not its business.',
   },
   batch: {
@@ -155,10 +156,7 @@ export const LIBRARIES: Readonly<Record<string, Room>> = {
   linebreak: { may: ['press'], why: 'Where a line may end (UAX #14) is a question of setting type.' },
   'unicode-emoji-json': { may: ['press'], why: 'What no typeface has is printed by its name.' },
   yaml: { may: ['config'], why: 'Positions of keys matter only where a file is checked; everyone else gets checked values.' },
-  'natural-orderby': {
-    may: ['intake', 'orders', 'batch'],
-    why: 'The order of work is fixed once, on intake, and that of parcels once, where orders are sorted.',
-  },
+  'natural-orderby': { may: ['text', 'orders'], why: 'What natural order is stands at one place; orders rank many texts by it at once.' },
   tinyglobby: { may: ['intake'], why: 'Globs are resolved once, on intake.' },
   yauzl: { may: ['intake'], why: 'A ZIP is only a folder of documents, and only intake knows folders.' },
   'p-queue': { may: ['batch'], why: 'Only the batch has many documents.' },
