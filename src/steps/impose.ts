@@ -7,6 +7,9 @@ import { runStep, type ImposePlan, type OptionConflict } from './step.js';
 
 const NOTHING = { value: 0, unit: 'mm' } as const;
 
+/** A length on the sheet; left out, the press finds its own. */
+const onSheet = (description: string) => optional({ kind: 'length', min: NOTHING }, description);
+
 const OPTIONS = {
   sheet: option({ kind: 'media' }, 'The sheet to print on.', 'letter'),
   columns: option({ kind: 'integer', min: 1, max: 20 }, 'Positions across.', 1),
@@ -21,24 +24,11 @@ const OPTIONS = {
     'First free position of the first sheet, counted along the rows from the top left, from 1.',
     1,
   ),
-  'pitch-across': optional(
-    { kind: 'length', min: NOTHING },
-    'From the left edge of a label to the left edge of the next; left out, columns are spread evenly.',
-  ),
-  'pitch-down': optional(
-    { kind: 'length', min: NOTHING },
-    'From the top edge of a label to the top edge of the next; left out, rows are spread evenly.',
-  ),
-  'margin-left': optional(
-    { kind: 'length', min: NOTHING },
-    "From the sheet's left edge to the first label; left out, the labels lie in the middle.",
-  ),
-  'margin-top': optional(
-    { kind: 'length', min: NOTHING },
-    "From the sheet's top edge to the first label; left out, the labels lie in the middle.",
-  ),
-  'printer-margin': optional(
-    { kind: 'length', min: NOTHING },
+  'pitch-across': onSheet('From the left edge of a label to the left edge of the next; left out, columns are spread evenly.'),
+  'pitch-down': onSheet('From the top edge of a label to the top edge of the next; left out, rows are spread evenly.'),
+  'margin-left': onSheet("From the sheet's left edge to the first label; left out, the labels lie in the middle."),
+  'margin-top': onSheet("From the sheet's top edge to the first label; left out, the labels lie in the middle."),
+  'printer-margin': onSheet(
     'What the printer of the sheets cannot print at each edge: pages that would reach into it are refused; left out, it prints to the edge.',
   ),
   'cut-marks': option({ kind: 'boolean' }, 'Print thin lines beside the pages to cut along.', false),

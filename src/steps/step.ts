@@ -1,5 +1,6 @@
 import type { Grid } from '../geometry/grid.js';
 import type { Media } from '../geometry/media.js';
+import type { ImposeLayout } from '../press/impose.js';
 import type { SourceDocument } from '../reading/source.js';
 import type { Sheet } from '../sheet/sheet.js';
 import type { Options, OptionValues } from './option.js';
@@ -71,26 +72,11 @@ export interface NumberPlan {
   readonly fontSize: number;
 }
 
-export interface ImposePlan {
+export interface ImposePlan extends ImposeLayout {
   /** Media name of the sheet to print on. */
   readonly sheet: string;
-  readonly columns: number;
-  readonly rows: number;
-  /** Turn of each page in its cell. */
-  readonly turn: 0 | 90;
-  /** First free position on the first sheet, from 1, counted along rows from the top left. */
-  readonly firstFree: number;
-  /** Where labels of the sheet lie, pt; left out: evenly. */
-  readonly pitchAcross?: number | undefined;
-  readonly pitchDown?: number | undefined;
-  readonly marginLeft?: number | undefined;
-  readonly marginTop?: number | undefined;
-  /** What the printer of the sheets can't print at each edge, pt; left out: nothing. */
-  readonly printerMargin?: number | undefined;
   /** Whether thin lines outside the pages show where to cut; left out: no. */
   readonly cutMarks?: boolean | undefined;
-  /** Whether a parcel's label and slip lie side by side; left out: one page after the other. */
-  readonly pairs?: boolean | undefined;
 }
 
 export type Step = DocumentStep | RunStep;
