@@ -35,7 +35,7 @@ export async function listFiles(
   const lines = rows.map(({ numbers, ...row }) => ({ ...row, parcels: numberRanges(numbers) }));
   const handed = handOvers(parcels);
   const page = mediaNamed(media);
-  const pick = await listPdf(pickList(lines, { date, parcels: parcels.length }, page), page);
+  const pick = await listPdf(pickList(lines, { date, parcels: parcels.filter(({ orders }) => orders.length > 0).length }, page), page);
   const handOver = await listPdf(handOverList(handed, { date }, page), page);
   return {
     files: [

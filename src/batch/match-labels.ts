@@ -14,8 +14,6 @@ import type { EndedDocument } from './work-through.js';
 /** A parcel with its orders; personal data. */
 export interface OrderedParcel extends Omit<MatchedParcel, 'orders'> {
   readonly orders: readonly Order[];
-  /** Whole, where a code of the label says it. */
-  readonly tracking: string;
 }
 
 export interface MatchedRun {
@@ -44,7 +42,9 @@ export function matchLabels(
   orders: readonly Order[],
   today: string,
 ): MatchedRun {
-  const labels = documents.flatMap((document, index) => factsOf(document, index, items[index] ?? []));
+  const labels = documents.flatMap((document, index) =>
+    channels[document.work.channel]?.orders ? factsOf(document, index, items[index] ?? []) : [],
+  );
   const matching = matchOrders(orders, labels, {
     channels: channels.map(rulesOf),
     today,
@@ -53,17 +53,13 @@ export function matchLabels(
   const places = orderPlaces(orders, labels, matching);
   const sums = orderSums(places, matching);
   const byId = new Map(orders.map((order) => [order.id, order]));
-  const tracking = new Map(labels.map(({ id, codes }) => [id, codes.find((code) => code.tracking !== undefined)?.tracking ?? '']));
   const held = new Map(matching.labels.flatMap((end) => (end.kind === 'held' ? [[end.label, stateOf(end.reasons)] as const] : [])));
   return {
     items: items.map((own, index) =>
       holdParcels(own.map((item) => ({ ...item, state: held.get(idOfItem(index, item.id)) ?? item.state }))),
     ),
     parcels: new Map(
-      matching.parcels.map((parcel) => [
-        parcel.label,
-        { ...parcel, orders: parcel.orders.flatMap((id) => byId.get(id) ?? []), tracking: tracking.get(parcel.label) ?? '' },
-      ]),
+      matching.parcels.map((parcel) => [parcel.label, { ...parcel, orders: parcel.orders.flatMap((id) => byId.get(id) ?? []) }]),
     ),
     goesWith: new Map(matching.parcels.flatMap(({ label, returns }) => returns.map((each) => [each, label] as const))),
     places,

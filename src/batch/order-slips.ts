@@ -9,6 +9,7 @@ import type { OrderedParcel } from './match-labels.js';
 import { holdParcels } from './parcels.js';
 import type { Pool } from './pool.js';
 import { isGift, slipContentOf, slipLookOf } from './slip-content.js';
+import { printerOf, stackPlanOf } from './stack-plan.js';
 import type { EndedDocument } from './work-through.js';
 
 /** The slip of a parcel, made from its orders and put away. */
@@ -46,18 +47,21 @@ export async function makeOrderSlips(
   { pool, scratch, stop }: SlipTools,
 ): Promise<SlipsMade> {
   const grid = gridOf(pipeline.grid);
-  const looks = pipeline.channels.map((channel) => slipLookOf(channel, grid));
+  const looks = pipeline.channels.map((channel) => {
+    const look = slipLookOf(channel, grid);
+    return look && { look, printer: printerOf(stackPlanOf(channel.recipe, pipeline.grid), pipeline.printer) };
+  });
   const wanted = documents.flatMap(({ work }, index) => {
-    const look = looks[work.channel];
-    if (!look) return [];
+    const own = looks[work.channel];
+    if (!own) return [];
     return (items[index] ?? []).flatMap((item) => {
       const parcel = item.state.kind === 'ready' ? parcels.get(idOfItem(index, item.id)) : undefined;
-      return parcel ? [{ id: idOfItem(index, item.id), parcel, look: { ...look, gift: isGift(parcel) } }] : [];
+      return parcel ? [{ id: idOfItem(index, item.id), parcel, printer: own.printer, look: { ...own.look, gift: isGift(parcel) } }] : [];
     });
   });
   const made = await Promise.all(
-    wanted.map(async ({ id, parcel, look }) => {
-      const { media, grid: gridName, printer, day } = pipeline;
+    wanted.map(async ({ id, parcel, look, printer }) => {
+      const { media, grid: gridName, day } = pipeline;
       const content = slipContentOf(parcel, day.studio);
       return { id, result: await pool.process({ type: 'slip', content, look, media, grid: gridName, printer }, stop) };
     }),

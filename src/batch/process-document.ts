@@ -1,7 +1,6 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { gridOf } from '../geometry/grid.js';
 import { mediaNamed } from '../geometry/media.js';
-import { PLAIN_PRINTER } from '../geometry/printer.js';
 import type { Drawings } from '../proof/second-opinion.js';
 import { takeCounts } from '../reading/counters.js';
 import type { SourceDocument } from '../reading/source.js';
@@ -17,7 +16,7 @@ import { openSource } from './open-source.js';
 import { holdParcels } from './parcels.js';
 import { itemOf, numberSizes, pressAndProve, type Made } from './press-and-prove.js';
 import { secondOpinions } from './second-opinions.js';
-import { stackPlanOf } from './stack-plan.js';
+import { printerOf, stackPlanOf } from './stack-plan.js';
 import { StageClock } from './stage-clock.js';
 
 /**
@@ -34,10 +33,9 @@ export async function processDocument(job: DocumentJob): Promise<DocumentResult>
     const media = mediaNamed(job.media);
     const grid = gridOf(job.grid);
     const sheets = await clock.time('steps', () => applyRecipe(job.recipe, { document: source, media, grid }));
-    const { number, impose } = stackPlanOf(job.recipe, job.grid);
-    // What is laid on larger sheets does not come out of this printer as it is.
-    const printer = impose === undefined ? (job.printer ?? PLAIN_PRINTER) : PLAIN_PRINTER;
-    const made = await pressAndProve(source, sheets, { media, grid, printer }, clock, numberSizes(number));
+    const plan = stackPlanOf(job.recipe, job.grid);
+    const printer = printerOf(plan, job.printer);
+    const made = await pressAndProve(source, sheets, { media, grid, printer }, clock, numberSizes(plan.number));
     const differing = await clock.time('second opinion', () => secondOpinions(source, job.bytes, sheets, made.states, grid));
     // Before the pictures are made: what is held for its parcel's sake is looked at too.
     const items = holdParcels(sheets.map((sheet) => itemOf(sheet, made)));

@@ -85,9 +85,14 @@ async function runInFolder({ pipeline, dryRun, today, stop, emit, worker }: RunR
     const { intake } = found;
     const ordered = await readRunOrders(pipeline, orderFiles.files);
     const diagnostics = [...found.diagnostics, ...orderFiles.diagnostics, ...ordered.diagnostics];
+    const told: Diagnostic[] = [];
+    const tellAll = (all: readonly Diagnostic[]): void => {
+      told.push(...all);
+      for (const diagnostic of all) emit({ type: 'diagnostic', diagnostic });
+    };
     const taken = intake.work.length + intake.refused.length;
     emit({ type: 'started', config: pipeline.file, out: pipeline.out, documents: taken, jobs, dryRun });
-    for (const diagnostic of diagnostics) emit({ type: 'diagnostic', diagnostic });
+    tellAll(diagnostics);
     watch.lap('intake');
     // A slip of the pen must not take the place of the last good run's stacks.
     const mistake = taken === 0 ? diagnostics.find((each) => each.severity === 'error') : undefined;
@@ -108,7 +113,7 @@ async function runInFolder({ pipeline, dryRun, today, stop, emit, worker }: RunR
     const { day } = ended;
     pool.close();
     watch.lap('orders');
-    for (const diagnostic of day.diagnostics) emit({ type: 'diagnostic', diagnostic });
+    tellAll(day.diagnostics);
     const pictured = await withPairPictures(worked.documents, { items: day.items, pairs: unique.pairs }, scratch);
     if ('reason' in pictured) return { kind: 'cannot-go-on', reason: pictured.reason };
     const { documents } = pictured;
@@ -119,10 +124,9 @@ async function runInFolder({ pipeline, dryRun, today, stop, emit, worker }: RunR
     );
     const packed = packedParcels(pipeline, documents, collated, day.matched.parcels);
     const lists = ordered.files.length > 0 ? await listFiles(packed, pipeline.day.lists, today) : { files: [], diagnostics: [] };
-    for (const diagnostic of lists.diagnostics) emit({ type: 'diagnostic', diagnostic });
+    tellAll(lists.diagnostics);
     const madeIds = madePages(day, collated);
-    const cautions = cautionsOf(collated);
-    for (const diagnostic of cautions) emit({ type: 'diagnostic', diagnostic });
+    tellAll(cautionsOf(collated));
     const stacks = collated.stacks.map((stack) =>
       buildStack(
         stack,
@@ -160,7 +164,6 @@ async function runInFolder({ pipeline, dryRun, today, stop, emit, worker }: RunR
       const orders = pipeline.channels.some((channel) => channel.orders)
         ? ordersRecord(pipeline, ordered, day, collated, paths)
         : undefined;
-      const told = [...diagnostics, ...day.diagnostics, ...lists.diagnostics, ...cautions];
       return buildRecord({ pipeline, documents, collated, account, stacks: built, diagnostics: told, orders, counts: day.counts });
     };
     const published = await publish({ out: pipeline.out, documents, stacks, lists: lists.files, record }, scratch, writer);

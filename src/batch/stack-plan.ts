@@ -1,5 +1,6 @@
 import type { CompiledRecipe } from '../config/recipe.js';
 import { gridOf, type GridName } from '../geometry/grid.js';
+import { PLAIN_PRINTER, type PrinterSetup } from '../geometry/printer.js';
 import { STEPS } from '../steps/index.js';
 import type { StackPlan } from '../steps/step.js';
 
@@ -13,3 +14,7 @@ export function stackPlanOf(recipe: CompiledRecipe, grid: GridName): StackPlan {
   }
   return plan;
 }
+
+/** The printer that the pages of a plan are pressed for: what is laid on larger sheets does not come out of the label printer as it is. */
+export const printerOf = ({ impose }: StackPlan, printer: PrinterSetup = PLAIN_PRINTER): PrinterSetup =>
+  impose === undefined ? printer : PLAIN_PRINTER;

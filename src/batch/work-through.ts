@@ -28,7 +28,7 @@ export interface EndedDocument {
   readonly pressed: Kept | undefined;
   /** By item id. */
   readonly pictures: ReadonlyMap<string, Kept>;
-  /** What its ready labels say; only where the channel has orders. Never written. */
+  /** What its ready labels say; only in a run with orders. Never written. */
   readonly texts: readonly LabelText[];
   readonly times: StageTimes;
   readonly counts: WorkCounts;
@@ -58,6 +58,8 @@ export async function workThrough(
   { pool, scratch, stop, emit, onFirstEnd }: WorkTools,
 ): Promise<WorkedThrough> {
   const inOrder = inFixedOrder(intake);
+  // The hand-over list names the parcels of all channels, those without orders too.
+  const wantsTexts = pipeline.channels.some((each) => each.orders !== undefined);
   const failures: Reason[] = [];
   const giveUp = new AbortController();
   const halt = AbortSignal.any([stop, giveUp.signal]);
@@ -78,7 +80,7 @@ export async function workThrough(
               media: pipeline.media,
               grid: pipeline.grid,
               printer: pipeline.printer,
-              texts: channel.orders !== undefined,
+              texts: wantsTexts,
             },
             halt,
           );

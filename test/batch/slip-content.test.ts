@@ -14,7 +14,6 @@ const parcel = (...orders: readonly Order[]): OrderedParcel => ({
   number: 2,
   of: 3,
   returns: [],
-  tracking: '',
 });
 
 describe('what a slip made from orders says', () => {

@@ -1,39 +1,23 @@
 import fc from 'fast-check';
 import type { Order, OrderItem } from '../../src/orders/order.js';
 import type { PackedParcel } from '../../src/orders/packed-parcel.js';
+import { item, order as anyOrder } from './make.js';
 
 /** One thing of an order of the invented studio. */
-export const thing = (sku: string, quantity = 1, changes: Partial<OrderItem> = {}): OrderItem => ({
-  sku,
-  description: sku === '' ? 'Loose thing' : `Thing ${sku}`,
-  variant: '',
-  quantity,
-  bin: '',
-  price: '',
-  ...changes,
-});
+export const thing = (sku: string, quantity = 1, changes: Partial<OrderItem> = {}): OrderItem =>
+  item({ sku, description: sku === '' ? 'Loose thing' : `Thing ${sku}`, quantity, ...changes });
 
-export const order = (number: string, items: readonly OrderItem[], changes: Partial<Order> = {}): Order => ({
-  id: `0:${number}`,
-  channel: 0,
-  number,
-  state: 'to-ship',
-  orderedOn: '2026-11-20',
-  shipBy: undefined,
-  buyer: 'Robin Sample',
-  address: ['12 Example Street'],
-  postcode: '00000',
-  country: 'US',
-  items,
-  giftMessage: '',
-  gift: false,
-  notes: '',
-  tracking: [],
-  parcels: 1,
-  together: [],
-  place: { file: 'orders.csv', line: 2 },
-  ...changes,
-});
+export const order = (number: string, items: readonly OrderItem[], changes: Partial<Order> = {}): Order =>
+  anyOrder(number, {
+    orderedOn: '2026-11-20',
+    shipBy: undefined,
+    buyer: 'Robin Sample',
+    address: ['12 Example Street'],
+    postcode: '00000',
+    country: 'US',
+    items,
+    ...changes,
+  });
 
 export const packed = (number: number, orders: readonly Order[], changes: Partial<PackedParcel> = {}): PackedParcel => ({
   number,
