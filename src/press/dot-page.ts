@@ -1,4 +1,4 @@
-import { PDFString } from 'pdf-lib';
+import { PDFString } from '../reading/pdf-library.js';
 import type { Box } from '../geometry/box.js';
 import { dotsPerPt, type Grid } from '../geometry/grid.js';
 import type { Media } from '../geometry/media.js';

@@ -1,4 +1,4 @@
-import { PDFRawStream } from 'pdf-lib';
+import { PDFRawStream } from '../reading/pdf-library.js';
 import { dotsPerPt, type Grid } from '../geometry/grid.js';
 import type { Media } from '../geometry/media.js';
 import type { GreyRaster } from '../reading/source.js';

@@ -1,4 +1,4 @@
-import { PDFDict, PDFName, PDFObjectCopier, type PDFContext, type PDFDocument, type PDFRef } from 'pdf-lib';
+import { PDFDict, PDFName, PDFObjectCopier, type PDFContext, type PDFDocument, type PDFRef } from '../reading/pdf-library.js';
 import { compose, invert, type Matrix } from '../geometry/placement.js';
 import { flip } from './operators.js';
 import { formOfPage, UnreadablePage } from './page-form.js';

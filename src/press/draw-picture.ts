@@ -1,5 +1,5 @@
 import { deflateSync } from 'node:zlib';
-import { PDFRawStream, type PDFContext, type PDFRef } from 'pdf-lib';
+import { PDFRawStream, type PDFContext, type PDFRef } from '../reading/pdf-library.js';
 import { compose, type Matrix } from '../geometry/placement.js';
 import { bottom, right, type Box } from '../geometry/box.js';
 import type { Picture } from '../reading/source.js';

@@ -1,4 +1,3 @@
-import sharp from 'sharp';
 import type { GreyRaster } from '../reading/source.js';
 
 /** A page of dots in CCITT Group 4 (ITU-T T.6), as PDF's CCITTFaxDecode takes it with K −1. */
@@ -21,6 +20,8 @@ type Dots = Pick<GreyRaster, 'width' | 'height' | 'data'>;
 
 /** Encodes dots (0 burned, 255 paper) by the picture library's TIFF writer: one tile holds the whole page. */
 export async function toGroup4(dots: Dots): Promise<Group4> {
+  // Few runs print dots, and every worker would load it before its first document.
+  const { default: sharp } = await import('sharp');
   const { width, height, data } = inSixteens(dots);
   const tiff = await sharp(data, { raw: { width, height, channels: 1 } })
     .toColourspace('b-w')

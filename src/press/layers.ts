@@ -1,4 +1,4 @@
-import { PDFArray, PDFDict, PDFName, type PDFContext, type PDFObject } from 'pdf-lib';
+import { PDFArray, PDFDict, PDFName, type PDFContext, type PDFObject } from '../reading/pdf-library.js';
 
 /**
  * Joins the layer settings (/OCProperties) of several sources, all already copied into `context`, so that what a source

@@ -1,4 +1,4 @@
-import { PDFDocument, PDFName, PDFPageLeaf, type PDFRef } from 'pdf-lib';
+import { PDFDocument, PDFName, PDFPageLeaf, type PDFRef } from '../reading/pdf-library.js';
 import type { Media } from '../geometry/media.js';
 
 /** Named objects of a page: `{ XObject: { S: ref } }`. */

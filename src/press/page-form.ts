@@ -9,7 +9,7 @@ import {
   type PDFObject,
   type PDFObjectCopier,
   type PDFPageLeaf,
-} from 'pdf-lib';
+} from '../reading/pdf-library.js';
 import { inheritedEntry } from '../reading/page-tree.js';
 
 /** A page that can't be made into a form; `message` names what is wrong with its PDF objects, never its words. */

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { PDFName, type PDFContext, type PDFDict, type PDFRef } from 'pdf-lib';
+import { PDFName, type PDFContext, type PDFDict, type PDFRef } from '../reading/pdf-library.js';
 
 const HEADER = Buffer.from('%PDF-1.7\n%\xe2\xe3\xcf\xd3\n', 'latin1');
 /** Chunks handed on are about this large: small enough to be dropped soon, large enough to write well. */

@@ -1,4 +1,4 @@
-import { PDFDocument, PDFName, type PDFContext, type PDFDict, type PDFFont, type PDFRef } from 'pdf-lib';
+import { PDFDocument, PDFName, type PDFContext, type PDFDict, type PDFFont, type PDFRef } from '../reading/pdf-library.js';
 import type { Box } from '../geometry/box.js';
 import type { Grid } from '../geometry/grid.js';
 import { formatSize } from '../geometry/length.js';

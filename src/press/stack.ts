@@ -10,7 +10,7 @@ import {
   type PDFFont,
   type PDFObject,
   type PDFRef,
-} from 'pdf-lib';
+} from '../reading/pdf-library.js';
 import type { Box } from '../geometry/box.js';
 import type { Grid } from '../geometry/grid.js';
 import type { Media } from '../geometry/media.js';

@@ -1,5 +1,5 @@
 import { deflateSync } from 'node:zlib';
-import { PDFRawStream, type PDFContext, type PDFRef } from 'pdf-lib';
+import { PDFRawStream, type PDFContext, type PDFRef } from '../reading/pdf-library.js';
 import { bottom, right } from '../geometry/box.js';
 import { dotsPerPt, type Grid } from '../geometry/grid.js';
 import type { Media } from '../geometry/media.js';

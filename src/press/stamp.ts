@@ -1,4 +1,4 @@
-import type { PDFFont } from 'pdf-lib';
+import type { PDFFont } from '../reading/pdf-library.js';
 import type { Box } from '../geometry/box.js';
 import { measureText } from './text-face.js';
 import { textOperators } from './draw-text.js';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Font } from '@cantoo/fontkit';
-import type { PDFDocument, PDFFont } from 'pdf-lib';
+import type { PDFDocument, PDFFont } from '../reading/pdf-library.js';
 
 /** How far a line's baseline lies under its top: room for accents on capitals above, for descenders below. */
 export const BASELINE = 0.94;
@@ -31,8 +31,22 @@ function face(): Face {
   return loaded;
 }
 
+/**
+ * Advance widths in thousandths of an em of what numbers are made of: a worker that only asks how large a number may become need not load the face
+ * for it. A test holds them against the face.
+ */
+export const NUMBER_WIDTHS: ReadonlyMap<string, number> = new Map([
+  ...Array.from('0123456789', (digit): [string, number] => [digit, 572]),
+  ['/', 372],
+  [' ', 260],
+  ['·', 268],
+  ['W', 930],
+]);
+
 /** Width of one line as it will be set (no kerning), pt. */
 export function measureLine(text: string, fontSize: number): number {
+  const known = Array.from(text, (char) => NUMBER_WIDTHS.get(char) ?? NaN).reduce((sum, width) => sum + width, 0);
+  if (!Number.isNaN(known)) return (known / 1000) * fontSize;
   const { font, perEm } = face();
   let width = 0;
   for (const glyph of font.layout(settable(text)).glyphs) width += glyph.advanceWidth;

@@ -1,4 +1,4 @@
-import { PDFArray, PDFName, PDFNumber, type PDFPageLeaf } from 'pdf-lib';
+import { PDFArray, PDFName, PDFNumber, type PDFPageLeaf } from '../reading/pdf-library.js';
 import type { Matrix } from '../geometry/placement.js';
 import { inherited } from '../reading/page-tree.js';
 

@@ -1,4 +1,4 @@
-import { PDFArray, PDFDict, PDFName, PDFNumber, PDFStream, type PDFObject } from 'pdf-lib';
+import { PDFArray, PDFDict, PDFName, PDFNumber, PDFStream, type PDFObject } from './pdf-library.js';
 import { inherited } from './page-tree.js';
 import type { PressSource } from './source.js';
 

@@ -1,4 +1,4 @@
-import { PDFDict, PDFDocument, PDFName, PDFNumber } from 'pdf-lib';
+import { PDFDict, PDFDocument, PDFName, PDFNumber } from './pdf-library.js';
 import type { Reason } from '../sheet/sheet.js';
 import { count } from './counters.js';
 import { KeptInks } from './kept-inks.js';

@@ -1,4 +1,4 @@
-import { PDFDict, PDFName, PDFNull, type PDFObject, type PDFPageLeaf } from 'pdf-lib';
+import { PDFDict, PDFName, PDFNull, type PDFObject, type PDFPageLeaf } from './pdf-library.js';
 
 /** No page tree is deeper; one that names itself as its own parent must hang nobody. */
 const DEEPEST = 64;

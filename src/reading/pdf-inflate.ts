@@ -1,5 +1,5 @@
 import { inflateSync } from 'node:zlib';
-import { decodePDFRawStream, PDFArray, PDFDict, PDFName, PDFRawStream, type PDFObject } from 'pdf-lib';
+import { decodePDFRawStream, PDFArray, PDFDict, PDFName, PDFRawStream, type PDFObject } from './pdf-library.js';
 
 const MOST_INFLATED = 256_000_000;
 /** Node's own 16 KB make many small pieces of a picture. */

@@ -9,7 +9,7 @@ import {
   PDFStream,
   type PDFDocument,
   type PDFObject,
-} from 'pdf-lib';
+} from './pdf-library.js';
 import { inherited } from './page-tree.js';
 import { inflatesWhole } from './pdf-inflate.js';
 

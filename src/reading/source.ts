@@ -1,4 +1,4 @@
-import type { PDFDocument } from 'pdf-lib';
+import type { PDFDocument } from './pdf-library.js';
 import type { Box } from '../geometry/box.js';
 import type { Turn } from '../geometry/placement.js';
 import type { Reason } from '../sheet/sheet.js';

@@ -32,6 +32,11 @@ describe('import direction, file by file', () => {
   });
 });
 
+it('loads the PDF library at one place: two copies of it would not know each other', () => {
+  const loads = (path: string): boolean => /from 'pdf-lib'|import\('pdf-lib'\)|resolve\('pdf-lib'\)/.test(textOf(path));
+  expect(sources().filter(loads)).toEqual(['src/reading/pdf-library.ts']);
+});
+
 describe('the rule can fail', () => {
   const cases: readonly (readonly [path: string, text: string, complaint: RegExp])[] = [
     ['src/geometry/x.ts', "import { held } from '../sheet/sheet.js';", /imports sheet/],

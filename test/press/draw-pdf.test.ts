@@ -1,4 +1,4 @@
-import { PDFDocument, PDFName, PDFRawStream } from 'pdf-lib';
+import { PDFDocument, PDFName, PDFRawStream } from '../../src/reading/pdf-library.js';
 import { describe, expect, it } from 'vitest';
 import { gridOf } from '../../src/geometry/grid.js';
 import { TURNS, turnedSize } from '../../src/geometry/placement.js';

@@ -1,4 +1,4 @@
-import { PDFDocument, PDFName, PDFRawStream } from 'pdf-lib';
+import { PDFDocument, PDFName, PDFRawStream } from '../../src/reading/pdf-library.js';
 import { describe, expect, it } from 'vitest';
 import { gridOf, type GridName } from '../../src/geometry/grid.js';
 import { parseMedia, type Media } from '../../src/geometry/media.js';

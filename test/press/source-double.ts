@@ -1,4 +1,4 @@
-import { PDFArray, PDFDocument, PDFName, type PDFObject } from 'pdf-lib';
+import { PDFArray, PDFDocument, PDFName, type PDFObject } from '../../src/reading/pdf-library.js';
 import type { Box } from '../../src/geometry/box.js';
 import type { Picture, PictureUnder, PressSource, SourceDocument, SourcePage } from '../../src/reading/source.js';
 

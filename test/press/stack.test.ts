@@ -1,4 +1,4 @@
-import { PDFArray, PDFDict, PDFDocument, PDFName } from 'pdf-lib';
+import { PDFArray, PDFDict, PDFDocument, PDFName } from '../../src/reading/pdf-library.js';
 import { describe, expect, it } from 'vitest';
 import { gridOf } from '../../src/geometry/grid.js';
 import { parseMedia } from '../../src/geometry/media.js';

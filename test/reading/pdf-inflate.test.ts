@@ -1,5 +1,6 @@
 import { deflateSync } from 'node:zlib';
-import { PDFDocument, PDFName, PDFRawStream, StandardFonts } from 'pdf-lib';
+import { StandardFonts } from 'pdf-lib';
+import { PDFDocument, PDFName, PDFRawStream } from '../../src/reading/pdf-library.js';
 import { describe, expect, it } from 'vitest';
 import { openPdf } from '../../src/reading/open-pdf.js';
 import { hasBrokenObjectStream, inflatesWhole } from '../../src/reading/pdf-inflate.js';

@@ -1,5 +1,6 @@
 import { deflateSync } from 'node:zlib';
-import { decodePDFRawStream, PDFDocument, PDFName, PDFNumber, PDFRawStream, PDFRef, type PDFPage } from 'pdf-lib';
+import type { PDFPage } from 'pdf-lib';
+import { decodePDFRawStream, PDFDocument, PDFName, PDFNumber, PDFRawStream, PDFRef } from '../../src/reading/pdf-library.js';
 import { describe, expect, it } from 'vitest';
 import { openPdf } from '../../src/reading/open-pdf.js';
 import { isCutOff, lacksParts, lostLineEnds } from '../../src/reading/pdf-wholeness.js';

@@ -1,4 +1,4 @@
-import { PDFDocument, PDFName, PDFString, type PDFContext, type PDFRef } from 'pdf-lib';
+import { PDFDocument, PDFName, PDFString, type PDFContext, type PDFRef } from '../../src/reading/pdf-library.js';
 import { openPdf } from '../../src/reading/open-pdf.js';
 import type { SourceDocument } from '../../src/reading/source.js';
 

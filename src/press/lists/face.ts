@@ -1,4 +1,4 @@
-import type { PDFDocument, PDFRef } from 'pdf-lib';
+import type { PDFDocument, PDFRef } from '../../reading/pdf-library.js';
 import { textOperators } from '../draw-text.js';
 import { num } from '../operators.js';
 import { embedFace, LINE_HEIGHT, measureLine, missingGlyphs, settable } from '../text-face.js';

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { PDFName, PDFString, type PDFContext, type PDFRef } from 'pdf-lib';
+import { PDFName, PDFString, type PDFContext, type PDFRef } from '../../reading/pdf-library.js';
 import type { Cluster } from './face.js';
 import { EMPTY, outlineOf } from './outline.js';
 import { PER_EM, writeTrueType, type FontGlyph } from './truetype.js';
