@@ -1,7 +1,7 @@
 import { bottom, intersection, near, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { linesOf } from '../reading/frames.js';
-import { inkPixels } from '../reading/ink.js';
+import { inkRuns } from '../reading/ink.js';
 import type { GreyRaster, SourcePage } from '../reading/source.js';
 
 /** Side of a cell in pixels of the ink raster (4 px are 2.7 pt or 0.94 mm). */
@@ -18,20 +18,26 @@ export function inkBlobs(raster: GreyRaster): readonly Box[] {
   const rows = Math.ceil(height / CELL);
   const inked = new Uint8Array(columns * rows);
   const extents = new Int32Array(columns * rows * 4);
-  for (const pixel of inkPixels(raster)) {
-    const y = Math.floor(pixel / width);
-    const x = pixel - y * width;
-    const cell = Math.floor(y / CELL) * columns + Math.floor(x / CELL);
-    const at = cell * 4;
-    if (inked[cell] === 0) {
-      inked[cell] = 1;
-      extents[at] = extents[at + 2] = x;
-      extents[at + 1] = y;
-    } else {
-      if (x < (extents[at] as number)) extents[at] = x;
-      if (x > (extents[at + 2] as number)) extents[at + 2] = x;
+  const { count, at: runs } = inkRuns(raster);
+  for (let run = 0; run < 3 * count; run += 3) {
+    const [y, from, to] = [runs[run] as number, runs[run + 1] as number, runs[run + 2] as number];
+    const row = Math.floor(y / CELL) * columns;
+    for (let column = Math.floor(from / CELL); column * CELL < to; column++) {
+      const cell = row + column;
+      const at = cell * 4;
+      const x0 = Math.max(from, column * CELL);
+      const x1 = Math.min(to, (column + 1) * CELL) - 1;
+      if (inked[cell] === 0) {
+        inked[cell] = 1;
+        extents[at] = x0;
+        extents[at + 1] = y;
+        extents[at + 2] = x1;
+      } else {
+        if (x0 < (extents[at] as number)) extents[at] = x0;
+        if (x1 > (extents[at + 2] as number)) extents[at + 2] = x1;
+      }
+      extents[at + 3] = y;
     }
-    extents[at + 3] = y;
   }
   const blobs: Box[] = [];
   for (let start = 0; start < inked.length; start++) {

@@ -46,43 +46,59 @@ export function findBullseyes(raster: GreyRaster, region: Box): readonly Bullsey
   return found;
 }
 
-interface Run {
+/** Where dark and light change along a line of pixels: the first pixel, each pixel that begins a run, the pixel after the last. */
+interface Runs {
+  readonly count: number;
+  /** Whether the first run is dark; they take turns. */
   readonly dark: boolean;
-  readonly from: number;
-  readonly long: number;
+  readonly starts: Int32Array;
 }
 
-const alongX = ({ data, width }: GreyRaster, y: number, from: number, to: number): Run[] =>
-  runsOf((x) => data[y * width + x] as number, from, to);
-const alongY = ({ data, width }: GreyRaster, x: number, from: number, to: number): Run[] =>
-  runsOf((y) => data[y * width + x] as number, from, to);
+/** One line is looked at after the other: their places are written into the same memory. */
+let alongRow = new Int32Array(4096);
+let alongColumn = new Int32Array(4096);
 
-function runsOf(at: (index: number) => number, from: number, to: number): Run[] {
-  const runs: Run[] = [];
-  let start = from;
-  let dark = at(from) < HALF;
-  for (let index = from + 1; index <= to; index++) {
-    const now = index < to ? at(index) < HALF : !dark;
-    if (now === dark) continue;
-    runs.push({ dark, from: start, long: index - start });
-    start = index;
-    dark = now;
+const alongX = ({ data, width }: GreyRaster, y: number, from: number, to: number): Runs =>
+  runsOf(data, y * width, 1, from, to, (alongRow = roomFor(alongRow, to)));
+const alongY = ({ data, width }: GreyRaster, x: number, from: number, to: number): Runs =>
+  runsOf(data, x, width, from, to, (alongColumn = roomFor(alongColumn, to)));
+
+const roomFor = (starts: Int32Array<ArrayBuffer>, pixels: number): Int32Array<ArrayBuffer> =>
+  starts.length > pixels + 1 ? starts : new Int32Array(2 * pixels + 2);
+
+function runsOf(data: Uint8Array, first: number, step: number, from: number, to: number, starts: Int32Array): Runs {
+  const dark = (data[first + from * step] as number) < HALF;
+  let now = dark;
+  let count = 0;
+  starts[0] = from;
+  for (let index = from + 1, at = first + index * step; index < to; index++, at += step) {
+    if ((data[at] as number) < HALF === now) continue;
+    now = !now;
+    count += 1;
+    starts[count] = index;
   }
-  return runs;
+  count += 1;
+  starts[count] = to;
+  return { count, dark, starts };
 }
 
 /** Rows of runs that show the finder's rings: their middle and whole length, pixels. */
-function ringed(runs: readonly Run[], full: number): { readonly middle: number; readonly long: number }[] {
+function ringed({ count, dark, starts }: Runs, full: number): { readonly middle: number; readonly long: number }[] {
   const found: { middle: number; long: number }[] = [];
-  for (let first = 0; first + RUNS.length <= runs.length; first++) {
-    const [head, tail] = [runs[first], runs[first + RUNS.length - 1]];
-    if (!head?.dark || !tail) continue;
-    const long = tail.from + tail.long - head.from;
+  for (let first = dark ? 0 : 1; first + RUNS.length <= count; first += 2) {
+    const from = starts[first] as number;
+    const long = (starts[first + RUNS.length] as number) - from;
     if (long < SIZES.least * full || long > SIZES.most * full) continue;
-    const slack = Math.max(OFF * long, 1.2);
-    if (RUNS.every((share, index) => Math.abs((runs[first + index]?.long ?? 0) - share * long) <= slack)) {
-      found.push({ middle: head.from + (long - 1) / 2, long });
-    }
+    if (areRings(starts, first, long)) found.push({ middle: from + (long - 1) / 2, long });
   }
   return found;
+}
+
+function areRings(starts: Int32Array, first: number, long: number): boolean {
+  const slack = Math.max(OFF * long, 1.2);
+  for (let index = 0; index < RUNS.length; index++) {
+    const wide = (starts[first + index + 1] as number) - (starts[first + index] as number);
+    if (Math.abs(wide - (RUNS[index] as number) * long) > slack) return false;
+  }
+  return true;
 }

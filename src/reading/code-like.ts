@@ -1,5 +1,5 @@
 import type { Box } from '../geometry/box.js';
-import { inkPixels } from './ink.js';
+import { inkRuns } from './ink.js';
 import type { GreyRaster, SourcePage } from './source.js';
 
 /** An area that looks like a code by its texture, found on the coarse ink raster without decoding. */
@@ -125,15 +125,19 @@ function textureOf(raster: GreyRaster): Texture {
   const kinds: (Kind | undefined)[] = new Array<Kind | undefined>(columns * rows);
   const dense = new Uint8Array(columns * rows);
   const seen = new Uint8Array(columns * rows);
-  for (const pixel of inkPixels(raster)) {
-    const y = Math.floor(pixel / width);
-    const row = Math.floor(y / CELL);
-    const column = Math.floor((pixel - y * width) / CELL);
-    if (row >= rows || column >= columns || seen[row * columns + column] === 1) continue;
-    seen[row * columns + column] = 1;
-    const { kind, isDense } = look(data, width, row * CELL * width + column * CELL);
-    kinds[row * columns + column] = kind;
-    dense[row * columns + column] = isDense ? 1 : 0;
+  const { count, at } = inkRuns(raster);
+  for (let run = 0; run < 3 * count; run += 3) {
+    const row = Math.floor((at[run] as number) / CELL);
+    if (row >= rows) break;
+    const to = Math.min(columns * CELL, at[run + 2] as number);
+    for (let column = Math.floor((at[run + 1] as number) / CELL); column * CELL < to; column++) {
+      const cell = row * columns + column;
+      if (seen[cell] === 1) continue;
+      seen[cell] = 1;
+      const { kind, isDense } = look(data, width, row * CELL * width + column * CELL);
+      kinds[cell] = kind;
+      dense[cell] = isDense ? 1 : 0;
+    }
   }
   return { columns, rows, kinds: withoutRules(kinds, columns, rows), dense };
 }

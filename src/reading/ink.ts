@@ -3,29 +3,60 @@ import type { GreyRaster } from './source.js';
 /** Grey below this is ink on a coarse raster: a hairline is light grey there, not black; a light-grey watermark is no ink. */
 export const INK_LEVEL = 200;
 
-const cache = new WeakMap<GreyRaster, Uint32Array>();
-
-/**
- * Where a raster has ink: indices (y × width + x) in rising order. Most of a page is white, so whatever looks at a page
- * goes through these instead of through all pixels. Each raster is looked at once.
- */
-export function inkPixels(raster: GreyRaster): Uint32Array {
-  let pixels = cache.get(raster);
-  if (!pixels) cache.set(raster, (pixels = find(raster.data)));
-  return pixels;
+/** Unbroken ink along the rows of a raster, from the top, in each row from the left. */
+export interface InkRuns {
+  readonly count: number;
+  /** Of each run its row, its first column and the column after its last, one run after the other. */
+  readonly at: Int32Array;
 }
 
-function find(data: Uint8Array): Uint32Array {
-  const found = new Uint32Array(data.length);
-  let count = 0;
+const cache = new WeakMap<GreyRaster, InkRuns>();
+
+/**
+ * Where a raster has ink. Most of a page is white, so whatever looks at a page goes through these instead of through all
+ * pixels. Each raster is looked at once.
+ */
+export function inkRuns(raster: GreyRaster): InkRuns {
+  let runs = cache.get(raster);
+  if (!runs) cache.set(raster, (runs = find(raster)));
+  return runs;
+}
+
+/** Grows to what the largest raster of this thread needed. */
+let scratch = new Int32Array(3 * 8192);
+
+function find({ width, height, data }: GreyRaster): InkRuns {
   const wide = data.byteOffset % 4 === 0 ? new Uint32Array(data.buffer, data.byteOffset, data.length >> 2) : undefined;
-  const inspect = (from: number, to: number): void => {
-    for (let at = from; at < to; at++) if ((data[at] as number) < INK_LEVEL) found[count++] = at;
-  };
-  if (!wide) inspect(0, data.length);
-  else {
-    for (let four = 0; four < wide.length; four++) if (wide[four] !== 0xffffffff) inspect(four * 4, four * 4 + 4);
-    inspect(wide.length * 4, data.length);
+  let at = 0;
+  for (let y = 0, start = 0; y < height; y++, start += width) {
+    const end = start + width;
+    // A row has at most every second pixel as a run of its own.
+    if (at + 3 * (width + 1) > scratch.length) scratch = larger(scratch, at + 3 * (width + 1));
+    for (let pixel = start; pixel < end;) {
+      if (wide && (pixel & 3) === 0 && wide[pixel >> 2] === WHITE) {
+        pixel += 4;
+        continue;
+      }
+      if ((data[pixel] as number) >= INK_LEVEL) {
+        pixel += 1;
+        continue;
+      }
+      const from = pixel;
+      while (pixel < end && (data[pixel] as number) < INK_LEVEL) pixel += 1;
+      scratch[at] = y;
+      scratch[at + 1] = from - start;
+      scratch[at + 2] = pixel - start;
+      at += 3;
+    }
   }
-  return found.slice(0, count);
+  return { count: at / 3, at: scratch.slice(0, at) };
+}
+
+/** Four white pixels in one. */
+const WHITE = 0xffffffff;
+
+function larger(array: Int32Array, least: number): Int32Array<ArrayBuffer> {
+  const grown = new Int32Array(Math.max(2 * array.length, least));
+  grown.set(array);
+  return grown;
 }

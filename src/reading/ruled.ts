@@ -1,5 +1,5 @@
 import type { Box } from '../geometry/box.js';
-import { INK_LEVEL, inkPixels } from './ink.js';
+import { INK_LEVEL, inkRuns } from './ink.js';
 import type { GreyRaster } from './source.js';
 
 /** A straight ruled line, level or upright. `box` has its thickness as the short side; pt. */
@@ -34,7 +34,7 @@ interface Run {
 function linesAlong(raster: GreyRaster, level: boolean): RuledLine[] {
   const { width, height, pixelsPerPt: k, origin } = raster;
   const [count, step, stride] = level ? [height, 1, width] : [width, width, 1];
-  const runs = inkRuns(raster, level);
+  const runs = longRuns(raster, level);
   return joinRuns(runs, THICKEST * k)
     .filter((band) => isLine(band, raster, step, stride, count))
     .map((band) => {
@@ -50,37 +50,60 @@ function linesAlong(raster: GreyRaster, level: boolean): RuledLine[] {
 }
 
 /** Long runs of ink with only small gaps, by row (`level`) or by column, in rising order of the row or column. */
-function inkRuns(raster: GreyRaster, level: boolean): Run[] {
+function longRuns(raster: GreyRaster, level: boolean): Run[] {
   const { width, height, pixelsPerPt: k } = raster;
-  const count = level ? height : width;
-  const [shortest, gap] = [SHORTEST * k, GAP * k];
-  const from = new Int32Array(count).fill(-1);
-  const last = new Int32Array(count);
-  const ink = new Int32Array(count);
-  const runs: Run[] = [];
-  const end = (at: number): void => {
-    const length = (last[at] as number) - (from[at] as number) + 1;
-    if (length >= shortest && (ink[at] as number) >= SPARSE * length)
-      runs.push({ at, from: from[at] as number, to: last[at] as number, ink: ink[at] as number });
-  };
-  for (const pixel of inkPixels(raster)) {
-    const y = Math.floor(pixel / width);
-    const x = pixel - y * width;
-    const [at, i] = level ? [y, x] : [x, y];
-    if (from[at] !== -1 && i - (last[at] as number) > gap) {
-      end(at);
-      from[at] = -1;
-    }
-    if (from[at] === -1) {
-      from[at] = i;
-      ink[at] = 0;
-    }
-    last[at] = i;
-    ink[at] = (ink[at] as number) + 1;
+  const lines = new Lines(level ? height : width, SHORTEST * k, GAP * k);
+  const { count, at } = inkRuns(raster);
+  for (let run = 0; run < 3 * count; run += 3) {
+    const [y, from, to] = [at[run] as number, at[run + 1] as number, at[run + 2] as number];
+    if (level) lines.add(y, from, to);
+    else for (let x = from; x < to; x++) lines.add(x, y, y + 1);
   }
-  for (let at = 0; at < count; at++) if (from[at] !== -1) end(at);
-  return runs.sort((a, b) => a.at - b.at || a.from - b.from);
+  return lines.ended();
 }
+
+/** Rows or columns that are gone along, each from its beginning. */
+class Lines {
+  readonly #from: Int32Array;
+  readonly #last: Int32Array;
+  readonly #ink: Int32Array;
+  readonly #shortest: number;
+  readonly #gap: number;
+  readonly #runs: Run[] = [];
+
+  constructor(count: number, shortest: number, gap: number) {
+    this.#from = new Int32Array(count).fill(-1);
+    this.#last = new Int32Array(count);
+    this.#ink = new Int32Array(count);
+    this.#shortest = shortest;
+    this.#gap = gap;
+  }
+
+  /** Ink on a line from a place up to before another, farther along than all before it. */
+  add(line: number, from: number, to: number): void {
+    if (this.#from[line] !== -1 && from - (this.#last[line] as number) > this.#gap) this.#end(line);
+    if (this.#from[line] === -1) {
+      this.#from[line] = from;
+      this.#ink[line] = 0;
+    }
+    this.#last[line] = to - 1;
+    this.#ink[line] = (this.#ink[line] as number) + to - from;
+  }
+
+  ended(): Run[] {
+    for (let line = 0; line < this.#from.length; line++) if (this.#from[line] !== -1) this.#end(line);
+    return this.#runs.sort(byPlace);
+  }
+
+  #end(line: number): void {
+    const [from, to, ink] = [this.#from[line] as number, this.#last[line] as number, this.#ink[line] as number];
+    const length = to - from + 1;
+    if (length >= this.#shortest && ink >= SPARSE * length) this.#runs.push({ at: line, from, to, ink });
+    this.#from[line] = -1;
+  }
+}
+
+const byPlace = (a: Run, b: Run): number => a.at - b.at || a.from - b.from;
 
 interface Band {
   first: number;
