@@ -12,9 +12,13 @@ interface Import {
   readonly whole: boolean;
 }
 
-/** The text of a string, written in place or as a constant of the same file. */
+/** The text of a string, written in place or as a constant of the same file; of another file beside a resolved one, the package it is in. */
 function literalOf(node: ts.Node | undefined, source: ts.SourceFile): string | undefined {
   if (!node || ts.isStringLiteralLike(node)) return node?.text;
+  if (ts.isCallExpression(node) && ts.isPropertyAccessExpression(node.expression)) {
+    if (node.expression.getText(source) === 'require.resolve') return literalOf(node.arguments[0], source);
+    return node.expression.name.text === 'replace' ? literalOf(node.expression.expression, source) : undefined;
+  }
   const declared = source.statements
     .filter(ts.isVariableStatement)
     .flatMap(({ declarationList }) => [...declarationList.declarations])

@@ -52,6 +52,8 @@ describe('the rule can fail', () => {
     ['src/steps/x.ts', "import { PDFDocument } from 'pdf-lib';", /pdf-lib/],
     ['src/steps/x.ts', "const WASM = '@embedpdf/pdfium/x.wasm'; createRequire(import.meta.url).resolve(WASM);", /pdfium/],
     ['src/press/x.ts', "import leftPad from 'left-pad';", /no row/],
+    ['src/steps/x.ts', "require(require.resolve('pdf-lib').replace('cjs', 'dist'));", /pdf-lib/],
+    ['src/steps/x.ts', 'require(require.resolve(name));', /computed/],
     ['src/intake/x.ts', "import { writeFile } from 'node:fs/promises';", /writeFile/],
     ['src/intake/x.ts', "import * as fs from 'node:fs';", /all of it/],
     ['src/intake/x.ts', "import fs from 'node:fs';", /all of it/],
