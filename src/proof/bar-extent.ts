@@ -22,28 +22,31 @@ const ROUGH = 0.06;
  * @param row any row through all bars
  */
 export function barExtent(raster: GreyRaster, start: number, end: number, row: number): BarExtent {
-  const { width, height, data } = raster;
+  const { width, height } = raster;
   const [x0, x1] = [Math.max(0, Math.round(start)), Math.min(width, Math.round(end))];
   const most = ROUGH * (x1 - x0);
-  const same = (y: number): boolean => {
-    let differ = 0;
-    for (let x = x0, a = row * width + x0, b = y * width + x0; x < x1; x++, a++, b++) {
-      if ((data[a] as number) < HALF !== (data[b] as number) < HALF) differ += 1;
-    }
-    return differ <= most;
-  };
   let from = row;
-  while (from > 0 && same(from - 1)) from -= 1;
+  while (from > 0 && unlike(raster, row, from - 1, x0, x1) <= most) from -= 1;
   let to = row + 1;
-  while (to < height && same(to)) to += 1;
-  const clear = (x: number): boolean => {
-    for (let y = from, at = from * width + x; y < to; y++, at += width) if ((data[at] as number) < HALF) return false;
-    return true;
-  };
+  while (to < height && unlike(raster, row, to, x0, x1) <= most) to += 1;
   // The edge's own pixel is half ink.
   let before = 0;
-  while (x0 - 1 - before >= 0 && (before === 0 || clear(x0 - 1 - before))) before += 1;
+  while (x0 - 1 - before >= 0 && (before === 0 || isClear(raster, x0 - 1 - before, from, to))) before += 1;
   let after = 0;
-  while (x1 + after < width && (after === 0 || clear(x1 + after))) after += 1;
+  while (x1 + after < width && (after === 0 || isClear(raster, x1 + after, from, to))) after += 1;
   return { from, to, before, after };
+}
+
+/** How many pixels of two rows differ between two columns. */
+function unlike({ width, data }: GreyRaster, row: number, other: number, x0: number, x1: number): number {
+  let differ = 0;
+  for (let x = x0, a = row * width + x0, b = other * width + x0; x < x1; x++, a++, b++) {
+    if ((data[a] as number) < HALF !== (data[b] as number) < HALF) differ += 1;
+  }
+  return differ;
+}
+
+function isClear({ width, data }: GreyRaster, x: number, from: number, to: number): boolean {
+  for (let y = from, at = from * width + x; y < to; y++, at += width) if ((data[at] as number) < HALF) return false;
+  return true;
 }

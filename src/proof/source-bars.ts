@@ -35,6 +35,8 @@ const SHORT = { share: 0.06, pt: 3 };
 /** Paper that is looked at beside and around the bars, pt: quiet zone, and growth. */
 const BESIDE = 48;
 const ABOVE = 60;
+/** A reader mostly sees the whole height: looked at first, pt. */
+const CLOSE_ABOVE = 6;
 
 /** How a code's bars run, and its box along and across the run. */
 interface Run {
@@ -114,10 +116,28 @@ function meanRow({ width, height, data, ...raster }: GreyRaster): GreyRaster {
 }
 
 /** How high measured bars stand, and how much paper is clear beside them. Undefined when they lie outside `region`. */
-export function barsAndPaper(page: SourcePage, { code, start, end }: SourceBars, region: Box, fineness: number): BarsAndPaper | undefined {
-  const run = runOf(code);
-  const raster =
-    run && drawn(page, { ...run, from: start - BESIDE, to: end + BESIDE, top: run.top - ABOVE, foot: run.foot + ABOVE }, region, fineness);
+export function barsAndPaper(page: SourcePage, bars: SourceBars, region: Box, fineness: number): BarsAndPaper | undefined {
+  const run = runOf(bars.code);
+  if (!run) return undefined;
+  const near = extentWithin(page, run, bars, region, fineness, CLOSE_ABOVE);
+  return near?.isCut === true ? extentWithin(page, run, bars, region, fineness, ABOVE) : near;
+}
+
+/** @returns whether the bars reach to the edge of what was looked at, too */
+function extentWithin(
+  page: SourcePage,
+  run: Run,
+  { start, end }: SourceBars,
+  region: Box,
+  fineness: number,
+  above: number,
+): (BarsAndPaper & { readonly isCut: boolean }) | undefined {
+  const raster = drawn(
+    page,
+    { ...run, from: start - BESIDE, to: end + BESIDE, top: run.top - above, foot: run.foot + above },
+    region,
+    fineness,
+  );
   if (!raster) return undefined;
   const { pixelsPerPt: perPt, origin } = raster;
   const row = Math.floor(((run.top + run.foot) / 2 - origin.y) * perPt);
@@ -125,5 +145,5 @@ export function barsAndPaper(page: SourcePage, { code, start, end }: SourceBars,
   const { from, to, before, after } = barExtent(raster, (start - origin.x) * perPt, (end - origin.x) * perPt, row);
   const [top, high] = [origin.y + from / perPt, (to - from) / perPt];
   const box = run.level ? { x: start, y: top, width: end - start, height: high } : { x: top, y: start, width: high, height: end - start };
-  return { box, before: before / perPt, after: after / perPt };
+  return { box, before: before / perPt, after: after / perPt, isCut: from === 0 || to === raster.height };
 }

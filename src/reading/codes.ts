@@ -4,8 +4,8 @@ import { prepareZXingModule, readBarcodes, type ReaderOptions, type ReadResult }
 import { boxFromCorners } from '../geometry/box.js';
 import type { Turn } from '../geometry/placement.js';
 import { count } from './counters.js';
+import { borrowPicture, copyLines, giveBack, linesOf, type Lines } from './reader-picture.js';
 import type { Code, GreyRaster, Point, Symbology } from './source.js';
-import { transposedData } from './transpose.js';
 
 /** How hard to look. All of it narrows or widens the search; none of it changes what a found code says. */
 export interface ReadCodesOptions {
@@ -13,6 +13,8 @@ export interface ReadCodesOptions {
   readonly symbologies?: readonly Symbology[];
   /** Only codes whose bars stand in a row along x (`level`) or along y (`upright`), in either reading direction; matrix codes take a third of the time. */
   readonly run?: 'level' | 'upright';
+  /** Of a `run`: a line of pixels in each so many pt is enough. */
+  readonly every?: number;
   /** Another way to tell ink from paper, inverted and smaller copies tried too: several times slower. */
   readonly thorough?: boolean;
 }
@@ -72,33 +74,24 @@ export async function readCodes(raster: GreyRaster, options: ReadCodesOptions = 
     maxNumberOfSymbols: MOST_CODES,
     textMode: 'Plain',
   };
-  const turned = options.run === 'upright';
-  const results = await readBarcodes(toPgm(turned ? quarterTurned(raster) : raster), reader);
-  return results.flatMap((result) => toCode(result, raster, turned)).sort(byPlace);
+  const lines = linesOf(raster, options.run, options.every ?? 0);
+  const picture = borrowPicture(lines.width, lines.height);
+  try {
+    copyLines(raster, lines, picture.pixels);
+    const results = await readBarcodes(picture.bytes, reader);
+    return results.flatMap((result) => toCode(result, raster, lines)).sort(byPlace);
+  } finally {
+    giveBack(picture);
+  }
 }
 
-/** The pixel (x, y) comes to (height − 1 − y, x). */
-const quarterTurned = ({ width, height, data }: GreyRaster): Pick<GreyRaster, 'width' | 'height' | 'data'> => ({
-  width: height,
-  height: width,
-  data: transposedData(data, width, height, true),
-});
-
-function toPgm(raster: Pick<GreyRaster, 'width' | 'height' | 'data'>): Uint8Array {
-  const header = Buffer.from(`P5\n${raster.width} ${raster.height}\n255\n`, 'latin1');
-  const bytes = new Uint8Array(header.length + raster.data.length);
-  bytes.set(header);
-  bytes.set(raster.data, header.length);
-  return bytes;
-}
-
-function toCode(result: ReadResult, raster: GreyRaster, turned: boolean): Code[] {
+function toCode(result: ReadResult, raster: GreyRaster, { turned, every }: Lines): Code[] {
   const symbology = SYMBOLOGY_OF.get(result.format) ?? SYMBOLOGY_OF.get(result.symbology);
   if (!result.isValid || symbology === undefined) return [];
   if (symbology === 'ITF' && result.bytes.length < SHORTEST_ITF) return [];
   const toPt = (p: Point): Point => ({
-    x: raster.origin.x + (turned ? p.y : p.x) / raster.pixelsPerPt,
-    y: raster.origin.y + (turned ? raster.height - p.x : p.y) / raster.pixelsPerPt,
+    x: raster.origin.x + (turned ? p.y * every : p.x) / raster.pixelsPerPt,
+    y: raster.origin.y + (turned ? raster.height - p.x : p.y * every) / raster.pixelsPerPt,
   });
   const { topLeft, topRight, bottomRight, bottomLeft } = result.position;
   const corners = [toPt(topLeft), toPt(topRight), toPt(bottomRight), toPt(bottomLeft)] as const;

@@ -13,6 +13,9 @@ const ALONG_BARS = mmToPt(10);
 const BESIDE_WORDS = 2;
 const WRITTEN = 0.6;
 
+/** Rows of bars are read along a line in each so many pt (0.18 mm): a bar is thirty times as high, and finer rows say the same again. */
+const ROW_EVERY = mmToPt(0.18);
+
 export interface PageCodesOptions {
   /** Read the whole region, with every means, instead of only what looks like a code. */
   readonly thorough?: boolean;
@@ -39,7 +42,7 @@ export async function readPageCodes(
   for (const run of ['level', 'upright'] as const) {
     const areas = rows.flatMap((row) => (row.run === run ? (intersection(alongBars(row), region) ?? []) : []));
     for (const area of apart(areas)) {
-      const codes = await readCodes(page.render(area, at(area)), { symbologies: LINEAR, run });
+      const codes = await readCodes(page.render(area, at(area)), { symbologies: LINEAR, run, every: ROW_EVERY });
       addCodes(found, codes);
       // Stacked codes are rows of bars, too.
       if (codes.length === 0) unread.push(intersection(grow(area, AROUND), region) ?? area);

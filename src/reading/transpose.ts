@@ -3,20 +3,16 @@ import type { GreyRaster } from './source.js';
 /** Side of the tiles that are gone through one after the other, pixels: written columns then stay in the processor's cache. */
 const TILE = 32;
 
-/**
- * A raster's data with x and y changed for each other: what was a row from the left becomes a column from the top, or with `clockwise` the picture turned
- * by a quarter. One byte a pixel, row by row; the new width is the old height.
- */
-export function transposedData(data: Uint8Array, width: number, height: number, clockwise = false): Uint8Array {
+/** A raster's data with x and y changed for each other: what was a row from the left becomes a column from the top. One byte a pixel, row by row. */
+export function transposedData(data: Uint8Array, width: number, height: number): Uint8Array {
   const changed = new Uint8Array(width * height);
-  const [first, step] = clockwise ? [height - 1, -1] : [0, 1];
   for (let top = 0; top < height; top += TILE) {
     const bottom = Math.min(height, top + TILE);
     for (let left = 0; left < width; left += TILE) {
       const right = Math.min(width, left + TILE);
       for (let x = left; x < right; x++) {
-        let to = x * height + first + step * top;
-        for (let y = top, from = top * width + x; y < bottom; y++, from += width, to += step) changed[to] = data[from] as number;
+        for (let y = top, from = top * width + x, to = x * height + top; y < bottom; y++, from += width, to++)
+          changed[to] = data[from] as number;
       }
     }
   }

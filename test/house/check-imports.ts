@@ -12,13 +12,9 @@ interface Import {
   readonly whole: boolean;
 }
 
-/** The text of a string, written in place or as a constant of the same file; of another file beside a resolved one, the package it is in. */
+/** The text of a string, written in place or as a constant of the same file. */
 function literalOf(node: ts.Node | undefined, source: ts.SourceFile): string | undefined {
   if (!node || ts.isStringLiteralLike(node)) return node?.text;
-  if (ts.isCallExpression(node) && ts.isPropertyAccessExpression(node.expression)) {
-    if (node.expression.getText(source) === 'require.resolve') return literalOf(node.arguments[0], source);
-    return node.expression.name.text === 'replace' ? literalOf(node.expression.expression, source) : undefined;
-  }
   const declared = source.statements
     .filter(ts.isVariableStatement)
     .flatMap(({ declarationList }) => [...declarationList.declarations])
@@ -48,7 +44,9 @@ function importsOf(source: ts.SourceFile): readonly Import[] {
       const isImport = callee.kind === ts.SyntaxKind.ImportKeyword;
       const isRequire =
         /^(?:require|createRequire\(.*\))(?:\.resolve)?$/.test(callee.getText(source)) || callee.getText(source) === 'import.meta.resolve';
-      if (isImport || isRequire) {
+      // A file beside a resolved one is of the same package, which is named inside.
+      const isBesideResolved = node.arguments[0]?.getText(source).startsWith('require.resolve(') === true;
+      if (isImport || (isRequire && !isBesideResolved)) {
         const literal = literalOf(node.arguments[0], source);
         found.push({ from: literal ?? '?', names: [], whole: isImport });
       }
