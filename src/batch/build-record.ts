@@ -58,23 +58,30 @@ export function buildRecord({ pipeline, documents, collated, account, stacks, di
   };
 }
 
+interface Printed {
+  readonly output: string;
+  readonly printed: NonNullable<ItemRecord['printed']>;
+}
+
 /** Where each ready item is printed, by `idOfItem`. */
-function printedPlaces({ stacks }: Collated): Map<string, NonNullable<ItemRecord['printed']>> {
-  const places = new Map<string, NonNullable<ItemRecord['printed']>>();
-  for (const { name, pages } of stacks) {
+function printedPlaces({ stacks }: Collated): Map<string, Printed> {
+  const places = new Map<string, Printed>();
+  for (const { name, output, pages } of stacks) {
     for (const [index, { document, item, number }] of pages.entries()) {
-      places.set(idOfItem(document, item.id), { stack: `print/${name}`, number, page: index + 1 });
+      places.set(idOfItem(document, item.id), { output, printed: { stack: `print/${name}`, number, page: index + 1 } });
     }
   }
   return places;
 }
 
-function itemRecord(item: ItemResult, printed: ItemRecord['printed'], held: ItemRecord['held']): ItemRecord {
+function itemRecord(item: ItemResult, place: Printed | undefined, held: ItemRecord['held']): ItemRecord {
   const { state } = item;
+  const output = place?.output ?? item.output;
   return {
     id: item.id,
     page: item.page,
     role: item.role,
+    ...(output === undefined ? {} : { output }),
     state: state.kind,
     ...(state.kind === 'ready' ? {} : { reason: { code: state.code, message: state.message, remedy: state.remedy } }),
     ...(item.box ? { box: rounded(item.box) } : {}),
@@ -83,7 +90,7 @@ function itemRecord(item: ItemResult, printed: ItemRecord['printed'], held: Item
     ...(item.parcel === undefined ? {} : { parcel: item.parcel }),
     evidence: item.evidence,
     codes: item.codes,
-    ...(printed ? { printed } : {}),
+    ...(place ? { printed: place.printed } : {}),
     ...(held ? { held } : {}),
   };
 }

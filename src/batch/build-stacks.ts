@@ -27,6 +27,8 @@ export interface BuiltStack {
   readonly raster: { readonly name: string; chunks(): AsyncIterable<Uint8Array> } | undefined;
   /** Known when the last piece is out. */
   record(): StackRecord;
+  /** The printer that it is for. */
+  readonly output: string;
   /** The items whose pages the press has put into the PDF, as `idOfItem` names them; known when the last piece is out. */
   printed(): readonly string[];
 }
@@ -42,28 +44,25 @@ export interface StackTarget {
   readonly output: OutputKind;
 }
 
-/** @param pressed of each document: where its pressed pages are put away */
+/** @param pressed where a document's pages for a printer are put away; without a name those for its channel's own */
 export function buildStack(
   stack: Stack,
   { media, grid: gridName, output }: StackTarget,
-  pressed: readonly (Kept | undefined)[],
+  pressed: (document: number, output: string | undefined) => Kept | undefined,
   scratch: Scratch,
 ): BuiltStack {
   // What is laid on larger sheets is printed by another printer.
   const kind = stack.impose ? 'vector' : output;
   const grid = gridOf(gridName);
   const cells = stack.impose && cellsOf(stack.impose, media, pagesByParcel(stack.pages));
+  const parts = new Parts(pressed);
   const plan: PressStack = {
     media: mediaNamed(media),
     dots: kind === 'vector' ? undefined : grid,
-    pages: stack.pages.map(pressPage),
+    pages: stack.pages.map((page) => pressPage(page, parts)),
     imposed: stack.impose && cells && { sheet: mediaNamed(stack.impose.sheet), cells, marks: marksOf(stack.impose, media) },
   };
-  const load = (document: number): Promise<Uint8Array> => {
-    const kept = pressed[document];
-    if (!kept) throw new Error(`build-stacks: document ${document} has no pressed pages`);
-    return scratch.get(kept);
-  };
+  const load = (part: number): Promise<Uint8Array> => scratch.get(parts.keptOf(part));
   const hash = createHash('sha256');
   const placed: number[] = [];
   async function* chunks(): AsyncGenerator<Uint8Array> {
@@ -82,6 +81,9 @@ export function buildStack(
   const record = (): StackRecord => ({
     file: `print/${stack.name}`,
     ...(raster ? { raster: `print/${rasterName}` } : {}),
+    output: stack.output,
+    media: stack.impose?.sheet ?? media,
+    grid: gridName,
     parcels: stack.parcels,
     pages: placed.length,
     sheets: new Set(placed.map((index) => cells?.[index]?.sheet ?? index)).size,
@@ -93,7 +95,7 @@ export function buildStack(
       if (!page) throw new Error(`build-stacks: ${stack.name} has no page ${index + 1}`);
       return idOfItem(page.document, page.item.id);
     });
-  return { name: stack.name, pages: plan.pages.length, chunks, raster, record, printed };
+  return { name: stack.name, output: stack.output, pages: plan.pages.length, chunks, raster, record, printed };
 }
 
 /** How many pages each parcel of a stack has, in its order. */
@@ -123,8 +125,30 @@ function marksOf(impose: ImposePlan, media: string): ((pages: readonly Cell[]) =
     );
 }
 
-function pressPage({ document, item, stamp }: StackPage): PressStack['pages'][number] {
+/** The pressed documents that a stack is made of, numbered from 0 as it first needs them. */
+class Parts {
+  readonly #kept: Kept[] = [];
+  readonly #numbers = new Map<Kept, number>();
+
+  constructor(readonly pressed: (document: number, output: string | undefined) => Kept | undefined) {}
+
+  numberOf(document: number, output: string | undefined): number {
+    const kept = this.pressed(document, output);
+    if (!kept) throw new Error(`build-stacks: document ${document} has no pressed pages`);
+    const number = this.#numbers.get(kept) ?? this.#kept.push(kept) - 1;
+    this.#numbers.set(kept, number);
+    return number;
+  }
+
+  keptOf(part: number): Kept {
+    const kept = this.#kept[part];
+    if (!kept) throw new Error(`build-stacks: there is no part ${part}`);
+    return kept;
+  }
+}
+
+function pressPage({ document, item, stamp }: StackPage, parts: Parts): PressStack['pages'][number] {
   if (item.pressedPage === undefined) throw new Error(`build-stacks: ${item.id} of document ${document} is ready but not pressed`);
   const box = item.numberBox;
-  return { part: document, page: item.pressedPage, stamp: stamp && box ? { ...stamp, box } : undefined };
+  return { part: parts.numberOf(document, item.output), page: item.pressedPage, stamp: stamp && box ? { ...stamp, box } : undefined };
 }

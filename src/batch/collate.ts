@@ -1,3 +1,4 @@
+import { ROLL } from '../geometry/printer.js';
 import type { ItemResult } from '../recipe/outcome.js';
 import { isLabel } from '../sheet/sheet.js';
 import type { ImposePlan, StackPlan } from '../steps/step.js';
@@ -6,6 +7,8 @@ import { holdParcels, inParcelOrder, readyParcels } from './parcels.js';
 
 /** What collate needs of a document; documents come in the fixed order: channel as listed, file name, content hash. */
 export interface CollateDocument {
+  /** The printer that its channel's pages go to; left out: the roll. */
+  readonly output?: string;
   readonly plan: StackPlan;
   readonly items: readonly ItemResult[];
 }
@@ -23,6 +26,8 @@ export interface CollateOrders {
   readonly slips: ReadonlyMap<string, readonly DocumentItem[]>;
   /** Labels that go in another label's parcel (return labels), both by `idOfItem`. */
   readonly goesWith: ReadonlyMap<string, string>;
+  /** What the orders of a label's parcel are called, by `idOfItem`; for pages that leave another printer than their label. */
+  readonly orderOf?: (label: string) => string | undefined;
   /** The parcels, each by its label's `idOfItem`, in the order in which they are packed; left out: as they come. */
   readonly sort?: (labels: readonly string[]) => readonly string[];
 }
@@ -35,10 +40,12 @@ export interface StackPage extends DocumentItem {
   readonly stamp: { readonly text: string; readonly more?: string; readonly fontSize: number } | undefined;
 }
 
-/** Pages that are printed together: those with the same plan for their sheets. */
+/** Pages that are printed together: those for the same printer with the same plan for its sheets. */
 export interface Stack {
   /** File name in print/. */
   readonly name: string;
+  /** The printer's name. */
+  readonly output: string;
   readonly impose: ImposePlan | undefined;
   readonly parcels: number;
   readonly pages: readonly StackPage[];
@@ -54,54 +61,89 @@ export interface Collated {
 interface Parcel {
   /** `idOfItem` of its first page, which is its label. */
   readonly id: string;
+  readonly output: string;
   readonly plan: StackPlan;
   readonly items: readonly DocumentItem[];
+}
+
+/** A parcel with its number in the run, from 1. */
+interface Numbered {
+  readonly parcel: Parcel;
+  readonly number: number;
+}
+
+/** Where pages go. */
+interface Place {
+  readonly output: string;
+  readonly impose: ImposePlan | undefined;
 }
 
 const NO_ORDERS: CollateOrders = { slips: new Map(), goesWith: new Map() };
 
 /**
  * Puts the proved pages of all documents into stacks: parcel by parcel, in the order of the documents and of their pages or as the orders want it,
- * the label first, its slip behind it. Only what is printed gets a number; numbers run on from one stack to the next, so that no
- * number is there twice.
+ * the label first, its slip behind it. Pages for another printer than their label's go to that printer's own stack, in the same order and with the same
+ * number. Only what is printed gets a number; numbers run on from one stack of labels to the next, so that no number is there twice.
+ * @param mediaOf the media name of each printer
  */
-export function collate(documents: readonly CollateDocument[], media: string, orders: CollateOrders = NO_ORDERS): Collated {
+export function collate(
+  documents: readonly CollateDocument[],
+  mediaOf: (output: string) => string,
+  orders: CollateOrders = NO_ORDERS,
+): Collated {
   const items = documents.map((document) => holdParcels(document.items));
-  const own = documents.flatMap(({ plan }, document): Parcel[] =>
+  const own = documents.flatMap(({ plan, output = ROLL }, document): Parcel[] =>
     readyParcels(items[document] ?? []).map((each) =>
       parcelOf(
         each.map((item) => ({ document, item })),
+        output,
         plan,
       ),
     ),
   );
   const parcels = sorted(together(own, orders), orders.sort);
-  const groups = new Map<string, Parcel[]>();
-  for (const parcel of parcels) {
-    const key = JSON.stringify(parcel.plan.impose ?? null);
-    const group = groups.get(key);
-    if (group) group.push(parcel);
-    else groups.set(key, [parcel]);
-  }
+  const groups = groupBy(parcels, ({ output, plan }) => keyOf({ output, impose: plan.impose }));
+  const numbered = [...groups.values()].flat().map((parcel, index): Numbered => ({ parcel, number: index + 1 }));
+  const placed = numbered.flatMap((each) =>
+    pagesOf(each, parcels.length, orders).map((page) => ({ page, place: placeOf(page, each.parcel, documents) })),
+  );
+  // Stacks of labels come first, in the order of their labels.
+  const labelsFirst = [...placed.filter(({ page }) => isLabel(page.item)), ...placed.filter(({ page }) => !isLabel(page.item))];
   const taken = new Set<string>();
-  let number = 0;
-  const stacks: Stack[] = [];
-  for (const group of groups.values()) {
-    const impose = group[0]?.plan.impose;
-    const pages: StackPage[] = [];
-    for (const parcel of group) {
-      number += 1;
-      pages.push(...pagesOf(parcel, number, parcels.length));
-    }
-    stacks.push({ name: freeName(stackName(impose, media), taken), impose, parcels: group.length, pages });
-  }
+  const stacks = [...groupBy(labelsFirst, ({ place }) => keyOf(place)).keys()].map((key): Stack => {
+    const there = placed.filter(({ place }) => keyOf(place) === key);
+    const { output, impose } = there[0]?.place ?? { output: ROLL, impose: undefined };
+    const pages = there.map(({ page }) => page).toSorted((a, b) => a.number - b.number);
+    const name = freeName(stackName(output, impose, mediaOf(output)), taken);
+    return { name, output, impose, parcels: new Set(pages.map(({ number }) => number)).size, pages };
+  });
   return { items, parcels: parcels.length, stacks };
 }
 
-function parcelOf(items: readonly DocumentItem[], plan: StackPlan): Parcel {
+const keyOf = ({ output, impose }: Place): string => JSON.stringify([output, impose ?? null]);
+
+function groupBy<T>(all: readonly T[], key: (each: T) => string): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const each of all) {
+    const group = groups.get(key(each));
+    if (group) group.push(each);
+    else groups.set(key(each), [each]);
+  }
+  return groups;
+}
+
+/** Which printer a page was pressed for: with its label, or alone. */
+function placeOf({ document, item }: DocumentItem, parcel: Parcel, documents: readonly CollateDocument[]): Place {
+  // Slips made from orders are pressed for the printer of their labels.
+  const ownOutput = document < documents.length ? (documents[document]?.output ?? ROLL) : parcel.output;
+  const output = item.output ?? ownOutput;
+  return item.output === undefined && output === parcel.output ? { output, impose: parcel.plan.impose } : { output, impose: undefined };
+}
+
+function parcelOf(items: readonly DocumentItem[], output: string, plan: StackPlan): Parcel {
   const [first] = items;
   if (!first) throw new Error('collate: a parcel without pages');
-  return { id: idOfItem(first.document, first.item.id), plan, items };
+  return { id: idOfItem(first.document, first.item.id), output, plan, items };
 }
 
 /** Parcels with the pages that orders bring: slips made from them, and return labels that go in the same box. */
@@ -129,12 +171,16 @@ function sorted(parcels: readonly Parcel[], sort: CollateOrders['sort']): readon
   return inOrder;
 }
 
-function pagesOf({ plan, items }: Parcel, number: number, of: number): StackPage[] {
+function pagesOf({ parcel: { id, plan, items }, number }: Numbered, of: number, { orderOf }: CollateOrders): StackPage[] {
   const tail = trackingTail(items.map(({ item }) => item));
+  const ending = tail === undefined ? '' : ` ·${tail}`;
+  const order = orderOf?.(id);
   return items.map(({ document, item }) => {
     const wanted = plan.number && (!isLabel(item) || plan.number.onLabelPage);
-    const more = item.role === 'slip' && tail !== undefined ? { more: ` ·${tail}` } : {};
-    const stamp = wanted && item.numberBox ? { text: `${number}/${of}`, ...more, fontSize: plan.number.fontSize } : undefined;
+    const elsewhere = `${ending}${order === undefined ? '' : ` · order ${order}`}`;
+    const more = item.output === undefined ? (item.role === 'slip' ? ending : '') : elsewhere;
+    const said = more === '' ? {} : { more };
+    const stamp = wanted && item.numberBox ? { text: `${number}/${of}`, ...said, fontSize: plan.number.fontSize } : undefined;
     return { document, item, number, stamp };
   });
 }
@@ -151,14 +197,16 @@ function trackingTail(items: readonly ItemResult[]): string | undefined {
   return tails.size === 1 ? [...tails][0] : undefined;
 }
 
-function stackName(impose: ImposePlan | undefined, media: string): string {
-  const name = impose ? `stack-${impose.sheet}-${impose.columns}x${impose.rows}` : `stack-${media}`;
-  return name.replaceAll(/[^A-Za-z0-9._-]/g, '-');
+/** Another printer's stack has its name in front: nobody sends letter sheets to the label printer. */
+function stackName(output: string, impose: ImposePlan | undefined, media: string): string {
+  const pages = impose ? `${impose.sheet}-${impose.columns}x${impose.rows}` : media;
+  return ['stack', ...(output === ROLL ? [] : [output]), pages].join('-').replaceAll(/[^\p{L}\p{M}\p{N}._-]+/gu, '-');
 }
 
+/** Names that differ in small and large letters alone are one on some systems. */
 function freeName(name: string, taken: Set<string>): string {
   let free = name;
-  for (let n = 2; taken.has(free); n += 1) free = `${name}-${n}`;
-  taken.add(free);
+  for (let n = 2; taken.has(free.toLowerCase()); n += 1) free = `${name}-${n}`;
+  taken.add(free.toLowerCase());
   return `${free}.pdf`;
 }

@@ -52,13 +52,21 @@ export async function dayOf(
     day: {
       matched,
       items: made.items,
-      collate: { slips: pages, goesWith: matched.goesWith, ...(sort ? { sort } : {}) },
+      collate: { slips: pages, goesWith: matched.goesWith, orderOf: orderOf(matched), ...(sort ? { sort } : {}) },
       slips,
       diagnostics: made.diagnostics,
       counts: made.counts,
     },
   };
 }
+
+/** The number of a parcel's order, and how many more are in it. */
+const orderOf =
+  ({ parcels }: MatchedRun) =>
+  (label: string): string | undefined => {
+    const [first, ...more] = parcels.get(label)?.orders ?? [];
+    return first && `${first.number}${more.length === 0 ? '' : ` +${more.length}`}`;
+  };
 
 /** The order in which parcels are packed, from their labels' ids; undefined where the pipeline wants none. */
 async function sorting(

@@ -1,6 +1,6 @@
 import type { CompiledRecipe } from '../config/recipe.js';
 import type { GridName } from '../geometry/grid.js';
-import type { PrinterSetup } from '../geometry/printer.js';
+import type { Output, PrinterSetup } from '../geometry/printer.js';
 import type { WorkItem } from '../intake/work.js';
 import type { DocumentResult } from '../recipe/outcome.js';
 import type { SlipContent, SlipLook } from '../sheet/slip-content.js';
@@ -16,6 +16,8 @@ export interface DocumentJob {
   readonly grid: GridName;
   /** Left out: the printer reaches the whole page, and takes pages as their sources draw them. */
   readonly printer?: PrinterSetup;
+  /** The printer that takes pages too large for that; left out: there is none. */
+  readonly large?: Output | undefined;
   /** Whether what ready labels say is wanted, for matching them with orders. */
   readonly texts?: boolean;
   /** Called when work on a source page (from 1) begins: a sign of life. A document that gives none for long is ended. */
@@ -30,6 +32,7 @@ export interface WorkOrder {
   readonly media: string;
   readonly grid: GridName;
   readonly printer: PrinterSetup;
+  readonly large: Output | undefined;
   readonly texts: boolean;
 }
 

@@ -9,7 +9,8 @@ import type { OrderedParcel } from './match-labels.js';
 import { holdParcels } from './parcels.js';
 import type { Pool } from './pool.js';
 import { isGift, slipContentOf, slipLookOf } from './slip-content.js';
-import { printerOf, stackPlanOf } from './stack-plan.js';
+import { outputsOf } from './outputs.js';
+import { printerOf } from './stack-plan.js';
 import type { EndedDocument } from './work-through.js';
 
 /** The slip of a parcel, made from its orders and put away. */
@@ -46,24 +47,24 @@ export async function makeOrderSlips(
   parcels: ReadonlyMap<string, OrderedParcel>,
   { pool, scratch, stop }: SlipTools,
 ): Promise<SlipsMade> {
-  const grid = gridOf(pipeline.grid);
   const looks = pipeline.channels.map((channel) => {
-    const look = slipLookOf(channel, grid);
-    return look && { look, printer: printerOf(stackPlanOf(channel.recipe, pipeline.grid), pipeline.printer) };
+    const { own, plan } = outputsOf(pipeline, channel);
+    const { media, grid } = own;
+    const look = slipLookOf(channel, gridOf(grid));
+    return look && { look, page: { media, grid, printer: printerOf(plan, own.printer) } };
   });
   const wanted = documents.flatMap(({ work }, index) => {
     const own = looks[work.channel];
     if (!own) return [];
     return (items[index] ?? []).flatMap((item) => {
       const parcel = item.state.kind === 'ready' ? parcels.get(idOfItem(index, item.id)) : undefined;
-      return parcel ? [{ id: idOfItem(index, item.id), parcel, printer: own.printer, look: { ...own.look, gift: isGift(parcel) } }] : [];
+      return parcel ? [{ id: idOfItem(index, item.id), parcel, page: own.page, look: { ...own.look, gift: isGift(parcel) } }] : [];
     });
   });
   const made = await Promise.all(
-    wanted.map(async ({ id, parcel, look, printer }) => {
-      const { media, grid: gridName, day } = pipeline;
-      const content = slipContentOf(parcel, day.studio);
-      return { id, result: await pool.process({ type: 'slip', content, look, media, grid: gridName, printer }, stop) };
+    wanted.map(async ({ id, parcel, look, page }) => {
+      const content = slipContentOf(parcel, pipeline.day.studio);
+      return { id, result: await pool.process({ type: 'slip', content, look, ...page }, stop) };
     }),
   );
   const slips = new Map<string, MadeSlip>();

@@ -6,7 +6,7 @@ import type { Reason } from '../sheet/sheet.js';
 import { drawnPage, sideBySide, underCaption } from './captioned.js';
 import type { WithoutDuplicates } from './duplicates.js';
 import type { RunLabel } from './same-label.js';
-import type { EndedDocument } from './work-through.js';
+import { pressedFor, type EndedDocument } from './work-through.js';
 
 /** Fine enough to read an address: 100 dpi. */
 const PIXELS_PER_PT = 100 / 72;
@@ -56,7 +56,7 @@ class PressedPages {
   }
 
   async draw({ document, item }: RunLabel): Promise<GreyRaster> {
-    const pressed = this.#documents[document]?.pressed;
+    const pressed = pressedFor(this.#documents[document], item.output);
     if (!pressed || item.pressedPage === undefined) throw new Error(`pair-pictures: ${item.id} of document ${document} was not pressed`);
     return drawnPage(await this.#scratch.get(pressed), item.pressedPage, PIXELS_PER_PT);
   }

@@ -4,6 +4,9 @@ import { isLabel, type Reason, type Role } from '../sheet/sheet.js';
 
 const isBroken = (item: ItemResult): boolean => item.state.kind === 'held' || item.state.kind === 'failed';
 
+/** Pages whose label may go without them where the recipe says so. */
+const MAY_RELEASE: readonly Role[] = ['slip', 'customs-form'];
+
 /** The pages of a parcel in the order that they are printed: the label, its slip, what else goes with it. */
 const ROLE_ORDER: Readonly<Record<Role, number>> = { label: 0, slip: 1, 'customs-form': 2, 'return-label': 3, page: 4, remainder: 5 };
 
@@ -41,7 +44,7 @@ function heldWith(cause: ItemResult): Reason {
 }
 
 /**
- * Holds what can't be printed apart: a label with its held slip (unless the slip says `release`), a slip whose label is
+ * Holds what can't be printed apart: a label with its held slip or form (unless that says `release`), a slip whose label is
  * held, a slip without a label. `items` are all items of one document; the result has the same items in the same order, and
  * doing it twice changes nothing more.
  */
@@ -49,7 +52,8 @@ export function holdParcels(items: readonly ItemResult[]): readonly ItemResult[]
   const states = new Map<string, ItemState>();
   for (const parcel of parcelsOf(items)) {
     const broken = parcel.filter(isBroken);
-    const cause = broken.find((item) => isLabel(item)) ?? broken.find((item) => item.role !== 'slip' || item.ifSlipHeld !== 'release');
+    const cause =
+      broken.find((item) => isLabel(item)) ?? broken.find((item) => !MAY_RELEASE.includes(item.role) || item.ifSlipHeld !== 'release');
     const hasLabel = parcel.some((item) => isLabel(item) && item.state.kind === 'ready');
     for (const item of parcel) {
       if (item.state.kind !== 'ready') continue;

@@ -16,6 +16,8 @@ import type { StageClock } from './stage-clock.js';
 /** Free paper is looked for that takes the longest number that may come … */
 const LONGEST_NUMBER = '1000/1000';
 const LONGEST_ON_SLIP = `${LONGEST_NUMBER} ·WWWW`;
+/** On sheets for another printer the order's number, too; digits are narrower, so that this is room for some 27 of them. */
+const LONGEST_ELSEWHERE = `${LONGEST_ON_SLIP} · order ${'W'.repeat(16)}`;
 /** … in the type that the recipe wants, or where there is too little in this one, which can still be read (pt). */
 const SMALL_TYPE = 9;
 
@@ -26,6 +28,7 @@ export const numberSizes = (number: NumberPlan | undefined): ProofOptions =>
     : {
         numberSize: stampSize(LONGEST_NUMBER, number.fontSize),
         slipNumberSize: stampSize(LONGEST_ON_SLIP, number.fontSize),
+        elsewhereNumberSize: stampSize(LONGEST_ELSEWHERE, number.fontSize),
         numberOnLabel: number.onLabel,
         leastNumberSize: number.fontSize > SMALL_TYPE ? stampSize(LONGEST_NUMBER, SMALL_TYPE) : undefined,
       };
@@ -33,6 +36,8 @@ export const numberSizes = (number: NumberPlan | undefined): ProofOptions =>
 /** What became of the sheets of a document. */
 export interface Made {
   readonly bytes: Uint8Array | undefined;
+  /** Pages for other printers, by their names. */
+  readonly elsewhere: ReadonlyMap<string, Uint8Array>;
   readonly placements: ReadonlyMap<string, Placement>;
   readonly proofs: ReadonlyMap<string, Proof>;
   readonly states: Map<string, ItemState>;
@@ -51,14 +56,56 @@ export interface Target {
   readonly printer: PrinterSetup;
 }
 
-/** Draws the planned sheets and proves what was drawn. */
+/**
+ * Draws the planned sheets and proves what was drawn: those that name no printer for `own`, the others each for its own media and grid.
+ * @param elsewhere the other printers, by name
+ */
 export async function pressAndProve(
+  source: SourceDocument,
+  sheets: readonly Sheet[],
+  own: Target,
+  clock: StageClock,
+  options: ProofOptions,
+  elsewhere: ReadonlyMap<string, Target> = new Map(),
+): Promise<Made> {
+  const made = await pressFor(
+    source,
+    sheets.filter(({ output }) => output === undefined),
+    own,
+    clock,
+    options,
+  );
+  const bytes = new Map<string, Uint8Array>();
+  const all = [made];
+  for (const name of new Set(sheets.flatMap(({ output }) => output ?? []))) {
+    const target = elsewhere.get(name);
+    if (!target) throw new Error(`press-and-prove: there is no printer ${name}`);
+    const there = await pressFor(
+      source,
+      sheets.filter(({ output }) => output === name),
+      target,
+      clock,
+      options,
+    );
+    if (there.bytes) bytes.set(name, there.bytes);
+    all.push(there);
+  }
+  return {
+    bytes: made.bytes,
+    elsewhere: bytes,
+    placements: new Map(all.flatMap(({ placements }) => [...placements])),
+    proofs: new Map(all.flatMap(({ proofs }) => [...proofs])),
+    states: new Map(all.flatMap(({ states }) => [...states])),
+  };
+}
+
+async function pressFor(
   source: SourceDocument,
   sheets: readonly Sheet[],
   { media, grid, printer }: Target,
   clock: StageClock,
   options: ProofOptions,
-): Promise<Made> {
+): Promise<Omit<Made, 'elsewhere'>> {
   const {
     bytes: drawn,
     placements,
@@ -97,6 +144,7 @@ export function itemOf(sheet: Sheet, made: Made): ItemResult {
     id: sheet.id,
     page: sheet.page,
     role: sheet.role,
+    ...(sheet.output === undefined ? {} : { output: sheet.output }),
     state,
     box: sheet.box,
     turn: sheet.turn,

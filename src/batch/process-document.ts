@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { gridOf } from '../geometry/grid.js';
 import { mediaNamed } from '../geometry/media.js';
+import { printableArea, type Output } from '../geometry/printer.js';
 import type { Drawings } from '../proof/second-opinion.js';
 import { takeCounts } from '../reading/counters.js';
 import type { SourceDocument } from '../reading/source.js';
@@ -14,7 +15,8 @@ import { labelText } from './label-texts.js';
 import type { DocumentJob } from './messages.js';
 import { openSource } from './open-source.js';
 import { holdParcels } from './parcels.js';
-import { itemOf, numberSizes, pressAndProve, type Made } from './press-and-prove.js';
+import type { LargePages } from '../steps/step.js';
+import { itemOf, numberSizes, pressAndProve, type Made, type Target } from './press-and-prove.js';
 import { secondOpinions } from './second-opinions.js';
 import { printerOf, stackPlanOf } from './stack-plan.js';
 import { StageClock } from './stage-clock.js';
@@ -32,10 +34,12 @@ export async function processDocument(job: DocumentJob): Promise<DocumentResult>
   try {
     const media = mediaNamed(job.media);
     const grid = gridOf(job.grid);
-    const sheets = await clock.time('steps', () => applyRecipe(job.recipe, { document: source, media, grid }));
+    const large = job.large && largePagesOf(job.large);
+    const sheets = await clock.time('steps', () => applyRecipe(job.recipe, { document: source, media, grid, large }));
     const plan = stackPlanOf(job.recipe, job.grid);
     const printer = printerOf(plan, job.printer);
-    const made = await pressAndProve(source, sheets, { media, grid, printer }, clock, numberSizes(plan.number));
+    const elsewhere = new Map(job.large ? [[job.large.name, targetOf(job.large)]] : []);
+    const made = await pressAndProve(source, sheets, { media, grid, printer }, clock, numberSizes(plan.number), elsewhere);
     const differing = await clock.time('second opinion', () => secondOpinions(source, job.bytes, sheets, made.states, grid));
     // Before the pictures are made: what is held for its parcel's sake is looked at too.
     const items = holdParcels(sheets.map((sheet) => itemOf(sheet, made)));
@@ -44,7 +48,8 @@ export async function processDocument(job: DocumentJob): Promise<DocumentResult>
       pageCount: source.pageCount,
       items,
       diagnostics: source.notes.map((note) => noteOf(job.shownName, note)),
-      pressed: items.some((item) => item.state.kind === 'ready') ? made.bytes : undefined,
+      pressed: items.some(({ state, output }) => state.kind === 'ready' && output === undefined) ? made.bytes : undefined,
+      ...pressedElsewhere(items, made),
       pictures,
       ...(job.texts === true ? { texts: textsOf(source, sheets, items, made) } : {}),
       times: clock.times(),
@@ -53,6 +58,23 @@ export async function processDocument(job: DocumentJob): Promise<DocumentResult>
   } finally {
     opened.close();
   }
+}
+
+const targetOf = ({ media, grid, printer }: Output): Target => ({ media: mediaNamed(media), grid: gridOf(grid), printer });
+
+/** What steps may know of the printer for large pages. */
+function largePagesOf({ name, media: mediaName, grid, printer }: Output): LargePages {
+  const media = mediaNamed(mediaName);
+  const area = printableArea(printer, media);
+  if (!area) throw new Error(`process-document: ${name} prints nothing of ${mediaName}`);
+  // Steps lay pages in the middle; the press moves them.
+  const reach = { ...area, x: area.x - printer.offset.x, y: area.y - printer.offset.y };
+  return { name, media, grid: gridOf(grid), reach };
+}
+
+function pressedElsewhere(items: readonly ItemResult[], { elsewhere }: Made): Pick<DocumentResult, 'pressedElsewhere'> {
+  const wanted = [...elsewhere].filter(([name]) => items.some(({ state, output }) => state.kind === 'ready' && output === name));
+  return wanted.length > 0 ? { pressedElsewhere: new Map(wanted) } : {};
 }
 
 function textsOf(source: SourceDocument, sheets: readonly Sheet[], items: readonly ItemResult[], { proofs }: Made): LabelText[] {

@@ -12,25 +12,25 @@ import { diskWriter, dryWriter } from '../files/writer.js';
 import { findOrderFiles } from '../intake/find-orders.js';
 import { findWork } from '../intake/find-work.js';
 import type { Reason } from '../sheet/sheet.js';
-import { type Account, accountOf, misprints, mismatches } from './account.js';
 import { buildRecord } from './build-record.js';
-import { buildStack, idOfItem, loadPress } from './build-stacks.js';
+import { buildStack, loadPress } from './build-stacks.js';
 import { cautionsOf } from './cautions.js';
-import { collate, type Collated } from './collate.js';
-import { dayOf, type Day } from './day.js';
+import { collate } from './collate.js';
+import { dayOf } from './day.js';
 import { withoutDuplicates } from './duplicates.js';
 import type { RunEvent } from './events.js';
 import { listFiles } from './list-files.js';
 import { ordersRecord } from './orders-record.js';
+import { outputNamed, outputsOf, placeOf, stackTarget } from './outputs.js';
 import { packedParcels } from './packed-parcels.js';
 import { withPairPictures } from './pair-pictures.js';
 import { defaultJobs, Pool, POOL_DEFAULTS, workerScript } from './pool.js';
 import { clearLeftovers, publish } from './publish.js';
+import { doesNotAddUp, Reckoning } from './reckoning.js';
 import { readRunOrders } from './run-orders.js';
 import type { RunRecord, StackRecord } from './run-record.js';
-import { stackPlanOf } from './stack-plan.js';
 import { Stopwatch } from './times.js';
-import { workThrough } from './work-through.js';
+import { pressedOf, workThrough } from './work-through.js';
 
 export interface RunRequest {
   readonly pipeline: Pipeline;
@@ -75,7 +75,7 @@ export async function runBatch(request: RunRequest): Promise<RunEnd> {
 async function runInFolder({ pipeline, dryRun, today, stop, emit, worker }: RunRequest, scratch: Scratch): Promise<RunEnd> {
   const watch = new Stopwatch(performance);
   const jobs = pipeline.jobs ?? defaultJobs();
-  const plans = pipeline.channels.map(({ recipe }) => stackPlanOf(recipe, pipeline.grid));
+  const outputs = pipeline.channels.map((channel) => outputsOf(pipeline, channel));
   const onTalk = (text: string): void => emit({ type: 'talk', text });
   const pool = new Pool(jobs, { script: workerScript(), ...POOL_DEFAULTS, ...worker, onTalk });
   try {
@@ -118,48 +118,24 @@ async function runInFolder({ pipeline, dryRun, today, stop, emit, worker }: RunR
     if ('reason' in pictured) return { kind: 'cannot-go-on', reason: pictured.reason };
     const { documents } = pictured;
     const collated = collate(
-      documents.map(({ work, items }) => ({ plan: plans[work.channel] ?? { number: undefined, impose: undefined }, items })),
-      pipeline.media,
+      documents.map(({ work, items }) => ({ ...placeOf(outputs, work.channel), items })),
+      (name) => outputNamed(pipeline, name).media,
       day.collate,
     );
     const packed = packedParcels(pipeline, documents, collated, day.matched.parcels);
     const lists = ordered.files.length > 0 ? await listFiles(packed, pipeline.day.lists, today) : { files: [], diagnostics: [] };
     tellAll(lists.diagnostics);
-    const madeIds = madePages(day, collated);
     tellAll(cautionsOf(collated));
-    const stacks = collated.stacks.map((stack) =>
-      buildStack(
-        stack,
-        { media: pipeline.media, grid: pipeline.grid, output: pipeline.printer.output },
-        [...documents, ...day.slips].map(({ pressed }) => pressed),
-        scratch,
-      ),
-    );
-    const accountWith = (stackPages: readonly number[]): Account =>
-      accountOf({
-        taken,
-        given: documents.reduce((sum, { items }) => sum + items.length, 0),
-        documents: documents.map((document, index) => ({ ...document, items: collated.items[index] ?? [] })),
-        madePages: madeIds.length,
-        stackPages,
-      });
-    const planned = accountWith(stacks.map(({ pages }) => pages));
-    const wrong = [...mismatches(planned), ...day.matched.mismatches];
-    if (wrong.length > 0) return { kind: 'cannot-go-on', reason: doesNotAddUp(wrong) };
+    const stacks = collated.stacks.map((stack) => buildStack(stack, stackTarget(pipeline, stack), pressedOf(documents, day), scratch));
+    const reckoning = new Reckoning({ taken, documents, outputs, day, collated, stacks });
+    if (reckoning.wrong.length > 0) return { kind: 'cannot-go-on', reason: doesNotAddUp(reckoning.wrong) };
 
-    emit({ type: 'stacking', pages: planned.output.stackPages });
+    emit({ type: 'stacking', pages: reckoning.planned.output.stackPages });
     const writer = dryRun ? dryWriter : diskWriter;
     // The fourth sum again, by what the press has put into the stacks: nothing has its name yet.
     const record = (built: readonly StackRecord[]): RunRecord | { readonly refused: Reason } => {
-      const account = accountWith(built.map(({ pages }) => pages));
-      const misprinted = [
-        ...mismatches(account),
-        ...misprints(
-          [...readyIds(collated), ...madeIds],
-          stacks.flatMap((stack) => stack.printed()),
-        ),
-      ];
-      if (misprinted.length > 0) return { refused: doesNotAddUp(misprinted) };
+      const { account, wrong } = reckoning.printed(built);
+      if (wrong.length > 0) return { refused: doesNotAddUp(wrong) };
       const paths = lists.files.map(({ name }) => `lists/${name}`);
       const orders = pipeline.channels.some((channel) => channel.orders)
         ? ordersRecord(pipeline, ordered, day, collated, paths)
@@ -193,25 +169,6 @@ function tell(emit: RunRequest['emit'], result: FileResult): void {
   if (!result.ok) emit({ type: 'diagnostic', diagnostic: { ...result.reason, severity: 'warning', place: { kind: 'run' } } });
 }
 
-/** Pages made from orders that must be in the stacks, by `idOfItem`: those of the slips whose labels are ready. */
-function madePages({ slips }: Day, collated: Collated): string[] {
-  const ready = new Set(readyIds(collated));
-  return slips.flatMap(({ label, items }, index) =>
-    ready.has(label) ? items.map(({ id }) => idOfItem(collated.items.length + index, id)) : [],
-  );
-}
-
-const readyIds = ({ items }: Collated): string[] =>
-  items.flatMap((each, document) => each.filter(({ state }) => state.kind === 'ready').map(({ id }) => idOfItem(document, id)));
-
 function nothingFound({ code, remedy = 'Check the names of files and folders.' }: Diagnostic): Reason {
   return { code, message: 'no document was found, so the outputs of the run before are left as they are', remedy };
-}
-
-function doesNotAddUp(wrong: readonly string[]): Reason {
-  return {
-    code: 'batch/account',
-    message: `the account does not add up, so nothing was written: ${wrong.join('; ')}`,
-    remedy: 'This is an error in this program: please report it with this line.',
-  };
 }

@@ -59,6 +59,12 @@ export interface StackRecord {
   readonly file: string;
   /** The same pages as PWG raster, where there is one. */
   readonly raster?: string;
+  /** The printer that it is for: `roll`, or one of the pipeline's `outputs`. */
+  readonly output: string;
+  /** What that printer takes: the sheet, where pages are laid on sheets. */
+  readonly media: string;
+  /** The dots that its pages were proved on. */
+  readonly grid: GridName;
   readonly parcels: number;
   /** Labels, slips and so on; several may lie on one sheet. */
   readonly pages: number;
@@ -85,6 +91,8 @@ export interface ItemRecord {
   /** From 1; 0 for a document that can't be opened. */
   readonly page: number;
   readonly role: Role;
+  /** The printer that it goes to; only where one was settled. */
+  readonly output?: string;
   readonly state: ItemStateKind;
   /** Why it is not ready. */
   readonly reason?: Reason;

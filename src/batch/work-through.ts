@@ -1,6 +1,7 @@
 import type { Pipeline } from '../config/pipeline.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Kept, Scratch } from '../files/scratch.js';
+import type { Output } from '../geometry/printer.js';
 import { compareWork } from '../intake/order.js';
 import type { Intake, RefusedItem, WorkItem } from '../intake/work.js';
 import {
@@ -16,6 +17,7 @@ import type { Reason } from '../sheet/sheet.js';
 import type { DocumentState } from './account.js';
 import type { RunEvent } from './events.js';
 import { refusedDocument } from './failed-document.js';
+import { outputsOf } from './outputs.js';
 import type { Pool } from './pool.js';
 
 /** A document that has ended. Its bytes are put away. */
@@ -26,6 +28,8 @@ export interface EndedDocument {
   readonly items: readonly ItemResult[];
   readonly diagnostics: readonly Diagnostic[];
   readonly pressed: Kept | undefined;
+  /** Pages for other printers than its channel's own, by their names. */
+  readonly pressedElsewhere: ReadonlyMap<string, Kept>;
   /** By item id. */
   readonly pictures: ReadonlyMap<string, Kept>;
   /** What its ready labels say; only in a run with orders. Never written. */
@@ -33,6 +37,18 @@ export interface EndedDocument {
   readonly times: StageTimes;
   readonly counts: WorkCounts;
 }
+
+/** Where a document's pages for a printer are put away; without a name those for its channel's own. */
+export const pressedFor = (
+  document: Pick<EndedDocument, 'pressed' | 'pressedElsewhere'> | undefined,
+  output: string | undefined,
+): Kept | undefined => (output === undefined ? document?.pressed : document?.pressedElsewhere.get(output));
+
+/** The same for a run's documents and, behind them, the slips made from orders. */
+export const pressedOf =
+  (documents: readonly EndedDocument[], { slips }: { readonly slips: readonly { readonly pressed: Kept }[] }) =>
+  (document: number, output: string | undefined): Kept | undefined =>
+    document < documents.length ? pressedFor(documents[document], output) : slips[document - documents.length]?.pressed;
 
 export type WorkedThrough =
   | { readonly kind: 'all'; readonly documents: readonly EndedDocument[] }
@@ -60,6 +76,7 @@ export async function workThrough(
   const inOrder = inFixedOrder(intake);
   // The hand-over list names the parcels of all channels, those without orders too.
   const wantsTexts = pipeline.channels.some((each) => each.orders !== undefined);
+  const outputs = pipeline.channels.map((each) => outputsOf(pipeline, each));
   const failures: Reason[] = [];
   const giveUp = new AbortController();
   const halt = AbortSignal.any([stop, giveUp.signal]);
@@ -68,7 +85,8 @@ export async function workThrough(
   const one = async (task: WorkItem | RefusedItem): Promise<EndedDocument | undefined> => {
     const work = 'item' in task ? task.item : task;
     const channel = pipeline.channels[work.channel];
-    if (!channel) throw new Error(`work-through: no channel ${work.channel}`);
+    const { own, large } = outputs[work.channel] ?? {};
+    if (!channel || !own) throw new Error(`work-through: no channel ${work.channel}`);
     const result =
       'item' in task
         ? refusedDocument(task.state, task.reason)
@@ -77,9 +95,8 @@ export async function workThrough(
               type: 'document',
               item: work,
               recipe: channel.recipe,
-              media: pipeline.media,
-              grid: pipeline.grid,
-              printer: pipeline.printer,
+              ...pageOf(own),
+              large,
               texts: wantsTexts,
             },
             halt,
@@ -126,7 +143,9 @@ export function countStates(items: readonly ItemResult[]): Record<ItemStateKind,
   return counts;
 }
 
-type PutAway = { readonly pressed: Kept | undefined; readonly pictures: ReadonlyMap<string, Kept> } | { readonly reason: Reason };
+const pageOf = ({ media, grid, printer }: Output): Omit<Output, 'name'> => ({ media, grid, printer });
+
+type PutAway = Pick<EndedDocument, 'pressed' | 'pressedElsewhere' | 'pictures'> | { readonly reason: Reason };
 
 async function putAway(result: DocumentResult, scratch: Scratch): Promise<PutAway> {
   const pictures = new Map<string, Kept>();
@@ -135,7 +154,13 @@ async function putAway(result: DocumentResult, scratch: Scratch): Promise<PutAwa
     if (!put.ok) return { reason: put.reason };
     pictures.set(itemId, put.kept);
   }
-  if (!result.pressed) return { pressed: undefined, pictures };
+  const pressedElsewhere = new Map<string, Kept>();
+  for (const [name, bytes] of result.pressedElsewhere ?? []) {
+    const put = await scratch.put(bytes);
+    if (!put.ok) return { reason: put.reason };
+    pressedElsewhere.set(name, put.kept);
+  }
+  if (!result.pressed) return { pressed: undefined, pressedElsewhere, pictures };
   const put = await scratch.put(result.pressed);
-  return put.ok ? { pressed: put.kept, pictures } : { reason: put.reason };
+  return put.ok ? { pressed: put.kept, pressedElsewhere, pictures } : { reason: put.reason };
 }

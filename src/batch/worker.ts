@@ -22,7 +22,7 @@ async function work(order: PoolOrder): Promise<void> {
 /** What sets slips takes a while to load, and many runs have none. */
 const slipOf = async (order: SlipOrder): Promise<DocumentResult> => (await import('./process-slip.js')).processSlip(order);
 
-async function resultOf({ item, recipe, media, grid, printer, texts }: WorkOrder): Promise<DocumentResult> {
+async function resultOf({ item, recipe, media, grid, printer, large, texts }: WorkOrder): Promise<DocumentResult> {
   const read = await readWork(item);
   if (!read.ok) return failedDocument(read.reason);
   if (createHash('sha256').update(read.bytes).digest('hex') !== item.sha256) {
@@ -33,16 +33,21 @@ async function resultOf({ item, recipe, media, grid, printer, texts }: WorkOrder
     });
   }
   const onPage = (page: number): void => port.postMessage({ type: 'page', page } satisfies WorkerReport);
-  return processDocument({ bytes: read.bytes, shownName: item.shownName, recipe, media, grid, printer, texts, onPage });
+  return processDocument({ bytes: read.bytes, shownName: item.shownName, recipe, media, grid, printer, large, texts, onPage });
 }
 
 /** Hands the bytes over instead of copying them twice; they may be parts of an engine's own memory, which can't be handed over. */
 function report(message: WorkerReport & { type: 'done' }): void {
   const { result } = message;
   const pressed = result.pressed?.slice();
+  const elsewhere = result.pressedElsewhere && new Map([...result.pressedElsewhere].map(([name, bytes]) => [name, bytes.slice()]));
   const pictures = result.pictures.map((picture) => ({ ...picture, png: picture.png.slice() }));
-  const buffers = [...(pressed ? [pressed.buffer] : []), ...pictures.map((picture) => picture.png.buffer)];
-  port.postMessage({ ...message, result: { ...result, pressed, pictures } }, buffers);
+  const parts = [...(pressed ? [pressed] : []), ...(elsewhere?.values() ?? [])];
+  const buffers = [...parts.map(({ buffer }) => buffer), ...pictures.map((picture) => picture.png.buffer)];
+  port.postMessage(
+    { ...message, result: { ...result, pressed, ...(elsewhere ? { pressedElsewhere: elsewhere } : {}), pictures } },
+    buffers,
+  );
 }
 
 function bugReason(error: unknown): { code: 'batch/internal-error'; message: string; remedy: string } {

@@ -118,6 +118,7 @@ function fromRecipe(args: PipelineArgs, given: Given, reference: string, folder:
     media,
     grid,
     printer: PLAIN_PRINTER,
+    outputs: [],
     day: { studio: { name: '', contact: [] }, stackOrder: [], lists: media },
     out: resolve(folder, args.out ?? PIPELINE_DEFAULTS.out),
     jobs: undefined,

@@ -1,11 +1,13 @@
 /* eslint-disable @typescript-eslint/no-confusing-void-expression -- a reader hands on the undefined that says "wrong, and reported" */
 import type { Node } from 'yaml';
 import type { Media } from '../geometry/media.js';
+import { ROLL } from '../geometry/printer.js';
 import { nearest } from '../diagnostics/nearest.js';
 import type { Step } from '../steps/step.js';
 import { compileRecipe, type Overrides } from './compile-recipe.js';
 import type { ConfigFile, Span } from './config-file.js';
 import { CHANNEL_KEYS, isKey, PIPELINE_KEYS, RECIPE_KEYS } from './keys.js';
+import { readOutputName, type OutputsRead } from './output-keys.js';
 import { spanOf } from './parse-yaml.js';
 import type { Channel } from './pipeline.js';
 import type { CompiledRecipe } from './recipe.js';
@@ -24,6 +26,8 @@ export interface ChannelReading {
   readonly shelf: RecipeShelf;
   /** What is printed on; undefined when that is wrong, which is told elsewhere. */
   readonly media: Media | undefined;
+  /** The other printers. */
+  readonly named: OutputsRead;
   /** Names of the channels so far, in small letters, with their lines. */
   readonly names: Map<string, number>;
 }
@@ -46,6 +50,7 @@ export function readChannel(reading: ChannelReading, node: Node | undefined, at:
   const files = read('files', readFiles);
   const orders = read('orders', readFiles);
   const carrier = read('carrier', (slot) => readText(slot, 'is the name of who takes the parcels', 'carrier: our carrier'));
+  const printOn = read('print-on', (slot) => readOutputName(slot, [ROLL, ...reading.named.names]));
   const reference = read('recipe', (slot) => readText(slot, "is a recipe's name or file", 'recipe: any-page'));
   const recipeEntry = entries.get('recipe');
   const recipe =
@@ -55,12 +60,18 @@ export function readChannel(reading: ChannelReading, node: Node | undefined, at:
   if (ordersEntry && recipe && !recipe.orders) tellNoMap(file, ordersEntry.keySpan, recipe);
   if (recipe && overrides) {
     const places = { file, spans: overrides.spans };
-    if (checkTogether(recipe, overrides.values, places) && media) checkOnMedia(recipe, media, overrides.values, places);
+    const printer = reading.named.outputs.find((each) => each.name === printOn);
+    if (checkTogether(recipe, overrides.values, places) && media) checkOnMedia(recipe, media, overrides.values, places, printer);
   }
-  if (name === undefined || !files || !recipe || !overrides) return undefined;
+  if (name === undefined || !files || !recipe || !overrides || (entries.has('print-on') && printOn === undefined)) return undefined;
   const compiled = compileRecipe(recipe, overrides.values);
   if (!ordersEntry && slipsFromOrders(compiled)) return tellNoOrders(file, recipeEntry?.keySpan ?? at);
-  return { name, files, ...(orders ? { orders } : {}), ...(carrier === undefined ? {} : { carrier }), recipe: compiled };
+  const said = {
+    ...(orders ? { orders } : {}),
+    ...(carrier === undefined ? {} : { carrier }),
+    ...(printOn === undefined ? {} : { printOn }),
+  };
+  return { name, files, ...said, recipe: compiled };
 }
 
 /** Whether a recipe has its slips made from orders. */
@@ -87,6 +98,8 @@ function tellNoMap(file: ConfigFile, at: Span, recipe: WrittenRecipe): void {
 }
 
 function channelKeyElsewhere(steps: readonly Step[], key: string): string | undefined {
+  if (key === 'output' || key === 'outputs')
+    return 'Name the printer above `channels:`, one level up, below `outputs:`; here say which one: `print-on: office`.';
   if (key !== 'channels' && isKey(PIPELINE_KEYS, key))
     return `It holds for all channels: write it one level up, with no spaces before it, above \`channels:\`.`;
   if (isKey(RECIPE_KEYS, key)) return 'It belongs in a recipe file; the channel names that file with `recipe:`.';

@@ -6,6 +6,8 @@ export const PIPELINE_KEYS = [
   'print-width',
   'margins',
   'offset',
+  'outputs',
+  'large-pages',
   'studio',
   'stack-order',
   'lists',
@@ -13,9 +15,11 @@ export const PIPELINE_KEYS = [
   'jobs',
   'channels',
 ] as const;
+/** The keys of each of `outputs`. */
+export const OUTPUT_KEYS = ['media', 'grid', 'output', 'print-width', 'margins', 'offset'] as const;
 /** The keys of `studio`. */
 export const STUDIO_KEYS = ['name', 'contact'] as const;
-export const CHANNEL_KEYS = ['name', 'files', 'orders', 'carrier', 'recipe', 'options'] as const;
+export const CHANNEL_KEYS = ['name', 'files', 'orders', 'carrier', 'print-on', 'recipe', 'options'] as const;
 export const RECIPE_KEYS = ['about', 'orders', 'steps'] as const;
 /** Those that a recipe can't be without. */
 export const RECIPE_NEEDS = ['about', 'steps'] as const;

@@ -1,4 +1,6 @@
-import type { Media } from '../geometry/media.js';
+import { mediaNamed, type Media } from '../geometry/media.js';
+import type { Output } from '../geometry/printer.js';
+import { impose } from '../steps/impose.js';
 import type { OptionConflict, Step } from '../steps/step.js';
 import { compileStep, conflictOf, type Overrides } from './compile-recipe.js';
 import type { ConfigFile, Span } from './config-file.js';
@@ -20,11 +22,21 @@ export function checkTogether(recipe: WrittenRecipe, overrides: Overrides = new 
   return checkSteps(recipe, overrides, places, conflictOf);
 }
 
-/** The same for steps that can't do what they say on this media. Only for options that fit together. */
-export function checkOnMedia(recipe: WrittenRecipe, media: Media, overrides: Overrides = new Map(), places?: OverridePlaces): boolean {
+/**
+ * The same for steps that can't do what they say on this media, or for the printer that a channel names. Only for options that fit together. Labels
+ * that are laid on a printer's sheets stay what the pipeline's own media is.
+ */
+export function checkOnMedia(
+  recipe: WrittenRecipe,
+  media: Media,
+  overrides: Overrides = new Map(),
+  places?: OverridePlaces,
+  printer?: Output,
+): boolean {
+  const page = printer && !recipe.steps.some(({ step }) => step.name === impose.name) ? mediaNamed(printer.media) : media;
   return checkSteps(recipe, overrides, places, (step, options) =>
     // The values are checked against the same declaration that types them.
-    step.onMedia?.(options as Parameters<NonNullable<Step['onMedia']>>[0], media),
+    step.onMedia?.(options as Parameters<NonNullable<Step['onMedia']>>[0], page, printer),
   );
 }
 

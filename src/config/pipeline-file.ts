@@ -1,22 +1,22 @@
 /* eslint-disable @typescript-eslint/no-confusing-void-expression -- a reader hands on the undefined that says "wrong, and reported" */
 import { isMap, isNode, isSeq } from 'yaml';
 import { dirname, isAbsolute, relative, resolve } from 'node:path';
-import { GRID_NAMES, type GridName } from '../geometry/grid.js';
+import type { GridName } from '../geometry/grid.js';
 import { mediaNamed } from '../geometry/media.js';
 import type { Step } from '../steps/step.js';
 import { readChannel, type ChannelReading } from './channel.js';
 import type { ConfigFile } from './config-file.js';
 import { tooManyDots } from './too-many-dots.js';
 import { readMedia } from './option-value.js';
-import { readPrinter } from './printer-keys.js';
+import { readLargePages, readOutputs } from './output-keys.js';
+import { readGrid, readPrinter } from './printer-keys.js';
 import { readOrdersSetup } from './studio-keys.js';
 import { CHANNEL_KEYS, isKey, PIPELINE_KEYS, RECIPE_KEYS } from './keys.js';
 import { parseYaml, spanOf } from './parse-yaml.js';
 import type { Channel, Pipeline } from './pipeline.js';
 import { presence, readMap, wrongKind, type Entry } from './read-map.js';
-import { readChoice, readInteger, readText, slotOf, wrongValue } from './read-value.js';
+import { readInteger, readText, slotOf, wrongValue } from './read-value.js';
 import type { RecipeShelf } from './recipe-shelf.js';
-import { quote } from './words.js';
 
 export const PIPELINE_DEFAULTS = { media: '4x6in', grid: '203dpi', out: 'out' } as const satisfies {
   media: string;
@@ -60,7 +60,7 @@ export function readPipeline(
     return entry ? reader(entry) : fallback;
   };
   const ownMedia = read('media', (entry) => readMedia(slotOf(file, entry)), PIPELINE_DEFAULTS.media);
-  const ownGrid = read<string>('grid', (entry) => readGrid(file, entry), PIPELINE_DEFAULTS.grid) as GridName | undefined;
+  const ownGrid = read<GridName>('grid', (entry) => readGrid(file, entry), PIPELINE_DEFAULTS.grid);
   const media = given.media ?? ownMedia;
   const grid = given.grid ?? ownGrid;
   const tooMany = media !== undefined && grid !== undefined ? tooManyDots(media, grid) : undefined;
@@ -72,12 +72,15 @@ export function readPipeline(
   const jobs = read<number | undefined>('jobs', (entry) => readInteger(slotOf(file, entry), 1, MOST_JOBS), undefined);
   const printer = readPrinter(file, entries, media, grid);
   const day = readOrdersSetup(file, entries, media);
+  const named = readOutputs(file, entries.get('outputs'));
+  const largePages = read<string | undefined>('large-pages', (entry) => readLargePages(slotOf(file, entry), named, media), undefined);
   const channelsEntry = entries.get('channels');
-  const around = { file, folder, steps, shelf, media: media === undefined ? undefined : mediaNamed(media) };
+  const around = { file, folder, steps, shelf, media: media === undefined ? undefined : mediaNamed(media), named };
   const channels = channelsEntry ? readChannels(around, channelsEntry) : undefined;
   if (file.diagnostics.length > 0 || media === undefined || grid === undefined || out === undefined || !channels || !printer || !day)
     return undefined;
-  return { file: file.path, folder, media, grid, printer, day, out, jobs, channels };
+  const large = largePages === undefined ? {} : { largePages };
+  return { file: file.path, folder, media, grid, printer, outputs: named.outputs, ...large, day, out, jobs, channels };
 }
 
 function pipelineKeyElsewhere(steps: readonly Step[], key: string): string | undefined {
@@ -85,21 +88,6 @@ function pipelineKeyElsewhere(steps: readonly Step[], key: string): string | und
   if (isKey(RECIPE_KEYS, key)) return 'It belongs in a recipe file; the pipeline names that file with `recipe:`.';
   if (steps.some((step) => step.name === key)) return 'It is a step: it belongs in a recipe, or below `options:` of a channel.';
   return undefined;
-}
-
-function readGrid(file: ConfigFile, entry: Entry): string | undefined {
-  const slot = slotOf(file, entry);
-  const word = entry.value
-    ? file
-        .textOf(spanOf(entry.value))
-        .replaceAll(/["'\s]/g, '')
-        .toLowerCase()
-    : '';
-  const number = /^(\d+)(?:\.\d+)?(?:dpi|dots\/mm|dpmm)?$/.exec(word)?.[1];
-  const meant = number === undefined ? undefined : GRID_NAMES.find((name) => name.startsWith(`${number}d`));
-  if (meant !== undefined && meant !== word)
-    return wrongValue(slot, "is the printer's resolution with its unit", `Write ${quote(meant)}.`, 'config/bad-unit');
-  return readChoice(slot, GRID_NAMES);
 }
 
 function readOut(file: ConfigFile, folder: string, entry: Entry): string | undefined {

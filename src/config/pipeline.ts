@@ -1,5 +1,5 @@
 import type { GridName } from '../geometry/grid.js';
-import type { PrinterSetup } from '../geometry/printer.js';
+import type { Output, PrinterSetup } from '../geometry/printer.js';
 import type { SortKey } from '../orders/sort-parcels.js';
 import type { CompiledRecipe } from './recipe.js';
 
@@ -30,6 +30,10 @@ export interface Pipeline {
   readonly media: string;
   readonly grid: GridName;
   readonly printer: PrinterSetup;
+  /** Other printers, each with a name of its own. */
+  readonly outputs: readonly Output[];
+  /** The name of the one of them that takes pages too large for labels; left out: none does. */
+  readonly largePages?: string;
   readonly day: OrdersSetup;
   readonly out: string;
   /** Workers; undefined: as many as the machine can spare. */
@@ -45,5 +49,7 @@ export interface Channel {
   readonly orders?: readonly string[];
   /** Who takes its parcels, as the hand-over list names it; absent: not said. */
   readonly carrier?: string;
+  /** The name of the output that all its pages go to, or `ROLL`; left out: what media, grid and printer of the pipeline say. */
+  readonly printOn?: string;
   readonly recipe: CompiledRecipe;
 }

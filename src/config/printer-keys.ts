@@ -1,6 +1,6 @@
 /* eslint-disable @typescript-eslint/no-confusing-void-expression -- a reader hands on the undefined that says "wrong, and reported" */
 import { isSeq } from 'yaml';
-import { gridOf, twinOf, type GridName } from '../geometry/grid.js';
+import { GRID_NAMES, gridOf, twinOf, type GridName } from '../geometry/grid.js';
 import { lengthToPt, type Length } from '../geometry/length.js';
 import { mediaNamed } from '../geometry/media.js';
 import { OUTPUT_KINDS, PLAIN_PRINTER, printableArea, type OutputKind, type PrinterSetup } from '../geometry/printer.js';
@@ -8,7 +8,24 @@ import type { ConfigFile } from './config-file.js';
 import { readLength, wrongList } from './option-value.js';
 import { spanOf } from './parse-yaml.js';
 import { presence, type Entry } from './read-map.js';
-import { readChoice, slotOf, type Slot } from './read-value.js';
+import { readChoice, slotOf, wrongValue, type Slot } from './read-value.js';
+import { quote } from './words.js';
+
+/** The dots of a printer, with their unit. */
+export function readGrid(file: ConfigFile, entry: Entry): GridName | undefined {
+  const slot = slotOf(file, entry);
+  const word = entry.value
+    ? file
+        .textOf(spanOf(entry.value))
+        .replaceAll(/["'\s]/g, '')
+        .toLowerCase()
+    : '';
+  const number = /^(\d+)(?:\.\d+)?(?:dpi|dots\/mm|dpmm)?$/.exec(word)?.[1];
+  const meant = number === undefined ? undefined : GRID_NAMES.find((name) => name.startsWith(`${number}d`));
+  if (meant !== undefined && meant !== word)
+    return wrongValue(slot, "is the printer's resolution with its unit", `Write ${quote(meant)}.`, 'config/bad-unit');
+  return readChoice(slot, GRID_NAMES) as GridName | undefined;
+}
 
 const NOTHING: Length = { value: 0, unit: 'mm' };
 /** An offset is a printer's small fault: more than this is a slip of the pen, pt (20 mm). */

@@ -4,7 +4,7 @@ import { SORT_KEYS } from '../orders/sort-parcels.js';
 import type { Step } from '../steps/step.js';
 import { DRAFT_7, type JsonSchema } from './json-schema.js';
 import { kindSchema, LENGTH, MEDIA, optionSchema, wordsSchema } from './option-schema.js';
-import type { CHANNEL_KEYS, PIPELINE_KEYS, RECIPE_KEYS } from './keys.js';
+import type { CHANNEL_KEYS, OUTPUT_KEYS, PIPELINE_KEYS, RECIPE_KEYS } from './keys.js';
 import { RECIPE_NEEDS } from './keys.js';
 import { MOST_JOBS, PIPELINE_DEFAULTS } from './pipeline-file.js';
 import { ordersSchema } from './orders-schema.js';
@@ -66,29 +66,58 @@ export function recipeSchema(steps: readonly Step[]): JsonSchema {
   };
 }
 
+/** What is said of any printer beside its media and grid. */
+const PRINTER: Record<Exclude<(typeof OUTPUT_KEYS)[number], 'media' | 'grid'>, JsonSchema> = {
+  output: {
+    description:
+      "Pages as their sources draw them, as the printer's own dots, or dots and a PWG raster file beside the PDF. Default: vector.",
+    ...wordsSchema(OUTPUT_KINDS),
+  },
+  'print-width': { description: 'How far the print head reaches across the page. Default: over the whole page.', ...LENGTH },
+  margins: {
+    description: 'Where the printer can print nothing: one length, or four from the top clockwise. Default: none.',
+    anyOf: [LENGTH, { type: 'array', items: LENGTH, minItems: 4, maxItems: 4 }],
+  },
+  offset: {
+    description: 'How far everything is moved to the right and down; what to write here is told by `slipyard ruler`. Default: not at all.',
+    type: 'array',
+    items: LENGTH,
+    minItems: 2,
+    maxItems: 2,
+  },
+};
+
+/** One of `outputs`. */
+const OUTPUT: JsonSchema = {
+  type: 'object',
+  additionalProperties: false,
+  required: ['media'],
+  properties: {
+    media: { description: 'The page that it takes: letter, a4 … or any other size.', ...MEDIA },
+    grid: {
+      description: 'Its dots, as its driver draws them. Default: 300dpi for pages from 6 in wide, 203dpi for narrower ones.',
+      ...wordsSchema(GRID_NAMES),
+    },
+    ...PRINTER,
+  } satisfies Record<(typeof OUTPUT_KEYS)[number], JsonSchema>,
+};
+
 /** The editor schema of a pipeline file, from the steps' declarations. */
 export function pipelineSchema(steps: readonly Step[]): JsonSchema {
   const { media, grid, out } = PIPELINE_DEFAULTS;
   const properties: Record<(typeof PIPELINE_KEYS)[number], JsonSchema> = {
     media: { description: `The label that the printer takes. Default: ${media}.`, ...MEDIA },
     grid: { description: `The dots of the printer, as its driver draws them. Default: ${grid}.`, ...wordsSchema(GRID_NAMES) },
-    output: {
-      description:
-        "Pages as their sources draw them, as the printer's own dots, or dots and a PWG raster file beside the PDF. Default: vector.",
-      ...wordsSchema(OUTPUT_KINDS),
+    ...PRINTER,
+    outputs: {
+      description: 'Other printers, each by a name of your own. Default: none.',
+      type: 'object',
+      minProperties: 1,
+      additionalProperties: OUTPUT,
     },
-    'print-width': { description: 'How far the print head reaches across the page. Default: over the whole page.', ...LENGTH },
-    margins: {
-      description: 'Where the printer can print nothing: one length, or four from the top clockwise. Default: none.',
-      anyOf: [LENGTH, { type: 'array', items: LENGTH, minItems: 4, maxItems: 4 }],
-    },
-    offset: {
-      description:
-        'How far everything is moved to the right and down; what to write here is told by `slipyard ruler`. Default: not at all.',
-      type: 'array',
-      items: LENGTH,
-      minItems: 2,
-      maxItems: 2,
+    'large-pages': {
+      description: 'The name of the output that takes customs forms too large to be read at the size of a label. Default: they are held.',
+      ...TEXT,
     },
     studio: {
       description: 'Who sends: what stands at the head of slips made from orders.',
@@ -149,6 +178,11 @@ function channelSchema(steps: readonly Step[]): JsonSchema {
       examples: ['inbox/my-shop/orders*.csv'],
     },
     carrier: { description: 'Who takes its parcels, as the hand-over list names it. Default: not said.', ...TEXT },
+    'print-on': {
+      description: 'The name of the output that all its pages go to. Default: the printer that `media` and the keys beside it speak of.',
+      ...TEXT,
+      examples: ['office'],
+    },
     recipe: {
       description: 'The name of a recipe that comes with the program, or the path of a recipe file.',
       ...TEXT,

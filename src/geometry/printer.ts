@@ -1,4 +1,5 @@
 import { intersection, type Box } from './box.js';
+import type { GridName } from './grid.js';
 import type { Media } from './media.js';
 
 /**
@@ -33,6 +34,19 @@ export const PLAIN_PRINTER: PrinterSetup = {
   margins: { top: 0, right: 0, bottom: 0, left: 0 },
   offset: { x: 0, y: 0 },
 };
+
+/** A printer by its name: what it takes, the dots that it draws, and what is known of it beside. Plain data. */
+export interface Output {
+  /** `ROLL`, or the seller's own word. */
+  readonly name: string;
+  /** Media name, checked by `parseMedia`. */
+  readonly media: string;
+  readonly grid: GridName;
+  readonly printer: PrinterSetup;
+}
+
+/** The name of the printer that labels go to where nothing else is said. */
+export const ROLL = 'roll';
 
 /** Whether pages go out as dots. */
 export const isDots = ({ output }: PrinterSetup): boolean => output !== 'vector';

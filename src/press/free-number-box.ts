@@ -1,4 +1,4 @@
-import { bottom, right, type Box } from '../geometry/box.js';
+import { bottom, grow, intersection, right, type Box } from '../geometry/box.js';
 import { CELL, type PrintedDots } from './printed-dots.js';
 
 /** Clear space kept to ink, to the label and to the page's edge, pt. */
@@ -24,6 +24,48 @@ export function freeNumberBox(
   const taken = Uint8Array.from(dots.burned);
   if (keepOut) markBox(taken, dots.columns, dots.rows, keepOut, dots.raster.pixelsPerPt);
   return search(dots, taken, reach, size, CLEAR);
+}
+
+/** What many printers of sheets can't print at an edge, pt: 1/4 in (common practice, no source). */
+const SHEET_EDGE = 18;
+
+/**
+ * The same in the margin of a sheet alone: outside everything that is printed on it, so that no number is taken for an entry in a form. Away from
+ * the paper's edge where there is room, else as near to it as the printer is said to reach.
+ * @param sizes pt, the one wanted most first
+ */
+export function numberBoxInMargin(
+  dots: PrintedDots,
+  reach: Box,
+  sizes: readonly { readonly width: number; readonly height: number }[],
+): Box | undefined {
+  const { raster } = dots;
+  const page = { x: 0, y: 0, width: raster.width / raster.pixelsPerPt, height: raster.height / raster.pixelsPerPt };
+  const inner = intersection(reach, grow(page, -SHEET_EDGE));
+  const ink = inkBounds(dots);
+  for (const area of inner ? [inner, reach] : [reach]) {
+    for (const size of sizes) {
+      const box = freeNumberBox(dots, area, size, ink);
+      if (box) return box;
+    }
+  }
+  return undefined;
+}
+
+/** Around all cells with ink, pt; undefined on a blank page. */
+function inkBounds({ burned, columns, rows, raster }: PrintedDots): Box | undefined {
+  let [x0, y0, x1, y1] = [columns, rows, -1, -1];
+  for (let y = 0, at = 0; y < rows; y++) {
+    for (let x = 0; x < columns; x++, at++) {
+      if ((burned[at] as number) === 0) continue;
+      if (x < x0) x0 = x;
+      if (x > x1) x1 = x;
+      if (y < y0) y0 = y;
+      y1 = y;
+    }
+  }
+  const pt = (cells: number): number => (cells * CELL) / raster.pixelsPerPt;
+  return x1 < 0 ? undefined : { x: pt(x0), y: pt(y0), width: pt(x1 + 1 - x0), height: pt(y1 + 1 - y0) };
 }
 
 /** The lowest, then rightmost place in `reach` where no cell is taken `clear` pt around a rectangle of this size. */

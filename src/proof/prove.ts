@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { bottom, right, type Box } from '../geometry/box.js';
 import { dotsPerPt, type Grid } from '../geometry/grid.js';
 import type { Media } from '../geometry/media.js';
-import { freeNumberBox } from '../press/free-number-box.js';
+import { freeNumberBox, numberBoxInMargin } from '../press/free-number-box.js';
 import type { Placement } from '../press/place.js';
 import { redrawnArea } from '../press/redraw.js';
 import { burn } from '../press/burn.js';
@@ -46,6 +46,8 @@ export interface ProofOptions {
   readonly numberSize?: Size;
   /** A larger one, looked for first on slips, which say more beside their number. */
   readonly slipNumberSize?: Size | undefined;
+  /** Another, looked for first on sheets that go to another printer than their labels. */
+  readonly elsewhereNumberSize?: Size | undefined;
   /** Whether a number may stand on a label where there is no free rectangle beside it; left out: it may not. */
   readonly numberOnLabel?: boolean | undefined;
   /** A smaller one, for pages without a free rectangle of that size: a small number is better than none. */
@@ -113,10 +115,13 @@ async function placeForNumber(
   { matrix, drawnBox }: Placement,
   drawn: Drawn,
   { verdict, codes }: Judged,
-  { numberSize, leastNumberSize, slipNumberSize, numberOnLabel }: ProofOptions,
+  { numberSize, leastNumberSize, slipNumberSize, elsewhereNumberSize, numberOnLabel }: ProofOptions,
 ): Promise<Pick<Proof, 'numberBox' | 'numberOnLabel'>> {
   const { dots, grey, grid, reach, onGrid } = drawn;
-  const sizes = [sheet.role === 'slip' ? slipNumberSize : undefined, numberSize, leastNumberSize].filter((size) => size !== undefined);
+  const isElsewhere = sheet.output !== undefined;
+  const longest = isElsewhere ? elsewhereNumberSize : sheet.role === 'slip' ? slipNumberSize : undefined;
+  const sizes = [longest, numberSize, leastNumberSize].filter((size) => size !== undefined);
+  if (isElsewhere) return { numberBox: numberBoxInMargin(dots, reach, sizes) };
   for (const size of sizes) {
     const numberBox = freeNumberBox(dots, reach, size, isLabel(sheet) ? drawnBox : undefined);
     if (numberBox) return { numberBox };

@@ -89,6 +89,8 @@ export interface ItemResult {
   /** From 1; 0 for a document that can't be opened. */
   readonly page: number;
   readonly role: Role;
+  /** Name of the printer that it goes to where that is not its channel's own; left out: its channel's own. */
+  readonly output?: string;
   readonly state: ItemState;
   readonly box: Box | undefined;
   readonly turn: Turn;
@@ -102,7 +104,7 @@ export interface ItemResult {
   readonly codes: readonly CodeSummary[];
   /** SHA-256 of the printed dots before anything is stamped, hex; undefined for what was not drawn. */
   readonly picture?: string | undefined;
-  /** Page of `DocumentResult.pressed`, from 1, for ready items; else undefined. */
+  /** Page of `DocumentResult.pressed`, or of `pressedElsewhere` where it has an output, from 1, for ready items; else undefined. */
   readonly pressedPage: number | undefined;
   /** Where on the output page the item itself lies (pt, y down): a number is stamped only outside it, unless the recipe asks for it on the label. */
   readonly drawnBox: Box | undefined;
@@ -142,8 +144,10 @@ export interface DocumentResult {
   readonly pageCount: number;
   readonly items: readonly ItemResult[];
   readonly diagnostics: readonly Diagnostic[];
-  /** A PDF with one output page for each ready item, in the order of `items`; undefined when none is ready. */
+  /** A PDF with one output page for each ready item of the channel's own printer, in the order of `items`; undefined when none is ready. */
   readonly pressed: Uint8Array | undefined;
+  /** The same for items that go to another printer, by its name; left out: there are none. */
+  readonly pressedElsewhere?: ReadonlyMap<string, Uint8Array>;
   readonly pictures: readonly HeldPicture[];
   /** Of each ready label, where the job asks for it. */
   readonly texts?: readonly LabelText[];

@@ -1,4 +1,5 @@
 import type { RunRecord, DocumentRecord, ItemRecord, StackRecord } from '../batch/run-record.js';
+import { ROLL } from '../geometry/printer.js';
 import type { ItemStateKind } from '../recipe/outcome.js';
 import { ROLES } from '../sheet/sheet.js';
 import { count, countRole, list, painter, roleWord, type Style } from './words.js';
@@ -25,7 +26,7 @@ export function summary(record: RunRecord, options: SummaryOptions): string {
   if (account.documents.taken === 0) return nothingToDo(options);
   const sections = [
     made(record, options),
-    ...stacks.map((stack) => `  ${stackLine(stack, options)}`),
+    ...stacks.map((stack) => `  ${stackLine(stack, record, options)}`),
     ...listLines(record, options),
     ...section('held', 'Held, not printed', 'yellow', record, options),
     ...section('failed', 'Failed', 'red', record, options),
@@ -59,9 +60,23 @@ function made({ account, stacks }: RunRecord, { dryRun }: SummaryOptions): strin
   return `${list(roles)} ${dryRun ? 'would be' : account.items.ready === 1 ? 'is' : 'are'} ready to print, ${where}:`;
 }
 
-function stackLine({ file, parcels, pages, sheets }: StackRecord, { out }: SummaryOptions): string {
+function stackLine(stack: StackRecord, record: RunRecord, { out }: SummaryOptions): string {
+  const { file, output, media, pages, sheets } = stack;
   const onSheets = sheets === pages ? '' : ` on ${count(sheets, 'sheet')}`;
-  return `${out}/${file}  ${count(pages, 'page')}${onSheets}, ${count(parcels, 'parcel')}`;
+  const printer = record.stacks.every((each) => each.output === ROLL) ? '' : ` of ${media} for ${output === ROLL ? 'the roll' : output}`;
+  return `${out}/${file}  ${count(pages, 'page')}${onSheets}${printer}, ${whoseStack(stack, record)}`;
+}
+
+/** Numbers of more parcels than these tell nobody anything. */
+const NUMBERS_TOLD = 12;
+
+/** Whose parcels a stack is for: by number where it has none of their labels, since its pages are put to labels by that. */
+function whoseStack({ file, output, parcels }: StackRecord, { documents }: RunRecord): string {
+  if (output === ROLL) return count(parcels, 'parcel');
+  const there = documents.flatMap(({ items }) => items.filter(({ printed }) => printed?.stack === file));
+  if (there.some(({ role }) => role === 'label' || role === 'return-label') || parcels > NUMBERS_TOLD) return count(parcels, 'parcel');
+  const numbers = [...new Set(there.map(({ printed }) => printed?.number ?? 0))].sort((a, b) => a - b);
+  return `to go with ${numbers.length === 1 ? 'parcel' : 'parcels'} ${list(numbers.map(String))}`;
 }
 
 function listLines({ orders }: RunRecord, { out }: SummaryOptions): string[] {

@@ -54,6 +54,8 @@ export interface Sheet {
   /** Page of the source document, from 1. */
   readonly page: number;
   readonly role: Role;
+  /** Name of the printer that it goes to where that is not its channel's own; left out: its channel's own. */
+  readonly output?: string;
   readonly state: SheetState;
   readonly content: Content;
   /** The region of the source page, pt on the visible page, y down. */

@@ -107,7 +107,8 @@ function smallestType(words: readonly Word[]): number | undefined {
   return sizes[Math.floor(sizes.length / 10)];
 }
 
-function inkOf(page: SourcePage, region: Box): Box | undefined {
+/** What is printed in a region, with 2 pt of paper around it; undefined where there is no ink. */
+export function inkOf(page: SourcePage, region: Box): Box | undefined {
   const shared = inkBlobs(page.ink())
     .map((blob) => intersection(blob, region))
     .filter((blob) => blob !== undefined);

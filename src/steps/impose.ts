@@ -1,7 +1,9 @@
+import { contains, type Box } from '../geometry/box.js';
 import { gridOf, type Grid } from '../geometry/grid.js';
 import { lengthToPt, type Length } from '../geometry/length.js';
-import { mediaNamed } from '../geometry/media.js';
-import { imposeCells, noSuchPosition } from '../press/impose.js';
+import { isMediaSize, mediaNamed } from '../geometry/media.js';
+import { printableArea, type Output } from '../geometry/printer.js';
+import { noSuchPosition, positionBoxes } from '../press/impose.js';
 import { option, optional, type OptionValues } from './option.js';
 import { runStep, type ImposePlan, type OptionConflict } from './step.js';
 
@@ -49,16 +51,38 @@ export const impose = runStep({
     if (firstFree > columns * rows) return conflictOf(noSuchPosition(firstFree, columns * rows));
     return inDots(options) ?? (options.pairs ? withoutPairs(columns, rows) : undefined);
   },
-  onMedia(options, media) {
+  onMedia(options, media, printer) {
     // No length is in dots here: `together` has refused it.
     const plan = planOf(options, gridOf('203dpi'));
-    const cells = imposeCells(1, media, mediaNamed(plan.sheet), plan);
-    return 'refused' in cells ? conflictOf(cells.refused) : undefined;
+    const sheet = mediaNamed(plan.sheet);
+    const boxes = positionBoxes(media, sheet, plan);
+    if ('refused' in boxes) return conflictOf(boxes.refused);
+    return printer && notFor(printer, plan, boxes);
   },
   plan(plan, options, grid) {
     return { ...plan, impose: planOf(options, grid) };
   },
 });
+
+/** Why a printer can't take the sheets; undefined when it can. */
+function notFor({ name, media, printer }: Output, { sheet: sheetName }: ImposePlan, boxes: readonly Box[]): OptionConflict | undefined {
+  const sheet = mediaNamed(sheetName);
+  if (!isMediaSize(mediaNamed(media), sheet.width, sheet.height)) {
+    return {
+      message: `the labels are laid on \`${sheetName}\`, but \`${name}\`, which the channel prints on, takes \`${media}\``,
+      remedy: `Write \`sheet: ${media}\`, or name another output under \`print-on\`.`,
+    };
+  }
+  const area = printableArea(printer, sheet);
+  if (area && boxes.every((box) => contains(area, box, ROUNDING))) return undefined;
+  return {
+    message: `labels are laid where \`${name}\`, which the channel prints on, prints nothing: its \`margins\` or \`print-width\``,
+    remedy: 'Use fewer columns or rows or other margins, or name another output under `print-on`.',
+  };
+}
+
+/** What adding up lengths may leave, pt. */
+const ROUNDING = 0.1;
 
 const conflictOf = ({ message, remedy }: { readonly message: string; readonly remedy: string }): OptionConflict => ({
   message,

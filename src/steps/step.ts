@@ -1,15 +1,28 @@
+import type { Box } from '../geometry/box.js';
 import type { Grid } from '../geometry/grid.js';
 import type { Media } from '../geometry/media.js';
+import type { Output } from '../geometry/printer.js';
 import type { ImposeLayout } from '../press/impose.js';
 import type { SourceDocument } from '../reading/source.js';
 import type { Sheet } from '../sheet/sheet.js';
 import type { Options, OptionValues } from './option.js';
+
+/** The printer that takes pages too large for the channel's own. */
+export interface LargePages {
+  readonly name: string;
+  readonly media: Media;
+  readonly grid: Grid;
+  /** The part of a page that it reaches, pt, y down. */
+  readonly reach: Box;
+}
 
 /** What a document step may look at. It never draws, writes or prints. */
 export interface StepContext {
   readonly document: SourceDocument;
   readonly media: Media;
   readonly grid: Grid;
+  /** Left out: there is none. */
+  readonly large?: LargePages | undefined;
 }
 
 interface Declared<O extends Options> {
@@ -24,8 +37,11 @@ interface Declared<O extends Options> {
   readonly notBefore: Readonly<Record<string, string>>;
   /** What is wrong with options that are each fine by themselves; left out, or undefined, when nothing is. */
   together?(options: OptionValues<O>): OptionConflict | undefined;
-  /** What is wrong with options on this media, though they are fine together; left out, or undefined, when nothing is. */
-  onMedia?(options: OptionValues<O>, media: Media): OptionConflict | undefined;
+  /**
+   * What is wrong with options on this media, though they are fine together; left out, or undefined, when nothing is.
+   * @param printer what the channel prints on, where it names a printer
+   */
+  onMedia?(options: OptionValues<O>, media: Media, printer?: Output): OptionConflict | undefined;
   /**
    * Options that say the same thing in other words: where a channel writes one of them and it contradicts the recipe, the recipe's others
    * give way in this order, as far as needed. Left out: none do.

@@ -43,11 +43,13 @@ export const verify = documentStep({
     scale: 'verify proves finished pages',
     'packing-slip': 'verify proves finished pages',
   },
-  async apply(sheets, options, { grid }) {
+  async apply(sheets, options, { grid, large }) {
     const { codes, allow } = options;
-    const gain = lengthToPt(options.gain, grid) * dotsPerPt(grid);
-    return sheets.map((sheet) =>
-      isPlanned(sheet) ? { ...sheet, proof: { codes, gain, allow, secondOpinion: options['second-opinion'] } } : sheet,
-    );
+    return sheets.map((sheet) => {
+      if (!isPlanned(sheet)) return sheet;
+      const own = sheet.output !== undefined && sheet.output === large?.name ? large.grid : grid;
+      const gain = lengthToPt(options.gain, own) * dotsPerPt(own);
+      return { ...sheet, proof: { codes, gain, allow, secondOpinion: options['second-opinion'] } };
+    });
   },
 });

@@ -10,7 +10,10 @@ const RIGHT: AccountInput = {
     { state: 'failed', pageCount: 0, items: [item('document', { page: 0, role: 'page', state: FAILED })] },
     { state: 'skipped', pageCount: 0, items: [item('document', { page: 0, role: 'page', state: SKIPPED })] },
   ],
-  stackPages: [1, 1],
+  stackPages: [
+    { output: 'roll', pages: 1 },
+    { output: 'roll', pages: 1 },
+  ],
 };
 
 it('counts documents, pages, items by role, and output pages', () => {
@@ -31,7 +34,12 @@ it('counts documents, pages, items by role, and output pages', () => {
         page: { ready: 0, held: 0, skipped: 1, failed: 1 },
       },
     },
-    output: { readyItems: 2, madePages: 0, stackPages: 2 },
+    output: {
+      readyItems: 2,
+      madePages: 0,
+      stackPages: 2,
+      byOutput: { roll: { readyItems: 2, madePages: 0, stackPages: 2 } },
+    },
   });
 });
 
@@ -50,7 +58,7 @@ describe('an account that does not add up says so with its numbers', () => {
       /the documents have 3 pages, but only 2 became items/,
     ],
     ['an item', { ...RIGHT, given: 6 }, /6 items were found, but 5 are in a state/],
-    ['an output page', { ...RIGHT, stackPages: [1] }, /2 items are ready, but the stacks have 1 pages/],
+    ['an output page', { ...RIGHT, stackPages: [{ output: 'roll', pages: 1 }] }, /2 items are ready, but the stacks have 1 pages/],
   ])('when %s gets lost', (_, input, message) => {
     const wrong = mismatches(accountOf(input));
     expect(wrong).toHaveLength(1);

@@ -38,7 +38,7 @@ const parcel = (impose: ImposePlan, pages: number): CollateDocument => ({
 
 async function built(impose: ImposePlan, parcels: readonly number[]): Promise<{ readonly stack: BuiltStack; readonly bytes: Uint8Array }> {
   const documents = parcels.map((pages) => parcel(impose, pages));
-  const [planned] = collate(documents, '4x6in').stacks;
+  const [planned] = collate(documents, () => '4x6in').stacks;
   if (!planned) throw new Error('one stack');
   const scratch = new Scratch(undefined, 0);
   const kept = await Promise.all(
@@ -48,7 +48,7 @@ async function built(impose: ImposePlan, parcels: readonly number[]): Promise<{ 
       return put.kept;
     }),
   );
-  const stack = buildStack(planned, TARGET, kept, scratch);
+  const stack = buildStack(planned, TARGET, (document) => kept[document], scratch);
   const chunks: Uint8Array[] = [];
   for await (const chunk of stack.chunks()) chunks.push(chunk);
   return { stack, bytes: Buffer.concat(chunks) };

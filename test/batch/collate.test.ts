@@ -16,7 +16,7 @@ const parcel = (plan: StackPlan, held = false): CollateDocument => ({
 });
 
 const told = (documents: CollateDocument[]): unknown =>
-  collate(documents, '4x6in').stacks.map(({ name, parcels, pages }) => ({
+  collate(documents, () => '4x6in').stacks.map(({ name, parcels, pages }) => ({
     name,
     parcels,
     pages: pages.map((page) => `${page.document} ${page.item.id} ${page.stamp?.text ?? '-'}`),
@@ -36,7 +36,7 @@ describe('collate', () => {
       { name: 'stack-letter-1x2.pdf', parcels: 1, pages: ['1 p1 3/3', '1 p2 3/3'] },
     ]);
     const from3: StackPlan = { ...NUMBERED, impose: { ...TWO_UP, firstFree: 2 } };
-    expect(collate([parcel(imposed), parcel(from3)], '4x6in').stacks.map(({ name }) => name)).toEqual([
+    expect(collate([parcel(imposed), parcel(from3)], () => '4x6in').stacks.map(({ name }) => name)).toEqual([
       'stack-letter-1x2.pdf',
       'stack-letter-1x2-2.pdf',
     ]);
@@ -67,7 +67,7 @@ describe('collate', () => {
     const more = (codes: readonly CodeSummary[]): readonly unknown[] => {
       const { plan, items } = parcel(NUMBERED);
       const document = { plan, items: items.map((each) => (each.role === 'label' ? { ...each, codes } : each)) };
-      return collate([document], '4x6in').stacks.flatMap(({ pages }) => pages.map(({ stamp }) => stamp));
+      return collate([document], () => '4x6in').stacks.flatMap(({ pages }) => pages.map(({ stamp }) => stamp));
     };
     const alone = { text: '1/1', fontSize: 9 };
     expect(more([code('9012'), code('9012'), code(undefined, 'routing')])).toEqual([alone, { ...alone, more: ' ·9012' }]);
@@ -79,11 +79,11 @@ describe('collate', () => {
   });
 
   it('makes no stack of nothing', () => {
-    expect(collate([parcel(NUMBERED, true)], '4x6in')).toMatchObject({ parcels: 0, stacks: [] });
+    expect(collate([parcel(NUMBERED, true)], () => '4x6in')).toMatchObject({ parcels: 0, stacks: [] });
   });
 
   it('keeps odd characters of a media name out of the file name', () => {
-    expect(collate([parcel(NUMBERED)], 'om_../x_100x150mm').stacks[0]?.name).toBe('stack-om_..-x_100x150mm.pdf');
+    expect(collate([parcel(NUMBERED)], () => 'om_../x_100x150mm').stacks[0]?.name).toBe('stack-om_..-x_100x150mm.pdf');
   });
 
   it('puts slips made from orders behind their labels, and a return label into the parcel of its order', () => {
@@ -93,7 +93,7 @@ describe('collate', () => {
       slips: new Map([['1 p1', [slip('s1', 1), slip('s2', 2)]]]),
       goesWith: new Map([['0 p1', '1 p1']]),
     };
-    const { stacks, parcels } = collate([label('return-label'), label(), label()], '4x6in', orders);
+    const { stacks, parcels } = collate([label('return-label'), label(), label()], () => '4x6in', orders);
     expect(parcels).toBe(2);
     expect(stacks.flatMap(({ pages }) => pages.map((page) => `${page.document} ${page.item.id} ${page.number}`))).toEqual([
       '1 p1 1',
@@ -106,19 +106,21 @@ describe('collate', () => {
 
   it('packs in the order that the orders want, and numbers by it', () => {
     const sort = (labels: readonly string[]): readonly string[] => labels.toReversed();
-    const { stacks } = collate([parcel(NUMBERED), parcel(NUMBERED)], '4x6in', { slips: new Map(), goesWith: new Map(), sort });
+    const { stacks } = collate([parcel(NUMBERED), parcel(NUMBERED)], () => '4x6in', { slips: new Map(), goesWith: new Map(), sort });
     expect(stacks.flatMap(({ pages }) => pages.map((page) => `${page.document} ${page.item.id} ${page.stamp?.text ?? ''}`))).toEqual([
       '1 p1 1/2',
       '1 p2 1/2',
       '0 p1 2/2',
       '0 p2 2/2',
     ]);
-    expect(() => collate([parcel(NUMBERED)], '4x6in', { slips: new Map(), goesWith: new Map(), sort: () => [] })).toThrow('lost a parcel');
+    expect(() => collate([parcel(NUMBERED)], () => '4x6in', { slips: new Map(), goesWith: new Map(), sort: () => [] })).toThrow(
+      'lost a parcel',
+    );
   });
 
   it('prints a return label by itself when the label that it goes with is held', () => {
     const orders: CollateOrders = { slips: new Map(), goesWith: new Map([['1 p1', '0 p1']]) };
     const documents = [parcel(NUMBERED, true), { plan: NUMBERED, items: [item('p1', { role: 'return-label' })] }];
-    expect(collate(documents, '4x6in', orders).stacks.flatMap(({ pages }) => pages.map((page) => page.document))).toEqual([1]);
+    expect(collate(documents, () => '4x6in', orders).stacks.flatMap(({ pages }) => pages.map((page) => page.document))).toEqual([1]);
   });
 });

@@ -60,6 +60,7 @@ export function pipelineOf(
     media: '4x6in',
     grid: '203dpi',
     printer: PLAIN_PRINTER,
+    outputs: [],
     day: { studio: { name: '', contact: [] }, stackOrder: [], lists: '4x6in' },
     out: join(folder, 'out'),
     jobs: 1,

@@ -21,6 +21,7 @@ const document = (name: string, items: readonly ItemResult[], lines: readonly st
   items,
   diagnostics: [],
   pressed: undefined,
+  pressedElsewhere: new Map(),
   pictures: new Map(),
   texts: items.map(({ id }) => ({ itemId: id, codes: [], lines })),
   times: {},

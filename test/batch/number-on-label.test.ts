@@ -91,7 +91,7 @@ describe('a number on a label', () => {
 describe('the caution', () => {
   const plan = stackPlanOf(recipeWith(true), '203dpi');
   const said = (onLabel: readonly boolean[]) =>
-    cautionsOf(collate([{ plan, items: onLabel.map((on, at) => item(`p${at}`, on ? { numberOnLabel: true } : {})) }], '4x6in'));
+    cautionsOf(collate([{ plan, items: onLabel.map((on, at) => item(`p${at}`, on ? { numberOnLabel: true } : {})) }], () => '4x6in'));
 
   it('is said once, with how many labels, and only where a label carries its number', () => {
     expect(said([false, false])).toEqual([]);

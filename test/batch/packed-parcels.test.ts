@@ -17,6 +17,7 @@ const document = (channel: number, tracking: string | undefined): EndedDocument 
   items: [],
   diagnostics: [],
   pressed: undefined,
+  pressedElsewhere: new Map(),
   pictures: new Map(),
   texts: [
     {
@@ -38,7 +39,7 @@ describe('the parcels that lists are made of', () => {
     const plan = { number: undefined, impose: undefined };
     const collated = collate(
       [item('p1'), item('p1'), item('p1', { role: 'return-label' })].map((each) => ({ plan, items: [each] })),
-      '4x6in',
+      () => '4x6in',
     );
     const parcels = new Map([
       ['0 p1', { label: '0 p1', orders: [order('A-1')], by: 'tracking' as const, also: [], number: 1, of: 1, returns: [] }],

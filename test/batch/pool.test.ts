@@ -24,6 +24,7 @@ const order = (shownName: string): WorkOrder => ({
   media: '4x6in',
   grid: '203dpi',
   printer: PLAIN_PRINTER,
+  large: undefined,
   texts: false,
 });
 

@@ -9,7 +9,16 @@ import { diskWriter, type Writer } from '../../src/files/writer.js';
 import { temporaryFolder } from '../files/temp-folder.js';
 import { reason } from './fakes.js';
 
-const STACK = { file: 'print/stack-4x6in.pdf', parcels: 1, pages: 1, sheets: 1, sha256: '' };
+const STACK = {
+  file: 'print/stack-4x6in.pdf',
+  output: 'roll',
+  media: '4x6in',
+  grid: '203dpi',
+  parcels: 1,
+  pages: 1,
+  sheets: 1,
+  sha256: '',
+} as const;
 // Of a record only what is published matters here.
 const RECORD = { stacks: [STACK], documents: [] } as unknown as RunRecord;
 
@@ -19,6 +28,7 @@ async function* pieces(): AsyncGenerator<Uint8Array> {
 
 const stack: BuiltStack = {
   name: 'stack-4x6in.pdf',
+  output: 'roll',
   pages: 1,
   chunks: pieces,
   raster: undefined,

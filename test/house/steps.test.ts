@@ -14,6 +14,7 @@ const STEP_PARTS = [
   'place-on-page',
   'reflow',
   'surveyed',
+  'true-size',
   'whole-dots',
   'whose',
 ];

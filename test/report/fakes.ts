@@ -37,7 +37,16 @@ const held = (n: number, id: string): Partial<ItemRecord> => ({
   held: { picture: `held/00${n}-b.pdf-${id}.png`, reason: `held/00${n}-b.pdf-${id}.json` },
 });
 
-export const STACK: StackRecord = { file: 'print/stack-4x6in.pdf', parcels: 1, pages: 2, sheets: 2, sha256: '00' };
+export const STACK: StackRecord = {
+  file: 'print/stack-4x6in.pdf',
+  output: 'roll',
+  media: '4x6in',
+  grid: '203dpi',
+  parcels: 1,
+  pages: 2,
+  sheets: 2,
+  sha256: '00',
+};
 
 export const DOCUMENTS: readonly DocumentRecord[] = [
   document('in/a.pdf', 'read', 2, [one('p1', printed(1, 1)), one('p2', { page: 2, role: 'slip', ...printed(1, 2) })]),
@@ -66,7 +75,7 @@ export function record(documents: readonly DocumentRecord[], stacks: readonly St
     taken: documents.length,
     given: documents.reduce((sum, { items }) => sum + items.length, 0),
     documents: counted,
-    stackPages: stacks.map(({ pages }) => pages),
+    stackPages: stacks,
   });
   const work = { documentsOpened: 0, sourceRasters: 0, outputRasters: 0, decodes: 0 };
   return { format: 1, media: '4x6in', grid: '203dpi', account, work, stacks, diagnostics: [], documents };
