@@ -70,7 +70,7 @@ function notFor({ name, media, printer }: Output, { sheet: sheetName }: ImposePl
   if (!isMediaSize(mediaNamed(media), sheet.width, sheet.height)) {
     return {
       message: `the labels are laid on \`${sheetName}\`, but \`${name}\`, which the channel prints on, takes \`${media}\``,
-      remedy: `Write \`sheet: ${media}\`, or name another output under \`print-on\`.`,
+      remedy: `Write \`impose: { sheet: ${media} }\` below \`options:\` of the channel, or name another output under its \`print-on\`.`,
     };
   }
   const area = printableArea(printer, sheet);

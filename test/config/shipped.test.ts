@@ -92,6 +92,8 @@ describe('schema and loader', () => {
     'pipeline-jobs-none.yaml',
     'pipeline-options-wrong.yaml',
     'pipeline-name-number.yaml',
+    'pipeline-outputs-keys.yaml',
+    'pipeline-outputs-a-list.yaml',
   ])('err/%s is marked by the schema too', (name) => {
     expect(isValid('err', name)).toBe(false);
   });

@@ -41,6 +41,19 @@ export async function file(path: string, made: Layout, kind: Kind = 'vector', tu
   return { path: full, bytes, documents: [{ path: full, ends: ends.sort(), codes: codes.sort() }] };
 }
 
+/** The same with customs forms behind its labels, which must be ready too; each has one Code 128 code that says `number`. */
+export const withForms = ({ documents, ...made }: DemoFile, count: number, number: string): DemoFile => ({
+  ...made,
+  documents: documents.map((each) => ({
+    ...each,
+    ends: [...each.ends, ...Array.from({ length: count }, () => 'customs-form ready')].sort(),
+    codes: [
+      ...each.codes,
+      ...Array.from({ length: count }, () => digestOf({ identifier: ']C0', bytes: Buffer.from(number).toString('hex') })),
+    ].sort(),
+  })),
+});
+
 export const plantedFile = (path: string, bytes: Uint8Array, { fault, ends }: Planted): DemoFile => ({
   path,
   bytes,

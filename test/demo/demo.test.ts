@@ -61,7 +61,7 @@ describe('the demo', () => {
     expect(tell(withFirst(() => []))).toMatch(/^inbox\/.+: missing$/);
     expect(tell(withFirst((first) => [first, { ...first, name: 'inbox/other.pdf' }]))).toBe('inbox/other.pdf: not expected');
     expect(tell(withFirst((first) => [{ ...first, items: [] }]))).toMatch(/: nothing instead of page failed reading\/cut-off$/);
-    expect(tell({ ...record, stacks: [] })).toBe('stacks: nothing instead of 40 parcels on 61 pages');
+    expect(tell({ ...record, stacks: [] })).toBe('stacks: nothing instead of roll 40 parcels on 61 pages, office 2 parcels on 3 pages');
 
     expect(tell({ ...record, orders: { sums: {}, looseEnds: [] } })).toContain('loose ends: nothing instead of orders/no-label');
 
@@ -74,5 +74,6 @@ describe('the demo', () => {
     });
     expect(tell(changed('return-label', () => ({ codes: [] }))).split('\n').length).toBe(2);
     expect(tell(changed('slip', () => ({ printed: { number: 0, page: 0 } }))).split('\n').length).toBe(11);
+    expect(tell(changed('customs-form', () => ({ output: 'roll' }))).split('\n').length).toBe(3);
   });
 });

@@ -34,6 +34,7 @@ if (wrong.length > 0) {
   console.log('\n─── The demo ended as it should. ───');
   console.log('All forty orders are in the stack: each label with the codes it was drawn with,');
   console.log('each slip right behind its label. One channel has no slips: its ten were made from its orders.');
+  console.log("Two parcels go abroad: their customs declarations are for the office printer, with the parcels' numbers.");
   console.log('One more order still waits for its label, and is named as a loose end; one was cancelled.');
   console.log('These had been planted, and were found and kept out of it:');
   for (const { path, fault, ends } of documents) {
@@ -41,6 +42,7 @@ if (wrong.length > 0) {
   }
   console.log('\nWhere to look:');
   console.log(`  ${folder}/out/print/stack-4x6in.pdf   the stack to print, at actual size`);
+  console.log(`  ${folder}/out/print/stack-office-letter.pdf  customs declarations, at actual size`);
   console.log(`  ${folder}/out/lists/                  what to fetch, and what the carrier takes`);
   console.log(`  ${folder}/out/held/                   a picture and the reason of each held page`);
   console.log(`  ${folder}/out/run.json                the account of every page`);

@@ -16,6 +16,11 @@ media: 4x6in
 grid: 203dpi
 out: out
 
+# Another printer: customs declarations that can't be read at the size of a label go there at true size, each with its parcel's number.
+outputs:
+  office: { media: letter, margins: 5mm }
+large-pages: office
+
 # What stands on slips that are made from orders, and by what parcels are sorted.
 studio:
   name: ${STUDIO}
@@ -52,7 +57,7 @@ channels:
     files: inbox/${PAGES}/with-slip-*
     recipe: label-and-slip
 
-  # … and anything else, some of it in a ZIP.
+  # … and anything else, some of it in a ZIP; two parcels have customs declarations.
   - name: ${PAGES}
     files: [inbox/${PAGES}/*, "!inbox/${PAGES}/with-slip-*"]
     recipe: any-page

@@ -7,10 +7,11 @@ import { quillhaul } from '../samples/labels/quillhaul.js';
 import { tidewick } from '../samples/labels/tidewick.js';
 import { zunderpost } from '../samples/labels/zunderpost.js';
 import { A4, label, LETTER, other, slip, type LayoutPage } from '../samples/layout.js';
+import { declaration, declarationNumber } from '../samples/declaration.js';
 import { instructions, packingSlip, receipt } from '../samples/other-pages.js';
 import { CHANNELS } from '../samples/names.js';
 import type { QuarterTurn } from '../samples/sample.js';
-import { document, file, zipped, type DemoFile } from './demo-file.js';
+import { document, file, withForms, zipped, type DemoFile } from './demo-file.js';
 
 /** Folder and channel names. */
 export const [SHEETS, PAIRS, SHEETS_OF_TWO, PICTURES, PAGES, RETURNS] = CHANNELS.map((name) => name.toLowerCase()) as [
@@ -118,7 +119,10 @@ export function pictures(): Promise<DemoFile[]> {
   );
 }
 
-/** Six orders: three with label and slip on one page, three plain 4×6 pages in one ZIP, one of them designed lying. */
+/** Copies of the customs declaration behind a plain label, by the label's index: two parcels go abroad. */
+const DECLARATIONS: readonly number[] = [2, 0, 1];
+
+/** Six orders: three with label and slip on one page, three plain 4×6 pages in one ZIP, one of them designed lying, two with customs declarations. */
 export async function mixedPages(): Promise<DemoFile[]> {
   const all = contents(PAGES, 6);
   const shared = all.slice(0, 3).map((content, index) => {
@@ -128,15 +132,21 @@ export async function mixedPages(): Promise<DemoFile[]> {
       document(`shared ${index}`, () => [{ ...LETTER, regions }]),
     );
   });
-  const plain = all.slice(3).map((content, index) => {
+  const plain = all.slice(3).map(async (content, index) => {
     const page: LayoutPage =
       index === 2
         ? { width: 432, height: 288, regions: [label(zunderpost(content), 0, 0)] }
         : { width: 288, height: 432, regions: [label(kestomar(content), 0, 0)] };
-    return file(
+    const copies = DECLARATIONS[index] ?? 0;
+    const forms = Array.from({ length: copies }, (_, copy): LayoutPage => ({
+      ...LETTER,
+      regions: [other(declaration(540, 660, content, `${copy + 1}/${copies}`), 36, 50)],
+    }));
+    const made = await file(
       `plain-${index + 4}`,
-      document(`plain ${index}`, () => [page]),
+      document(`plain ${index}`, () => [page, ...forms]),
     );
+    return withForms(made, copies, declarationNumber(content));
   });
   return [...(await Promise.all(shared)), zipped(`${PAGES}/all-labels.zip`, await Promise.all(plain))];
 }
