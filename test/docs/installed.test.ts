@@ -5,8 +5,13 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runToEnd, type Ended } from '../built.js';
 import { letterSheets, orderFile } from '../demo/studio.js';
 import { textOf } from '../house/tree.js';
+import { contentFor } from '../samples/content.js';
+import { declaration } from '../samples/declaration.js';
+import { tidewick } from '../samples/labels/tidewick.js';
+import { label, LETTER, other, type LayoutPage } from '../samples/layout.js';
 import { LAYOUTS } from '../samples/layouts.js';
 import { sample } from '../samples/sample.js';
+import { documentOf } from '../steps/on-pages.js';
 import { installFromTarball, shellEnv } from './install.js';
 import { fencesOf } from './markdown.js';
 
@@ -39,13 +44,24 @@ async function put(folder: string, layoutName: string, as?: string): Promise<voi
 
 /** One label with its order's rows of an export. */
 async function putOrder(folder: string): Promise<void> {
-  const [label] = await letterSheets();
+  const [sheet] = await letterSheets();
   const [heads = '', ...rows] = Buffer.from(orderFile().bytes).toString('utf8').split('\r\n');
   const number = rows[0]?.split(';')[0] ?? '';
   const own = rows.filter((row) => row.startsWith(`${number};`));
   mkdirSync(folder, { recursive: true });
-  writeFileSync(join(folder, label?.path.split('/').at(-1) ?? ''), label?.bytes ?? '');
+  writeFileSync(join(folder, sheet?.path.split('/').at(-1) ?? ''), sheet?.bytes ?? '');
   writeFileSync(join(folder, 'orders.csv'), [heads, ...own, ''].join('\r\n'));
+}
+
+/** A label with a customs form too large for its media. */
+async function putAbroad(folder: string): Promise<void> {
+  const content = contentFor('readme abroad', 1);
+  mkdirSync(folder, { recursive: true });
+  const pages: LayoutPage[] = [
+    { width: 288, height: 432, regions: [label(tidewick(content), 0, 0)] },
+    { ...LETTER, regions: [other(declaration(540, 660, content, '1/1'), 36, 50)] },
+  ];
+  writeFileSync(join(folder, 'order.pdf'), await documentOf(pages));
 }
 
 describe('installed from its own tarball, in an empty folder', () => {
@@ -84,6 +100,7 @@ describe("README's commands, one after the other", () => {
     await put(join(folder, 'inbox', 'mugs'), 'letter-upper-sideways');
     await put(join(folder, 'inbox', 'prints'), 'label-then-slip');
     await putOrder(join(folder, 'inbox', 'clay'));
+    await putAbroad(join(folder, 'abroad'));
     let commands = 0;
     for (const { language, text } of fencesOf(textOf('README.md'))) {
       if (language === 'yaml') {
@@ -113,7 +130,10 @@ describe("README's commands, one after the other", () => {
       'pick-list.pdf',
     ]);
     const { account } = JSON.parse(readFileSync(join(folder, 'orders-out', 'run.json'), 'utf8')) as { account: { output: object } };
-    expect(account.output).toEqual({ readyItems: 1, madePages: 1, stackPages: 2 });
+    const sums = { readyItems: 1, madePages: 1, stackPages: 2 };
+    expect(account.output).toEqual({ ...sums, byOutput: { roll: sums } });
+    expect(readdirSync(join(folder, 'with-office', 'print'))).toEqual(['stack-4x6in.pdf', 'stack-office-letter.pdf']);
+    expect(readdirSync(join(folder, 'with-office', 'held'))).toEqual([]);
     expect(readdirSync(join(folder, 'recipes')).sort()).toEqual(['mine.yaml', 'pipeline.schema.json', 'recipe.schema.json']);
   });
 });
