@@ -16,8 +16,8 @@ import type { StageClock } from './stage-clock.js';
 /** Free paper is looked for that takes the longest number that may come … */
 const LONGEST_NUMBER = '1000/1000';
 const LONGEST_ON_SLIP = `${LONGEST_NUMBER} ·WWWW`;
-/** On sheets for another printer the order's number, too; digits are narrower, so that this is room for some 27 of them. */
-const LONGEST_ELSEWHERE = `${LONGEST_ON_SLIP} · order ${'W'.repeat(16)}`;
+/** On sheets for another printer the order's number, too, and the word for it; digits are narrower, so that this is room for some 27 of them. */
+const LONGEST_ELSEWHERE = `${LONGEST_ON_SLIP} · ${'W'.repeat(19)}`;
 /** … in the type that the recipe wants, or where there is too little in this one, which can still be read (pt). */
 const SMALL_TYPE = 9;
 
