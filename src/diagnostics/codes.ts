@@ -207,6 +207,7 @@ export const DIAGNOSTIC_CODES = [
   'verify/nothing-to-prove',
   'verify/out-of-reach',
   'verify/quiet-zone',
+  'verify/rows-too-low',
   'verify/second-not-drawn',
   'verify/size',
   'verify/text-vanishes',

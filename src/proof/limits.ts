@@ -67,6 +67,10 @@ export const LEAST_QUIET_AROUND = {
   Aztec: { value: 0, unit: 'modules', source: 'ISO/IEC 24778 (handbook section 4.4)', trust: 'secondary' },
 } as const satisfies Partial<Record<Symbology, Limit>>;
 
+/** What a table wants of a code, by its symbology; 0 where it says nothing. */
+export const limitOf = (table: Partial<Record<Symbology, Limit>>, { symbology }: { readonly symbology: Symbology }): number =>
+  table[symbology]?.value ?? 0;
+
 /** The narrowest module of a stacked or matrix code on a transport label, where one is published. */
 export const LEAST_MATRIX_MODULE = {
   PDF417: { value: 0.254, unit: 'mm', source: 'ISO 15394: PDF417, X 0.254 to 0.432 mm (handbook section 4.4)', trust: 'secondary' },

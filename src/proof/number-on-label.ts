@@ -9,7 +9,7 @@ import { findFourState } from '../reading/four-state.js';
 import type { GreyRaster, SourcePage } from '../reading/source.js';
 import type { Sheet } from '../sheet/sheet.js';
 import { codeAreas } from './code-areas.js';
-import { LEAST_QUIET } from './limits.js';
+import { LEAST_QUIET, LEAST_QUIET_AROUND, limitOf } from './limits.js';
 import { judgeCodes, type DrawnPage, type ProvedCode } from './judge-codes.js';
 
 /** Kept clear about what looks like a code and isn't read, and about a 4-state code, pt: its published quiet zones are smaller (handbook section 3.2). */
@@ -61,7 +61,10 @@ function unreadAreas(page: SourcePage, sheet: Sheet, matrix: Matrix): readonly B
 }
 
 const quietZones = (codes: readonly ProvedCode[], grid: Grid): readonly Box[] =>
-  codes.map(({ code, moduleDots = 0 }) => wider(code.box, (LEAST_QUIET.value * moduleDots * PT_PER_IN) / grid.dpi));
+  codes.map(({ code, moduleDots = 0, matrix }) => {
+    const dots = matrix ? limitOf(LEAST_QUIET_AROUND, code) * matrix.moduleDots : LEAST_QUIET.value * moduleDots;
+    return wider(code.box, (dots * PT_PER_IN) / grid.dpi);
+  });
 
 const wider = ({ x, y, width, height }: Box, by: number): Box => ({ x: x - by, y: y - by, width: width + 2 * by, height: height + 2 * by });
 

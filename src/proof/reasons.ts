@@ -145,6 +145,12 @@ export const modulesTooFine = (code: Code, dots: number, grid: Grid, least: numb
   remedy: `Let the recipe take only the label and leave it at true size, or print it on a finer printer. ${ALLOW('module-width')}`,
 });
 
+export const rowsTooLow = (code: Code, modules: number, least: number): Reason => ({
+  code: 'verify/rows-too-low',
+  message: `the rows of ${list([code])} come out ${modules.toFixed(1)} modules high; ${least} are the least`,
+  remedy: `Leave the label at true size; if the source has such low rows, ask the channel for a label with higher ones. ${ALLOW('row-height')}`,
+});
+
 export const quietAround = (code: Code, modules: number, least: number): Reason => ({
   code: 'verify/quiet-zone',
   message: `${list([code])} has only ${modules.toFixed(1)} modules of clear paper on one side; ${least} ${least === 1 ? 'is' : 'are'} the least`,

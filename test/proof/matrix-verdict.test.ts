@@ -6,7 +6,7 @@ import { brokenMatrixLimit, matrixNotes } from '../../src/proof/matrix-verdict.j
 import type { MatrixMeasure } from '../../src/proof/measure-matrix.js';
 import type { Symbology } from '../../src/reading/source.js';
 import type { ProofPlan } from '../../src/sheet/sheet.js';
-import { code128, gs1DataMatrix, pdf417, type CodeArt } from '../samples/code-art.js';
+import { code128, gs1DataMatrix, pdf417, qr, type CodeArt } from '../samples/code-art.js';
 import { DOT, Drawing } from '../samples/drawing.js';
 import { label, layout } from '../samples/layout.js';
 import { sample } from '../samples/sample.js';
@@ -76,7 +76,7 @@ describe('limits of matrix and stacked codes on the dots', () => {
     expect(matrixNotes(link, grid)).toEqual(['a QR code: modules of 0.28 mm, at least 0.33 mm by rule on transport labels']);
   });
 
-  it('too little clear paper holds where a carrier’s machine reads it, and is told otherwise', () => {
+  it('too little clear paper holds whatever the code says, as beside bars; only a recipe sets it aside, and then it is told', () => {
     expect(judged(proved('PDF417', { quiet: 1.6 }))).toBe('verify/quiet-zone');
     expect(judged(proved('Data Matrix', { quiet: 0 }, ']d2', PARCEL[1]))).toBe('verify/quiet-zone');
     expect(judged(proved('QR', { quiet: 3.5 }, ...PARCEL))).toBe('verify/quiet-zone');
@@ -84,12 +84,18 @@ describe('limits of matrix and stacked codes on the dots', () => {
     // A dot, here a quarter of a module, may be lost by rounding.
     expect(judged(proved('QR', { quiet: 3.75 }, ...PARCEL))).toBeUndefined();
     const link = proved('QR', { quiet: 2.4 });
-    expect(judged(link)).toBeUndefined();
+    expect(judged(link)).toBe('verify/quiet-zone');
+    expect(judged(link, { ...REQUIRED, allow: ['quiet-zone'] })).toBeUndefined();
+    expect(judged(proved('Data Matrix', { quiet: 0 }, ']d1', 'studio'))).toBe('verify/quiet-zone');
     expect(matrixNotes(link, grid)).toEqual(['a QR code: 2.4 modules of clear paper on one side, at least 4 by rule']);
     expect(judged(proved('Aztec', { quiet: 0 }))).toBeUndefined();
   });
 
-  it('low rows of PDF417 are told', () => {
+  it('rows of PDF417 under 3 modules (ISO/IEC 15438, VERIFIED-S) hold, unless set aside, and then they are told', () => {
+    expect(judged(proved('PDF417', { rowHeight: 2 }))).toBe('verify/rows-too-low');
+    expect(judged(proved('PDF417', { rowHeight: 2 }), { ...REQUIRED, allow: ['row-height'] })).toBeUndefined();
+    // A dot of a row, here a quarter of a module, may be lost by rounding.
+    expect(judged(proved('PDF417', { rowHeight: 2.75 }))).toBeUndefined();
     expect(matrixNotes(proved('PDF417', { rowHeight: 2 }), grid)).toEqual(['a PDF417 code: rows 2.0 modules high, at least 3 by rule']);
     expect(matrixNotes(proved('PDF417', { rowHeight: 3 }), grid)).toEqual([]);
   });
@@ -154,5 +160,11 @@ describe('from a drawn label to the account', () => {
     expect(verdictOf(await drawn(matrix, 1.7))).toBe('verify/too-fine');
     expect(verdictOf(await drawn(stacked, 3, 1))).toBe('verify/quiet-zone');
     expect(verdictOf(await drawn(stacked, 3, 2))).toBe('proved');
+  });
+
+  it('ink two modules beside a link’s QR holds the label, four modules don’t', async () => {
+    const link = qr('https://studio.example/thanks');
+    expect(verdictOf(await drawn(link, 4, 2))).toBe('verify/quiet-zone');
+    expect(verdictOf(await drawn(link, 4, 4))).toBe('proved');
   });
 });
