@@ -24,13 +24,27 @@ function readPnm(bytes: Buffer, dpi: number): Dots {
   const body = bytes.subarray(all.length);
   const data = new Uint8Array(width * height);
   const stride = Math.ceil(width / 8);
-  for (let y = 0; y < height; y++) {
-    for (let x = 0; x < width; x++) {
-      const black = kind === 'P4' ? ((body[y * stride + (x >> 3)] ?? 0) >> (7 - (x & 7))) & 1 : (body[y * width + x] ?? 255) < 128 ? 1 : 0;
-      data[y * width + x] = black ? 0 : 255;
-    }
+  if (kind === 'P5') for (let at = 0; at < data.length; at++) data[at] = (body[at] ?? 255) < 128 ? 0 : 255;
+  else {
+    for (let y = 0; y < height; y++)
+      for (let x = 0; x < width; x++) data[y * width + x] = ((body[y * stride + (x >> 3)] ?? 0) >> (7 - (x & 7))) & 1 ? 0 : 255;
   }
   return { width, height, data, dpi };
+}
+
+/** The pages of a PDF with these numbers (from 1) as dots, each at true size. */
+export async function rasterisedOnly(pdf: Uint8Array, dpi: number, numbers: readonly number[]): Promise<ReadonlyMap<number, Dots>> {
+  return inTempFolder((folder) => {
+    const input = join(folder, 'in.pdf');
+    writeFileSync(input, pdf);
+    return new Map([...new Set(numbers)].map((number) => [number, pageByPoppler(input, folder, number, ['-r', String(dpi)], dpi)]));
+  });
+}
+
+function pageByPoppler(input: string, folder: string, number: number, size: readonly string[], dpi: number): Dots {
+  const [page, output] = [String(number), join(folder, `page-${number}`)];
+  runTool('pdftoppm', [...size, '-gray', '-aa', 'no', '-aaVector', 'no', '-f', page, '-l', page, '-singlefile', input, output]);
+  return readPnm(readFileSync(`${output}.pgm`), dpi);
 }
 
 /**
@@ -51,9 +65,13 @@ export async function rasterisedPages(
       const page = String(i + 1);
       const output = join(folder, `page-${page}`);
       if (tool === 'pdftoppm') {
-        const size = fit ? ['-scale-to-x', String(fit.width), '-scale-to-y', '-1'] : ['-r', String(dpi)];
-        runTool(tool, [...size, '-gray', '-aa', 'no', '-aaVector', 'no', '-f', page, '-l', page, '-singlefile', input, output]);
-        return readPnm(readFileSync(`${output}.pgm`), dpi);
+        return pageByPoppler(
+          input,
+          folder,
+          i + 1,
+          fit ? ['-scale-to-x', String(fit.width), '-scale-to-y', '-1'] : ['-r', String(dpi)],
+          dpi,
+        );
       }
       const size = fit ? ['-dPDFFitPage', '-dFIXEDMEDIA', `-g${fit.width}x${fit.height}`] : [];
       const common = [
