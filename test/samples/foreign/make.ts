@@ -11,6 +11,8 @@ import { FRESH_B } from './layouts/fresh-b.js';
 import { FRESH_C } from './layouts/fresh-c.js';
 import { freshNone } from './layouts/fresh-none.js';
 import { noLabels } from './layouts/no-label.js';
+import { SECOND_A } from './layouts/second-a.js';
+import { SECOND_B } from './layouts/second-b.js';
 import { TUNING_A } from './layouts/tuning-a.js';
 import { TUNING_B } from './layouts/tuning-b.js';
 import { TUNING_C } from './layouts/tuning-c.js';
@@ -40,10 +42,11 @@ const HALVES = {
   tuning: [...TUNING_A, ...TUNING_B, ...TUNING_C, tuningNone],
   unseen: [...UNSEEN_A, ...UNSEEN_B, ...UNSEEN_C, unseenNone],
   fresh: [...FRESH_A, ...FRESH_B, ...FRESH_C, freshNone],
+  'second-sight': [...SECOND_A, ...SECOND_B],
 } as const;
 const wanted = process.argv.slice(2);
 
-for (const half of ['tuning', 'unseen', 'fresh'] as const) {
+for (const half of ['tuning', 'unseen', 'fresh', 'second-sight'] as const) {
   for (const layout of HALVES[half]) {
     if (wanted.length > 0 && !wanted.some((each) => layout.name.includes(each))) continue;
     const began = performance.now();

@@ -22,6 +22,8 @@ interface Figures {
  * 13 sheets wrong (u02 6 found, u03 13, u04 11, u07 8 wrong, u09 14, u10 12); what it counts since the search was changed after that
  * is no measure of pages that nobody has seen. The fresh part was made after that, without a look at the search: at first sight 151 of its 168 labels were
  * found, 8 held, 13 sheets wrong, 34 of 38 pages without a label kept. Then it was looked at, and labels that are found in part are filled out since.
+ * The second-sight part is a later look with the same distance: at first sight 99 of its 147 labels were found, 44 held, 9 sheets wrong, 31 of 32 pages
+ * without a label kept, 15 of 43 kinds told.
  */
 const FIGURES: Readonly<Record<string, Figures>> = {
   't01-browser-slip': { found: 15, kinds: '15 of 15' },
@@ -57,6 +59,22 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   'f09-letter-end': { found: 12, held: 2, wrong: 1 },
   'f10-label-paper': { found: 13, held: 4, wrong: 1 },
   'f11-none': { found: 0, wrong: 1, mistaken: 1, kinds: '6 of 9' },
+  's01-browser-print': { found: 8 },
+  's02-half-scissors': { found: 5, held: 3 },
+  's03-above-invoice': { found: 7, held: 1, kinds: '0 of 8' },
+  's04-sheets': { found: 10, held: 14, wrong: 2 },
+  's05-way-back': { found: 6, held: 2, kinds: '3 of 6' },
+  's06-declared': { found: 8, wrong: 5, mistaken: 1, kinds: '1 of 2' },
+  's07-outlined': { found: 7, held: 1 },
+  's08-pick-beside': { found: 7, held: 1, kinds: '2 of 8' },
+  's09-on-colour': { found: 6, wrong: 2 },
+  's10-tiles': { found: 8, kinds: '4 of 8' },
+  's11-shaded-scans': { found: 3, held: 4 },
+  's12-doc-tab': { found: 8, held: 2 },
+  's13-watermark': { found: 8 },
+  's14-tear-off': { found: 4, held: 4 },
+  's15-there-and-back': { found: 4, held: 12, kinds: '0 of 2' },
+  's16-none': { found: 0, kinds: '5 of 9' },
 };
 
 const totals = new Map<Half, Tally[]>();
@@ -81,7 +99,7 @@ describe.each(HALVES)('labels of other producers, %s part', (half) => {
     expect(files.every(({ truth }) => truth.half === half)).toBe(true);
     expect(layouts.filter((layout) => !(layout in FIGURES))).toEqual([]);
     const pages = files.flatMap(({ truth }) => truth.pages);
-    expect(pages.filter(({ labels }) => labels.length > 0).length).toBeGreaterThanOrEqual(150);
+    expect(pages.filter(({ labels }) => labels.length > 0).length).toBeGreaterThanOrEqual(half === 'second-sight' ? 120 : 150);
     expect(pages.filter(({ labels }) => labels.length === 0).length).toBeGreaterThanOrEqual(30);
   });
 });

@@ -185,4 +185,5 @@ export const CARRIERS = [
   ...['Larkmoss', 'Dunwhit', 'Vellapost', 'Orrinway', 'Tamsilk', 'Brackenjet'],
   ...['Siltwing', 'Marrowgate', 'Ulvepost', 'Thistledray', 'Nubelina', 'Zephrook'],
   ...['Pellwyck', 'Harrowtern', 'Skimmerdal', 'Ostrelane', 'Moldwerf', 'Ribbelac', 'Voxhollow'],
+  ...['Quillmarsh', 'Borrelunde', 'Tindervane', 'Wexmallow', 'Nordhavel', 'Cobblefinch'],
 ] as const;

@@ -17,12 +17,14 @@ export interface TextStyle {
   /** Widest the line may become; it is set smaller if need be. */
   readonly fit?: number;
   readonly turn?: Turn;
+  readonly lean?: number;
 }
 interface LineStyle {
   readonly line?: number;
   readonly stroke?: string;
   readonly fill?: string;
   readonly dash?: readonly number[];
+  readonly radius?: number;
 }
 
 const BLACK = '#000000';
@@ -40,8 +42,8 @@ export class Art {
   ) {}
 
   rect(x: number, y: number, width: number, height: number, style: LineStyle = {}): this {
-    const { line = style.fill === undefined ? 1 : 0, stroke = BLACK, fill, dash } = style;
-    this.shapes.push({ kind: 'rect', x, y, width, height, line, stroke, fill, dash });
+    const { line = style.fill === undefined ? 1 : 0, stroke = BLACK, fill, dash, radius } = style;
+    this.shapes.push({ kind: 'rect', x, y, width, height, line, stroke, fill, dash, radius });
     return this;
   }
 
@@ -66,7 +68,7 @@ export class Art {
     const asked = style.size ?? 9;
     const width = textWidth(text, asked, family === 'mono') * (bold ? 1.07 : 1);
     const size = style.fit !== undefined && width > style.fit ? (asked * style.fit) / width : asked;
-    if (text !== '') this.shapes.push({ kind: 'text', at: [x, y], text, size, family, bold, anchor, turn, fill });
+    if (text !== '') this.shapes.push({ kind: 'text', at: [x, y], text, size, family, bold, anchor, turn, lean: style.lean, fill });
     return this;
   }
 

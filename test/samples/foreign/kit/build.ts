@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import prettier from 'prettier';
 import { askew, difference, inkBounds, pageSizes, rounded } from './measure.js';
-import type { Document, LabelTruth, Layout, Page, PageTruth, Part, Truth } from './page.js';
+import type { Document, Half, LabelTruth, Layout, Page, PageTruth, Part, Truth } from './page.js';
 import { produce } from './produce.js';
 import type { Box, Turn } from './shapes.js';
 
@@ -93,7 +93,7 @@ function truthOf(document: Document, folder: string): { pdf: string; pages: Page
 }
 
 /** Builds a layout's documents into `into`. */
-export async function build(layout: Layout, half: 'tuning' | 'unseen' | 'fresh', into: string): Promise<string[]> {
+export async function build(layout: Layout, half: Half, into: string): Promise<string[]> {
   const done: string[] = [];
   for (const document of layout.documents()) {
     const folder = mkdtempSync(join(tmpdir(), 'foreign-'));

@@ -8,7 +8,8 @@ const area = (x: number, y: number, width: number, height: number): string => `$
 const div = (style: string, inside = ''): string => `<div style="${style}">${inside}</div>`;
 
 function text(shape: Text, fonts: Record<Family, string>): string {
-  const { at: anchorAt, size, turn, anchor } = shape;
+  const { at: anchorAt, size, anchor } = shape;
+  const turn = shape.turn + (shape.lean ?? 0);
   const shift = anchor === 'middle' ? ' translateX(-50%)' : anchor === 'end' ? ' translateX(-100%)' : '';
   const transform = turn === 0 && shift === '' ? '' : `transform:rotate(${turn}deg)${shift};transform-origin:0 .85em;`;
   const font = `font:${shape.bold ? 'bold ' : ''}${pt(size)}/1 '${fonts[shape.family]}';color:${shape.fill};`;
@@ -19,7 +20,9 @@ function rect(shape: Rect): string {
   const { line } = shape;
   const fill = shape.fill === undefined ? '' : `background:${shape.fill};`;
   const border = line > 0 ? `border:${pt(line)} ${shape.dash ? 'dashed' : 'solid'} ${shape.stroke};` : '';
-  return div(`${area(shape.x - line / 2, shape.y - line / 2, shape.width + line, shape.height + line)}${fill}${border}`);
+  return div(
+    `${area(shape.x - line / 2, shape.y - line / 2, shape.width + line, shape.height + line)}${fill}${border}${shape.radius ? `border-radius:${pt(shape.radius + line / 2)};` : ''}`,
+  );
 }
 
 /** Shapes as boxes, borders and lines of text; bars and other areas as one inline SVG where they stand. */

@@ -2,7 +2,19 @@ import type { Code } from './art.js';
 import type { Box, Family, Shape, Turn } from './shapes.js';
 
 export type Producer =
-  'chromium' | 'weasyprint' | 'cairo' | 'ghostscript' | 'libreoffice' | 'img2pdf' | 'tiff2pdf' | 'groff' | 'scan-jpeg' | 'scan-g4';
+  | 'chromium'
+  | 'weasyprint'
+  | 'cairo'
+  | 'ghostscript'
+  | 'libreoffice'
+  | 'img2pdf'
+  | 'tiff2pdf'
+  | 'groff'
+  | 'scan-jpeg'
+  | 'scan-g4'
+  | 'scan-shade'
+  | 'reportlab'
+  | 'outlines';
 export type Kind =
   'label' | 'return-label' | 'packing-slip' | 'customs' | 'instructions' | 'invoice' | 'advert' | 'blank' | 'pick-list' | 'other';
 export type Edge = 'frame' | 'cut' | 'picture' | 'ink' | 'page';
@@ -67,10 +79,11 @@ export interface PageTruth {
   readonly labels: readonly LabelTruth[];
   readonly slip?: Box;
 }
+export type Half = 'tuning' | 'unseen' | 'fresh' | 'second-sight';
 export interface Truth {
   readonly producer: Producer;
   readonly layout: string;
-  readonly half: 'tuning' | 'unseen' | 'fresh';
+  readonly half: Half;
   readonly pages: readonly PageTruth[];
 }
 

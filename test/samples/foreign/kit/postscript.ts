@@ -1,5 +1,5 @@
 import type { Document, Page, Part } from './page.js';
-import type { Family, Shape, Text } from './shapes.js';
+import type { Family, Rect, Shape, Text } from './shapes.js';
 import { n } from './svg.js';
 
 const NAMES: Record<string, readonly [string, string]> = {
@@ -30,14 +30,24 @@ function text(shape: Text, fonts: Partial<Record<Family, string>>): string {
   const pair = NAMES[fonts[shape.family] ?? USUAL[shape.family]] ?? NAMES['Helvetica'];
   const font = pair?.[shape.bold ? 1 : 0] ?? 'Helvetica';
   const back = { start: '', middle: 'dup stringwidth pop -2 div 0 rmoveto ', end: 'dup stringwidth pop neg 0 rmoveto ' }[shape.anchor];
-  const to = `${n(shape.at[0])} ${n(shape.at[1])} translate ${shape.turn} rotate 1 -1 scale 0 0 moveto`;
+  const to = `${n(shape.at[0])} ${n(shape.at[1])} translate ${n(shape.turn + (shape.lean ?? 0))} rotate 1 -1 scale 0 0 moveto`;
   return `gsave ${colour(shape.fill)} setrgbcolor /${font}-L1 ${n(shape.size)} selectfont ${to} ${literal(shape.text)} ${back}show grestore`;
+}
+
+function rounded({ x, y, width, height, fill, line, stroke, dash: dashed }: Rect, radius: number): string {
+  const [right, bottom] = [x + width, y + height];
+  const corners = [`${n(right)} ${n(y)} ${n(right)} ${n(bottom)}`, `${n(right)} ${n(bottom)} ${n(x)} ${n(bottom)}`];
+  corners.push(`${n(x)} ${n(bottom)} ${n(x)} ${n(y)}`, `${n(x)} ${n(y)} ${n(right)} ${n(y)}`);
+  const path = `${n(x + width / 2)} ${n(y)} moveto ${corners.map((corner) => `${corner} ${n(radius)} arct`).join(' ')} closepath`;
+  const filled = fill === undefined ? '' : `${path} ${colour(fill)} setrgbcolor fill `;
+  return `${filled}${line > 0 ? `${path} ${colour(stroke)} setrgbcolor ${n(line)} setlinewidth ${dash(dashed)} stroke` : ''}`;
 }
 
 export function psShape(shape: Shape, fonts: Partial<Record<Family, string>>): string {
   switch (shape.kind) {
     case 'rect': {
       const box = [shape.x, shape.y, shape.width, shape.height].map(n).join(' ');
+      if (shape.radius) return rounded(shape, shape.radius);
       const fill = shape.fill === undefined ? '' : `${colour(shape.fill)} setrgbcolor ${box} rectfill `;
       const line = `${colour(shape.stroke)} setrgbcolor ${n(shape.line)} setlinewidth ${dash(shape.dash)} ${box} rectstroke`;
       return fill + (shape.line > 0 ? line : '');

@@ -5,6 +5,7 @@ import { odgDocument } from './opendocument.js';
 import type { Document, Page, Part } from './page.js';
 import { epsDrawing, psDocument } from './postscript.js';
 import { rasterise, scanPage } from './raster.js';
+import { REPORTLAB } from './reportlab.js';
 import { convertOffice, printHtml, run } from './run.js';
 import { n, svgPage } from './svg.js';
 
@@ -98,11 +99,24 @@ function make(document: Document, wanted: (part: Part) => boolean, folder: strin
       ]);
       run('tiff2pdf', ['-z', '-e', '20200101000000', '-o', pdf, `${base}.tif`]);
       break;
+    case 'outlines':
+      writeFileSync(`${base}.ps`, psDocument(document, wanted));
+      run('gs', [...DISTILL, '-dNoOutputFonts', `-sOutputFile=${pdf}`, `${base}.ps`]);
+      break;
+    case 'reportlab':
+      run('/usr/bin/python3', ['-c', REPORTLAB, pdf], JSON.stringify(pages.map((page) => ({ ...page, shapes: shapesOf(page, wanted) }))));
+      break;
+    case 'scan-shade':
     case 'scan-jpeg':
     case 'scan-g4': {
       const g4 = document.producer === 'scan-g4';
       const files = pages.map((page, index) =>
-        scanPage(page, shapesOf(page, wanted), join(folder, `scan${index}`), { dpi: document.dpi ?? 200, g4, seed: index + 1 }),
+        scanPage(page, shapesOf(page, wanted), join(folder, `scan${index}`), {
+          dpi: document.dpi ?? 200,
+          g4,
+          shade: document.producer === 'scan-shade',
+          seed: index + 1,
+        }),
       );
       run('img2pdf', ['--nodate', '-o', pdf, ...files]);
       break;

@@ -60,13 +60,17 @@ export function scanPage(
   page: Page,
   shapes: readonly Shape[],
   to: string,
-  options: { readonly dpi: number; readonly g4: boolean; readonly seed: number },
+  options: { readonly dpi: number; readonly g4: boolean; readonly shade?: boolean; readonly seed: number },
 ): string {
-  const { dpi, g4, seed } = options;
+  const { dpi, g4, seed, shade = false } = options;
   const clean = rasterise(page, shapes, to, { dpi, ink: 'grey' });
   const askew = ['-virtual-pixel', 'white', '-distort', 'SRT', String(page.skew ?? 0)];
   const noise = ['-seed', String(seed), '-attenuate', g4 ? '0.5' : '0.16', '+noise', 'Gaussian'];
-  const look = ['-colorspace', 'Gray', '-depth', '8', ...askew, '-blur', '0x0.6', '+level', '8%,97%', ...noise];
+  // Uneven light, as a telephone's camera or an open lid gives it: darker towards one corner.
+  const light = shade
+    ? ['(', '+clone', '-sparse-color', 'Bilinear', '0,0 white %[w],%[h] gray72', ')', '-compose', 'Multiply', '-composite']
+    : [];
+  const look = ['-colorspace', 'Gray', '-depth', '8', ...askew, '-blur', '0x0.6', ...light, '+level', '8%,97%', ...noise];
   const resolution = ['-units', 'PixelsPerInch', '-density', String(dpi)];
   const file = `${to}.scan.${g4 ? 'tif' : 'jpg'}`;
   const end = g4 ? ['-threshold', '58%', '-type', 'bilevel', '-compress', 'Group4'] : ['-quality', '28'];

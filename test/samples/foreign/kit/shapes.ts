@@ -15,6 +15,8 @@ export interface Rect extends Box {
   readonly line: number;
   readonly stroke: string;
   readonly dash?: readonly number[] | undefined;
+  /** Of its corners. */
+  readonly radius?: number | undefined;
 }
 export interface Line {
   readonly kind: 'line';
@@ -45,6 +47,8 @@ export interface Text {
   readonly bold: boolean;
   readonly anchor: 'start' | 'middle' | 'end';
   readonly turn: Turn;
+  /** Degrees clockwise besides the turn, as a watermark lies. */
+  readonly lean?: number | undefined;
   readonly fill: string;
 }
 /** A raster file; the box is where it lies after its turn. */
@@ -80,7 +84,7 @@ export function place(
   return shapes.map((shape): Shape => {
     switch (shape.kind) {
       case 'rect':
-        return { ...shape, ...box(shape), line: shape.line * scale, dash: dashes(shape.dash) };
+        return { ...shape, ...box(shape), line: shape.line * scale, radius: (shape.radius ?? 0) * scale, dash: dashes(shape.dash) };
       case 'line':
         return { ...shape, from: point(shape.from), to: point(shape.to), line: shape.line * scale, dash: dashes(shape.dash) };
       case 'poly':

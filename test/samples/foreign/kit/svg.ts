@@ -21,7 +21,8 @@ export function svgShape(shape: Shape, fonts: Record<Family, string>): string {
     case 'rect': {
       const stroke = shape.line > 0 ? ` stroke="${shape.stroke}" stroke-width="${n(shape.line)}"${dash(shape.dash)}` : '';
       const at = `x="${n(shape.x)}" y="${n(shape.y)}" width="${n(shape.width)}" height="${n(shape.height)}"`;
-      return `<rect ${at} fill="${shape.fill ?? 'none'}"${stroke}/>`;
+      const round = shape.radius ? ` rx="${n(shape.radius)}"` : '';
+      return `<rect ${at}${round} fill="${shape.fill ?? 'none'}"${stroke}/>`;
     }
     case 'line': {
       const [[x1, y1], [x2, y2]] = [shape.from, shape.to];
@@ -34,7 +35,7 @@ export function svgShape(shape: Shape, fonts: Record<Family, string>): string {
       return `<circle cx="${n(shape.at[0])}" cy="${n(shape.at[1])}" r="${n(shape.radius)}" fill="${shape.fill}"/>`;
     case 'text': {
       const [x, y] = shape.at;
-      const turn = shape.turn === 0 ? '' : ` transform="rotate(${shape.turn} ${n(x)} ${n(y)})"`;
+      const turn = shape.turn === 0 && !shape.lean ? '' : ` transform="rotate(${n(shape.turn + (shape.lean ?? 0))} ${n(x)} ${n(y)})"`;
       const anchor = shape.anchor === 'start' ? '' : ` text-anchor="${shape.anchor}"`;
       const font = `font-family="${fonts[shape.family]}" font-size="${n(shape.size)}"${shape.bold ? ' font-weight="bold"' : ''}`;
       return `<text x="${n(x)}" y="${n(y)}" ${font}${anchor}${turn} fill="${shape.fill}" xml:space="preserve">${escape(shape.text)}</text>`;
