@@ -36,6 +36,8 @@ export interface CollateOrders {
 export interface StackPage extends DocumentItem {
   /** Parcel's number in the run, from 1. */
   readonly number: number;
+  /** Whether its recipe wants a number on it. */
+  readonly numbered: boolean;
   /** What is stamped on the page; undefined: nothing. */
   readonly stamp: { readonly text: string; readonly more?: string; readonly fontSize: number } | undefined;
 }
@@ -181,7 +183,7 @@ function pagesOf({ parcel: { id, plan, items }, number }: Numbered, of: number, 
     const more = item.output === undefined ? (item.role === 'slip' ? ending : '') : elsewhere;
     const said = more === '' ? {} : { more };
     const stamp = wanted && item.numberBox ? { text: `${number}/${of}`, ...said, fontSize: plan.number.fontSize } : undefined;
-    return { document, item, number, stamp };
+    return { document, item, number, numbered: Boolean(wanted), stamp };
   });
 }
 

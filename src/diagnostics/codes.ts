@@ -111,6 +111,7 @@ export const DIAGNOSTIC_CODES = [
   'locate-label/not-found',
   'locate-label/outside-page',
   'locate-label/remainder',
+  'number/no-room',
   'number/on-label',
   'orders/address-differs',
   'orders/already-shipped',

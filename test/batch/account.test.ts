@@ -65,6 +65,18 @@ describe('an account that does not add up says so with its numbers', () => {
     expect(wrong[0]).toMatch(message);
   });
 
+  it('when a page is in the stack of another printer, though the sum of all is right', () => {
+    const documents = [
+      { state: 'read' as const, pageCount: 1, items: [item('p1'), item('p1.form', { role: 'customs-form', output: 'office' })] },
+    ];
+    const account = accountOf({ taken: 1, given: 2, documents, stackPages: [{ output: 'roll', pages: 2 }] });
+    expect(account.output).toMatchObject({ readyItems: 2, stackPages: 2 });
+    expect(mismatches(account)).toEqual([
+      '1 items are ready for roll, but the stacks have 2 pages there',
+      '1 items are ready for office, but the stacks have 0 pages there',
+    ]);
+  });
+
   it('takes no item of a page that does not exist for the page', () => {
     const documents = [{ state: 'read' as const, pageCount: 1, items: [item('p2', { page: 2, state: HELD })] }];
     expect(mismatches(accountOf({ taken: 1, given: 1, documents, stackPages: [] }))).toHaveLength(1);

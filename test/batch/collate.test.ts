@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { collate, type CollateDocument, type CollateOrders, type DocumentItem } from '../../src/batch/collate.js';
-import type { CodeSummary } from '../../src/recipe/outcome.js';
+import { cautionsOf } from '../../src/batch/cautions.js';
+import type { CodeSummary, ItemResult } from '../../src/recipe/outcome.js';
 import type { ImposePlan, StackPlan } from '../../src/steps/step.js';
 import { HELD, item } from './fakes.js';
 
@@ -76,6 +77,72 @@ describe('collate', () => {
     expect(more([code('9012', 'tracking', 'likely')])).toEqual([alone, alone]);
     expect(more([code('9012', 'routing')])).toEqual([alone, alone]);
     expect(more([])).toEqual([alone, alone]);
+  });
+
+  describe('pages for another printer', () => {
+    const form = (page: number, changes: Partial<ItemResult> = {}): ItemResult =>
+      item(`p${page}`, {
+        page,
+        role: 'customs-form',
+        output: 'office',
+        parcel: 1,
+        numberBox: { x: 5, y: 5, width: 300, height: 12 },
+        ...changes,
+      });
+    const abroad = (...forms: readonly ItemResult[]): CollateDocument => ({ plan: NUMBERED, items: [item('p1', { parcel: 1 }), ...forms] });
+    const mediaOf = (name: string): string => (name === 'roll' ? '4x6in' : 'letter');
+    const stamped = (documents: readonly CollateDocument[], orders?: CollateOrders): unknown =>
+      collate(documents, mediaOf, orders).stacks.map(({ name, output, parcels, pages }) => ({
+        name,
+        output,
+        parcels,
+        pages: pages.map(({ document, item: { id }, stamp }) => `${document} ${id} ${stamp?.text ?? '-'}${stamp?.more ?? ''}`),
+      }));
+
+    it('have a stack of their own, in the order and with the numbers of their labels', () => {
+      const sort = (labels: readonly string[]): readonly string[] => labels.toReversed();
+      const orders: CollateOrders = { slips: new Map(), goesWith: new Map(), sort, orderOf: (id) => (id === '0 p1' ? 'A-17' : undefined) };
+      expect(stamped([abroad(form(2), form(3)), parcel(NUMBERED), abroad(form(2))], orders)).toEqual([
+        { name: 'stack-4x6in.pdf', output: 'roll', parcels: 3, pages: ['2 p1 1/3', '1 p1 2/3', '1 p2 2/3', '0 p1 3/3'] },
+        {
+          name: 'stack-office-letter.pdf',
+          output: 'office',
+          parcels: 2,
+          pages: ['2 p2 1/3', '0 p2 3/3 · order A-17', '0 p3 3/3 · order A-17'],
+        },
+      ]);
+    });
+
+    it('share a stack with the labels of a channel that prints there, by number', () => {
+      const there: CollateDocument = { ...parcel(NUMBERED), output: 'office' };
+      expect(stamped([abroad(form(2)), there, abroad(form(2))])).toMatchObject([
+        { output: 'roll', pages: ['0 p1 1/3', '2 p1 2/3'] },
+        { output: 'office', parcels: 3, pages: ['0 p2 1/3', '2 p2 2/3', '1 p1 3/3', '1 p2 3/3'] },
+      ]);
+      const laid: CollateDocument = { ...parcel({ ...NUMBERED, impose: TWO_UP }), output: 'office' };
+      expect(stamped([abroad(form(2)), laid])).toMatchObject([
+        { name: 'stack-4x6in.pdf' },
+        { name: 'stack-office-letter-1x2.pdf' },
+        { name: 'stack-office-letter.pdf' },
+      ]);
+    });
+
+    it('come apart from a parcel of another printer that they are put to', () => {
+      const guest: CollateDocument = { plan: NUMBERED, output: 'office', items: [item('p1', { role: 'return-label' })] };
+      const orders: CollateOrders = { slips: new Map(), goesWith: new Map([['1 p1', '0 p1']]) };
+      expect(stamped([parcel(NUMBERED), guest], orders)).toMatchObject([
+        { output: 'roll', pages: ['0 p1 1/1', '0 p2 1/1'] },
+        { output: 'office', pages: ['1 p1 1/1'] },
+      ]);
+    });
+
+    it('are told where no number has room, since nothing else says whose they are', () => {
+      const told = cautionsOf(collate([abroad(form(2, { numberBox: undefined }))], mediaOf));
+      expect(told.map(({ code, message }) => `${code} ${message}`)).toEqual([
+        'number/no-room page 1 of print/stack-office-letter.pdf has no free margin for the number of its parcel, which is 1',
+      ]);
+      expect(cautionsOf(collate([abroad(form(2))], mediaOf))).toEqual([]);
+    });
   });
 
   it('makes no stack of nothing', () => {

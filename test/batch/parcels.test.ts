@@ -25,6 +25,11 @@ describe('what belongs together is held together', () => {
       [label(), slip(), item('p3', { parcel: 1, role: 'customs-form', state: HELD })],
       ['held', 'held', 'held'],
     ],
+    [
+      'a label with a held customs form that may be missing',
+      [label(), item('p3', { parcel: 1, role: 'customs-form', state: HELD, ifSlipHeld: 'release' })],
+      ['ready', 'held'],
+    ],
   ])('%s', (_, items, expected) => {
     expect(states(items)).toEqual(expected);
     expect(holdParcels(holdParcels(items))).toEqual(holdParcels(items));

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Box } from '../../src/geometry/box.js';
-import { freeBoxOnLabel, freeNumberBox, ON_LABEL_CLEAR } from '../../src/press/free-number-box.js';
+import { freeBoxOnLabel, freeNumberBox, numberBoxInMargin, ON_LABEL_CLEAR } from '../../src/press/free-number-box.js';
 import { printedDots } from '../../src/press/printed-dots.js';
 
 const whole = { x: 0, y: 0, width: 288, height: 432 };
@@ -20,6 +20,37 @@ function page(...black: readonly Box[]): ReturnType<typeof printedDots> {
 }
 
 const touches = (a: Box, b: Box): boolean => a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
+
+describe('a free rectangle in the margin', () => {
+  const frame = { x: 40, y: 40, width: 200, height: 340 };
+  const hollow = [
+    { ...frame, height: 2 },
+    { ...frame, y: 378, height: 2 },
+  ];
+
+  it('is never inside what is printed, however white that is, and keeps away from the edge of the paper', () => {
+    const box = numberBoxInMargin(page(...hollow), whole, [size]);
+    expect(box && touches(box, frame)).toBe(false);
+    expect((box?.y ?? NaN) + 12).toBeLessThan(432 - 18);
+    expect((box?.x ?? NaN) + 40).toBeLessThan(288 - 18);
+    expect(box?.y).toBeGreaterThan(380);
+  });
+
+  it('goes nearer to the edge before there is none, and takes the first size that has room', () => {
+    const low = page({ x: 5, y: 5, width: 278, height: 405 });
+    const near = numberBoxInMargin(low, whole, [size]);
+    expect((near?.y ?? NaN) + 12).toBeGreaterThan(432 - 18);
+    expect(numberBoxInMargin(low, { ...whole, height: 420 }, [size])).toBeUndefined();
+    const small = { width: 20, height: 6 };
+    expect(numberBoxInMargin(page(...hollow), whole, [{ width: 400, height: 12 }, small])).toMatchObject(small);
+    expect(numberBoxInMargin(page({ x: 2, y: 2, width: 284, height: 428 }), whole, [small])).toBeUndefined();
+  });
+
+  it('is anywhere on a blank page', () => {
+    expect(numberBoxInMargin(page(), whole, [size])).toMatchObject(size);
+    expect(numberBoxInMargin(page(), whole, [])).toBeUndefined();
+  });
+});
 
 describe('a free rectangle', () => {
   it('is in the bottom right corner of an empty page, on the page', () => {

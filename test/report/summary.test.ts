@@ -45,6 +45,34 @@ Look at out/held for pictures of what is held and at out/run.json for what becam
     expect(text).toContain('out/print/stack-letter-1x2.pdf  2 pages on 1 sheet, 1 parcel');
   });
 
+  it('says of each stack which printer it is for, and which parcels its pages go with', () => {
+    const office = { ...STACK, file: 'print/stack-office-letter.pdf', output: 'office', media: 'letter', pages: 2 };
+    const [first] = DOCUMENTS;
+    if (!first) throw new Error('no document');
+    const forms = (numbers: readonly number[]) => ({
+      ...first,
+      pages: 2 + numbers.length,
+      items: [
+        ...first.items,
+        ...numbers.map((number, page) => ({
+          ...(first.items[1] as (typeof first.items)[number]),
+          id: `f${number}`,
+          page: page + 3,
+          role: 'customs-form' as const,
+          output: 'office',
+          printed: { stack: office.file, number, page: page + 1 },
+        })),
+      ],
+    });
+    const text = summary(record([forms([12, 7])], [STACK, office]), PLAIN);
+    expect(text).toContain('out/print/stack-4x6in.pdf  2 pages of 4x6in for the roll, 1 parcel\n');
+    expect(text).toContain('out/print/stack-office-letter.pdf  2 pages of letter for office, to go with parcels 7 and 12\n');
+    const one = summary(record([forms([7])], [STACK, { ...office, pages: 1, sheets: 1 }]), PLAIN);
+    expect(one).toContain('1 page of letter for office, to go with parcel 7\n');
+    const many = summary(record([forms([7])], [STACK, { ...office, parcels: 40, pages: 40, sheets: 40 }]), PLAIN);
+    expect(many).toContain('40 pages of letter for office, 40 parcels\n');
+  });
+
   it('says when there was nothing to do, and when nothing came of it', () => {
     expect(summary(record([], []), PLAIN)).toBe('Nothing to do: no documents were found, so there is no stack in out/print.\n');
     expect(summary(record([], []), { ...PLAIN, dryRun: true })).toBe('Nothing to do: no documents were found.\n');

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { gridOf } from '../../src/geometry/grid.js';
 import { held, pageSheet, type Sheet } from '../../src/sheet/sheet.js';
 import { customsForm } from '../../src/steps/customs-form.js';
 import type { OptionValues } from '../../src/steps/option.js';
@@ -6,7 +7,7 @@ import { customs } from '../locating/survey-pages.js';
 import { Drawing } from '../samples/drawing.js';
 import { LETTER, other, type LayoutPage } from '../samples/layout.js';
 import { openedPages } from './on-pages.js';
-import { blankPages, endOf, labelOf, onMedia, optionsOf } from './on-sample.js';
+import { blankPages, endOf, labelOf, mediaNamed, onMedia, optionsOf } from './on-sample.js';
 
 const formPage = (drawing: Drawing): LayoutPage => ({ ...LETTER, regions: [other(drawing, 36, 36)] });
 const formSheet = (page: number, more: Partial<Sheet> = {}): Sheet => ({ ...pageSheet(page, 612, 792), role: 'customs-form', ...more });
@@ -49,6 +50,68 @@ describe('customs-form', () => {
     expect(made[1]?.parcel).toBeUndefined();
     const easier = await apply([label(1), formSheet(2)], customs(540, 700, 7), { readable: { value: 3, unit: 'pt' } });
     expect(endOf(easier[1])).toBe('planned');
+  });
+
+  describe('with a printer for large pages', () => {
+    const media = mediaNamed('letter');
+    const large = { name: 'office', media, grid: gridOf('300dpi'), reach: { x: 9, y: 9, width: 594, height: 774 } };
+    async function applyLarge(
+      sheets: readonly Sheet[],
+      pages: readonly LayoutPage[],
+      changed: Partial<OptionValues<typeof customsForm.options>> = {},
+    ) {
+      const document = await openedPages([{ ...LETTER, regions: [] }, ...pages]);
+      const made = await customsForm.apply(sheets, optionsOf(customsForm, changed), { ...onMedia(document), large });
+      document.close();
+      return made;
+    }
+
+    it('sends one there that would be unreadable, whole and at true size, in its parcel', async () => {
+      const [, form] = await applyLarge([label(1), formSheet(2)], [formPage(customs(540, 700, 7))]);
+      expect(endOf(form)).toBe('planned');
+      expect(form).toMatchObject({ output: 'office', parcel: 1, scale: 1, turn: 0, margin: 0, box: { width: 612, height: 792 } });
+      expect(form?.ifSlipHeld).toBe('hold');
+      const [, released] = await applyLarge([label(1), formSheet(2)], [formPage(customs(540, 700, 7))], { 'if-held': 'print-label' });
+      expect(released?.ifSlipHeld).toBe('release');
+    });
+
+    it('leaves one that fits on the label media', async () => {
+      const [, form] = await applyLarge([label(1), formSheet(2)], [formPage(small)]);
+      expect(form).toMatchObject({ parcel: 1, scale: 1 });
+      expect(form?.output).toBeUndefined();
+    });
+
+    it('keeps the pages of one form together, and leaves one of another size or parcel where it fits', async () => {
+      const sheets = [
+        label(1),
+        formSheet(2),
+        formSheet(3),
+        { ...formSheet(4), box: { x: 0, y: 0, width: 288, height: 432 } },
+        label(5),
+        formSheet(6),
+      ];
+      const pages = [formPage(customs(540, 700, 7)), formPage(small), formPage(small), { ...LETTER, regions: [] }, formPage(small)];
+      const made = await applyLarge(sheets, pages);
+      expect(made.map(({ output = 'roll', role, parcel }) => `${role} ${parcel ?? '-'} ${output}`)).toEqual([
+        'label 1 roll',
+        'customs-form 1 office',
+        'customs-form 1 office',
+        'customs-form 1 roll',
+        'label 2 roll',
+        'customs-form 2 roll',
+      ]);
+    });
+
+    it('holds one that is too large for that too, by itself and with figures', async () => {
+      const sheet = { ...formSheet(2), box: { x: 0, y: 0, width: 842, height: 1191 } };
+      const page = { width: 842, height: 1191, regions: [other(customs(780, 1100, 7), 31, 40)] };
+      const made = await applyLarge([label(1), sheet], [page]);
+      expect(made.map(endOf)).toEqual(['planned', 'held customs-form/too-large']);
+      expect(made[1]?.parcel).toBeUndefined();
+      expect(made[1]?.state).toMatchObject({
+        message: expect.stringMatching(/it is 10\.\d+×15\.\d+ in .* office prints 8\.25×10\.75 in/) as string,
+      });
+    });
   });
 
   it('holds a form without words that does not fit at true size: its type cannot be measured', async () => {

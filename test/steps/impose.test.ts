@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { PLAIN_PRINTER } from '../../src/geometry/printer.js';
 import { gridOf } from '../../src/geometry/grid.js';
 import { impose } from '../../src/steps/impose.js';
 import { mediaNamed, optionsOf } from './on-sample.js';
@@ -59,4 +60,19 @@ it('impose says on what media it cannot do what it says, with an order what to d
   expect(on('4x6in', { 'printer-margin': { value: 0.7, unit: 'in' } })).toBeUndefined();
   expect(on('4x6in', { 'printer-margin': { value: 0.8, unit: 'in' } })?.remedy).toMatch(/^Use fewer columns or rows.*\.$/);
   expect(on('4x6in', { 'margin-top': { value: 4, unit: 'in' } })?.remedy).toMatch(/^Use a smaller `margin-top`/);
+});
+
+it('refuses sheets that the printer of the channel does not take, or does not print all of', () => {
+  const margins = (all: number) => ({ top: all, right: all, bottom: all, left: all });
+  const on = (media: string, all = 0) =>
+    impose.onMedia?.(optionsOf(impose), mediaNamed('4x6in'), {
+      name: 'office',
+      media,
+      grid: '300dpi',
+      printer: { ...PLAIN_PRINTER, margins: margins(all) },
+    });
+  expect(on('letter')).toBeUndefined();
+  expect(on('8.5x11in', 50)).toBeUndefined();
+  expect(on('a4')?.message).toContain('laid on `letter`, but `office`, which the channel prints on, takes `a4`');
+  expect(on('letter', 60)?.message).toContain('prints nothing');
 });
