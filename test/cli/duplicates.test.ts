@@ -127,13 +127,10 @@ describe('labels that are in a run more than once', () => {
     }
   });
 
-  it('comes to the same bytes for 1, 2 and 8 jobs', { timeout: 240_000 }, async () => {
-    const one = lastingFilesIn(join(folder, 'out'));
-    for (const jobs of [2, 8]) {
-      const out = `out-${jobs}`;
-      expect((await run(out, jobs)).code).toBe(1);
-      expect(lastingFilesIn(join(folder, out))).toEqual(one);
-    }
+  // One, two and eight: test/batch/run-batch.
+  it('comes to the same bytes for 1 and 3 jobs', { timeout: 240_000 }, async () => {
+    expect((await run('out-3', 3)).code).toBe(1);
+    expect(lastingFilesIn(join(folder, 'out-3'))).toEqual(lastingFilesIn(join(folder, 'out')));
   });
 });
 

@@ -95,6 +95,9 @@ interface Passes {
   readonly wrong: string[];
 }
 
+/** The sheets of each layout's first kind, unturned. */
+const straight = new Map<string, readonly Sheet[]>();
+
 async function passesOf(layout: Layout): Promise<Passes> {
   const result: Passes = { passes: 0, all: 0, proved: 0, wrong: [] };
   // Every layout at another turn.
@@ -104,6 +107,7 @@ async function passesOf(layout: Layout): Promise<Passes> {
       const made = await sample(layout, kind, turn);
       if (turn === provedTurn) result.proved += await provedOf(made);
       const sheets = await sheetsOf(made);
+      if (kind === layout.kinds[0] && turn === 0) straight.set(layout.name, sheets);
       for (const [index, page] of made.expected.pages.entries()) {
         const labels = sheets.filter((sheet) => sheet.page === index + 1 && isLabel(sheet) && sheet.state.kind === 'planned');
         const found = page.labels.filter((label) => labels.some((sheet) => isFound(sheet, label)));
@@ -136,8 +140,9 @@ describe('labels found on the samples by any-page', () => {
   it('removing the mark changes no box', { timeout: 120_000 }, async () => {
     for (const layout of LAYOUTS) {
       const kind = layout.kinds[0] ?? 'vector';
+      const known = straight.get(layout.name);
       const boxes = async (mark: boolean): Promise<unknown> =>
-        (await sheetsOf(await sample(layout, kind, 0, { mark }))).map(({ id, role, turn, box }) => [
+        ((mark ? known : undefined) ?? (await sheetsOf(await sample(layout, kind, 0, { mark })))).map(({ id, role, turn, box }) => [
           id,
           role,
           turn,
