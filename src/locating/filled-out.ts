@@ -1,7 +1,7 @@
-import { area, bottom, contains, intersection, right, union, type Box } from '../geometry/box.js';
+import { area, bottom, contains, grow, intersection, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { SourcePage } from '../reading/source.js';
-import type { Judged } from './candidate.js';
+import { HAIR } from './gather.js';
 import { pageDividers } from './ink-groups.js';
 import type { Said } from './kind-of-words.js';
 import { fillsSize } from './label-sizes.js';
@@ -10,45 +10,76 @@ import { fillsSize } from './label-sizes.js';
 const FARTHEST = mmToPt(30);
 /** Ink beside a label is of it only when it keeps to its width, to this much (pt). */
 const WITHIN = 4;
+/** Lines of type of one block stand no farther apart, pt (3 mm): what is so near to ink that fills a size is of it, too. */
+const NEXT_LINE = mmToPt(3);
+
+/** What is on a page around a part of a label. */
+export interface Beside {
+  readonly page: SourcePage;
+  readonly blobs: readonly Box[];
+  /** What stands for itself: `closedUnits`. */
+  readonly units: readonly Box[];
+  /** What the words in a part of the page say that it is. */
+  readonly said: (part: Box) => Said;
+}
 
 /**
  * A label without an edge may be found in part: a line at its foot stands apart from the rest. Where the ink in its own column, or in its own row, makes it
- * fill a known size on both sides, that is the label. Undefined where it fills one already, has an edge of its own, or nothing beside it does that.
- * @param said what the words in a part of the page say that it is
+ * fill a known size on both sides, that is the label. Undefined where it fills one already, or nothing beside it does that.
  */
-export function filledOut(
-  label: Judged,
-  labels: readonly Judged[],
-  blobs: readonly Box[],
-  page: SourcePage,
-  said: (part: Box) => Said,
-): Box | undefined {
-  if (label.edge !== 'ink' || fillsSize(label.box.width, label.box.height)) return undefined;
+export function filledOut(part: Box, { page, blobs, units, said }: Beside): Box | undefined {
+  if (fillsSize(part.width, part.height)) return undefined;
   const dividers = pageDividers(page);
-  const free = blobs.filter(
-    (blob) => labels.every((each) => !contains(each.box, blob, 1)) && !dividers.some((line) => contains(line, blob, 4)),
-  );
-  const isInColumn = ({ x, width }: Box): boolean => x >= label.box.x - WITHIN && x + width <= right(label.box) + WITHIN;
-  const isInRow = ({ y, height }: Box): boolean => y >= label.box.y - WITHIN && y + height <= bottom(label.box) + WITHIN;
-  for (const [isBeside, alongY] of [
-    [isInColumn, true],
-    [isInRow, false],
-  ] as const) {
-    const beside = free.filter(isBeside).sort((a, b) => apart(label.box, a, alongY) - apart(label.box, b, alongY));
-    let box = label.box;
-    let filled: Box | undefined;
-    for (const blob of beside) {
-      if (apart(box, blob, alongY) > FARTHEST) break;
-      const grown = union([box, blob]) ?? box;
-      if (dividers.some((line) => intersection(widened(line), grown) !== undefined && intersection(widened(line), label.box) === undefined))
-        break;
-      box = grown;
-      if (fillsSize(box.width, box.height)) filled = box;
-      else if (filled) break;
-    }
-    if (filled && isItsOwn(label.box, filled, labels, blobs, said)) return filled;
+  const free = freeInk(part, blobs, units, dividers);
+  const crosses = (box: Box): boolean =>
+    dividers.some((line) => intersection(widened(line), box) !== undefined && intersection(widened(line), part) === undefined);
+  for (const alongY of [true, false]) {
+    const filled = grownAlong(
+      part,
+      free.filter((blob) => isInLine(part, blob, alongY)),
+      alongY,
+      crosses,
+    );
+    if (filled && isItsOwn(part, filled, blobs, said)) return filled;
   }
   return undefined;
+}
+
+/**
+ * Ink around a part of a label that may be of the same label: neither inside it, nor a fold or cut line, nor in something that stands
+ * for itself. Where a label has no edge, such ink within reach is a doubt.
+ */
+export function freeInk(part: Box, blobs: readonly Box[], units: readonly Box[], dividers: readonly Box[]): readonly Box[] {
+  const others = units.filter((unit) => intersection(unit, part) === undefined);
+  return blobs.filter(
+    (blob) =>
+      !contains(part, blob, 1) &&
+      !dividers.some((line) => contains(line, blob, 4)) &&
+      !others.some((unit) => contains(unit, blob, 1.5)) &&
+      !contains(blob, part),
+  );
+}
+
+/** The part with the nearest ink beside it, one after the other, until both together fill a known size. */
+function grownAlong(part: Box, beside: readonly Box[], alongY: boolean, crosses: (box: Box) => boolean): Box | undefined {
+  let box = part;
+  let filled: Box | undefined;
+  for (const blob of [...beside].sort((a, b) => apart(part, a, alongY) - apart(part, b, alongY))) {
+    if (apart(box, blob, alongY) > (filled ? NEXT_LINE : FARTHEST)) break;
+    const grown = union([box, grow(blob, HAIR)]) ?? box;
+    if (crosses(grown)) break;
+    box = grown;
+    if (fillsSize(box.width, box.height)) filled = box;
+    else if (filled) return undefined;
+  }
+  return filled;
+}
+
+/** Whether a blob keeps to the width of a part of a label, or to its height. */
+function isInLine(part: Box, blob: Box, alongY: boolean): boolean {
+  return alongY
+    ? blob.x >= part.x - WITHIN && right(blob) <= right(part) + WITHIN
+    : blob.y >= part.y - WITHIN && bottom(blob) <= bottom(part) + WITHIN;
 }
 
 const apart = (a: Box, b: Box, alongY: boolean): number =>
@@ -57,7 +88,7 @@ const apart = (a: Box, b: Box, alongY: boolean): number =>
 const widened = (line: Box): Box => ({ x: line.x - 1, y: line.y - 1, width: line.width + 2, height: line.height + 2 });
 
 /** Whether what is added calls itself nothing else, and no other ink crosses the new edge. */
-function isItsOwn(old: Box, whole: Box, labels: readonly Judged[], blobs: readonly Box[], said: (part: Box) => Said): boolean {
+function isItsOwn(old: Box, whole: Box, blobs: readonly Box[], said: (part: Box) => Said): boolean {
   const added: readonly Box[] = [
     { ...whole, height: Math.max(0, old.y - whole.y) },
     { ...whole, y: bottom(old), height: Math.max(0, bottom(whole) - bottom(old)) },
@@ -65,6 +96,5 @@ function isItsOwn(old: Box, whole: Box, labels: readonly Judged[], blobs: readon
     { ...whole, x: right(old), width: Math.max(0, right(whole) - right(old)) },
   ];
   if (added.some((part) => area(part) > 0 && said(part).names.length > 0)) return false;
-  if (labels.some(({ box }) => box !== old && intersection(box, whole) !== undefined)) return false;
-  return !blobs.some((blob) => !contains(whole, blob, 1) && intersection(blob, whole) !== undefined);
+  return !blobs.some((blob) => !contains(whole, blob, 1) && !contains(blob, whole) && intersection(blob, whole) !== undefined);
 }

@@ -1,13 +1,13 @@
 import { contains, grow, intersection, type Box } from '../geometry/box.js';
 import { isMediaSize, type Media } from '../geometry/media.js';
-import { codeLikeAreas } from '../reading/code-like.js';
+import { codeLikeAreas, type CodeLikeArea } from '../reading/code-like.js';
 import { framesOf } from '../reading/frames.js';
 import type { SourcePage } from '../reading/source.js';
 import type { Candidate, Edge } from './candidate.js';
 import { inkGroups } from './ink-groups.js';
 
 /** A frame line or the last row of ink is drawn softly on the coarse raster: so much paper is left around a found box, pt (0.25 mm). */
-const HAIR = 0.7;
+export const HAIR = 0.7;
 
 /** Everything on a region of a page that may be a label by one of `edges`; no judgement yet. */
 export function gatherCandidates(
@@ -19,7 +19,7 @@ export function gatherCandidates(
 ): readonly Candidate[] {
   const codes = codeLikeAreas(page);
   const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
-  const candidate = (box: Box, edge: Edge): Candidate => ({ box, edge, codes: codes.filter((code) => contains(box, code.box, 6)) });
+  const candidate = (box: Box, edge: Edge): Candidate => ({ box, edge, codes: codesIn(codes, box) });
   const inRegion = (box: Box): boolean => contains(region, box, 3);
   const candidates: Candidate[] = [];
   if (edges.includes('page') && contains(region, whole, 1) && isMediaSize(media, page.width, page.height))
@@ -39,5 +39,9 @@ export function gatherCandidates(
   }
   return candidates;
 }
+
+/** What looks like a code inside a box; areas are known to 2 mm. */
+export const codesIn = (codes: readonly CodeLikeArea[], box: Box): readonly CodeLikeArea[] =>
+  codes.filter((code) => contains(box, code.box, 6));
 
 const clip = (box: Box, page: Box): Box => intersection(box, page) ?? box;

@@ -29,8 +29,8 @@ export function fillsSize(width: number, height: number): boolean {
   return SIZES.some((size) => fills(short, size.short) && fills(long, size.long));
 }
 
-/** Of a known size, pt: two borders of 5 mm, and what drawing may be off by. */
-const FULL = { under: mmToPt(5), over: mmToPt(0.6) };
+/** Of a known size, pt: two borders of 5 mm, and what drawing and two soft rows of pixels may be off by. */
+const FULL = { under: mmToPt(5), over: mmToPt(1.2) };
 
 /** The known size nearest to a box with real edges (a frame, a picture), in either direction. */
 export function nearestSize(width: number, height: number): SizeMatch {

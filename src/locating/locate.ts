@@ -3,12 +3,14 @@ import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
-import type { Edge, Judged } from './candidate.js';
+import type { Candidate, Edge, Judged } from './candidate.js';
 import { choose, type Choice } from './choose.js';
-import { gatherCandidates } from './gather.js';
+import { closedUnits } from './closed-units.js';
+import { filledOut } from './filled-out.js';
+import { codesIn, gatherCandidates } from './gather.js';
 import { inkBlobs } from './ink-groups.js';
 import { judge } from './judge.js';
-import { saidIn } from './kind-of-words.js';
+import { saidIn, type Said } from './kind-of-words.js';
 import { withShownEdges } from './settle-edges.js';
 
 /** Finds the labels on a region of a page by the edges that the recipe allows: gather, judge, choose. */
@@ -16,12 +18,30 @@ export function locate(page: SourcePage, region: Box, edges: readonly Edge[], me
   return withoutBarless(page, choose(judgedOn(page, region, edges, media, inkBlobs(page.ink()))));
 }
 
-/** Every answer that may be a label at all; where the page itself is one, only the page. */
-export function judgedOn(page: SourcePage, region: Box, edges: readonly Edge[], media: Media, blobs: readonly Box[]): readonly Judged[] {
-  const around = { blobs, codes: codeLikeAreas(page), words: page.words() };
-  const judged = gatherCandidates(page, region, edges, media, blobs).flatMap((candidate) => judge(candidate, around) ?? []);
+/**
+ * Every answer that may be a label at all; where the page itself is one, only the page.
+ * @param said what the words in a part of the page say that it is; where it is told, ink that is only a part of a label is filled out
+ */
+export function judgedOn(
+  page: SourcePage,
+  region: Box,
+  edges: readonly Edge[],
+  media: Media,
+  blobs: readonly Box[],
+  said?: (part: Box) => Said,
+): readonly Judged[] {
+  const codes = codeLikeAreas(page);
+  const around = { blobs, codes, words: page.words() };
+  const units = closedUnits(page, blobs);
+  const filled = (candidate: Candidate): Candidate => {
+    if (!said || candidate.edge !== 'ink' || candidate.codes.length === 0) return candidate;
+    const box = filledOut(candidate.box, { page, blobs, units, said });
+    return box ? { ...candidate, box, codes: codesIn(codes, box) } : candidate;
+  };
+  const gathered = gatherCandidates(page, region, edges, media, blobs).map(filled);
+  const judged = gathered.flatMap((candidate) => judge(candidate, around) ?? []);
   const pages = judged.filter((each) => each.edge === 'page');
-  return pages.length > 0 ? pages : withShownEdges(judged, blobs);
+  return pages.length > 0 ? pages : withShownEdges(judged, blobs, units);
 }
 
 /**

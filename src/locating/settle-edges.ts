@@ -2,22 +2,42 @@ import { area, contains, grow, intersection, type Box } from '../geometry/box.js
 import { mmToPt } from '../geometry/length.js';
 import type { Judged } from './candidate.js';
 import { LEAST } from './choose.js';
+import { addsOnlyUnits } from './closed-units.js';
+import { fillsSize, nearestSize } from './label-sizes.js';
 
 /** A cut line stands at most this far outside the frame of its label, pt (12 mm; common practice, no source). */
 const CUT_LINE = mmToPt(12);
 /** Share of the edged box that the looser one must cover to be the same answer. */
 const MOSTLY = 0.8;
 
+/** A frame this like a known size is a whole label; see strength.ts. */
+const KNOWN = 0.88;
+
 /**
  * Leaves away answers for which another one shows the edge: ink around a frame or a picture with the same codes, a picture
- * that has nothing but white paper around a frame, and a frame with nothing but white paper up to a cut line.
+ * that has nothing but white paper around a frame, a frame with nothing but white paper up to a cut line, and whatever is a whole label
+ * with nothing but closed units beside it: its receipt, a coupon.
  */
-export function withShownEdges(judged: readonly Judged[], blobs: readonly Box[]): readonly Judged[] {
+export function withShownEdges(judged: readonly Judged[], blobs: readonly Box[], units: readonly Box[] = []): readonly Judged[] {
   const edged = judged.filter(({ edge, score }) => (edge === 'frame' || edge === 'picture') && score >= LEAST);
+  const whole = judged.filter((each) => each.score >= LEAST && isWhole(each));
   return judged.filter(
-    (each) => !edged.some((other) => other !== each && other.codes.length === each.codes.length && showsEdgeOf(other, each, blobs)),
+    (each) =>
+      !edged.some((other) => other !== each && other.codes.length === each.codes.length && showsEdgeOf(other, each, blobs)) &&
+      !whole.some((other) => other !== each && isBesideUnits(each, other, blobs, units)),
   );
 }
+
+/** Whether an answer fills a known size by itself. */
+const isWhole = ({ edge, box: { width, height } }: Judged): boolean =>
+  edge === 'frame' ? nearestSize(width, height).likeness >= KNOWN : edge === 'ink' && fillsSize(width, height);
+
+/** Whether an answer is a whole label and nothing else but closed units; of two frames the outer one is drawn around both. */
+const isBesideUnits = (each: Judged, label: Judged, blobs: readonly Box[], units: readonly Box[]): boolean =>
+  (each.edge === 'ink' || (each.edge === 'picture' && label.edge === 'frame')) &&
+  area(each.box) > area(label.box) &&
+  contains(each.box, label.box, 1.5) &&
+  addsOnlyUnits(each.box, label.box, blobs, units);
 
 function showsEdgeOf(edged: Judged, loose: Judged, blobs: readonly Box[]): boolean {
   if (loose.edge === 'ink') return area(intersection(edged.box, loose.box) ?? NOTHING) >= MOSTLY * area(edged.box);

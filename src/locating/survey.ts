@@ -8,7 +8,6 @@ import { phrasesOf, type Phrase } from '../reading/word-lines.js';
 import { EDGES, severalAnswers, sizeOf, type Judged } from './candidate.js';
 import { choose, type Chosen } from './choose.js';
 import { inkBlobs } from './ink-groups.js';
-import { filledOut } from './filled-out.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
 import { restOf, type Rest } from './rest.js';
@@ -57,18 +56,12 @@ async function surveyPage(page: SourcePage, media: Media, readCodes: ReadCodes):
   if (blobs.length === 0) return { kind: 'blank' };
   const phrases = phrasesOf(page.words());
   const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
-  const candidates = judgedOn(page, whole, EDGES, media, blobs).map((each): Candidate => ({ ...each, said: saidIn(phrases, each.box) }));
+  const saidOf = (box: Box): Said => saidIn(phrases, box);
+  const candidates = judgedOn(page, whole, EDGES, media, blobs, saidOf).map((each): Candidate => ({ ...each, said: saidOf(each.box) }));
   const chosen = choose(candidates.filter((each) => !isNamedOtherwise(each.said)));
-  const rivals = chosen.rivals;
-  const labels = chosen.labels.map((label) => {
-    const box = filledOut(label, chosen.labels, blobs, page, (part) => saidIn(phrases, part));
-    return box ? { ...label, box, said: saidIn(phrases, box), evidence: [...label.evidence, FILLED_OUT] } : label;
-  });
   const named = candidates.filter((each) => isNamedOtherwise(each.said));
-  return settle(labels, rivals, named, { page, blobs, phrases, readCodes });
+  return settle(chosen.labels, chosen.rivals, named, { page, blobs, phrases, readCodes });
 }
-
-const FILLED_OUT = 'with the ink beside it, it fills a known size';
 
 interface Candidate extends Judged {
   readonly said: Said;

@@ -3,6 +3,7 @@ import { oppositeTurn, TURNS, type Turn } from '../geometry/placement.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import { charactersByTurn } from '../reading/words-in-picture.js';
+import { writingAxis } from './writing-axis.js';
 
 export type Upright =
   { readonly kind: 'sure'; readonly turn: Turn; readonly evidence: string } | { readonly kind: 'doubtful'; readonly why: string };
@@ -25,7 +26,7 @@ export async function uprightTurn(page: SourcePage, box: Box, codes: () => Promi
   const byWords = directionOfWords(page, box);
   if (byWords !== undefined) return { kind: 'sure', turn: oppositeTurn(byWords), evidence: `words run ${directionWords(byWords)}` };
   const read = await codes();
-  const byCodes = directionOfCodes(read, box);
+  const byCodes = directionOfCodes(read, box, writingAxis(page, box));
   return byCodes.kind === 'sure' ? byCodes : directionOfPicture(page, box, read, byCodes.why);
 }
 
@@ -61,13 +62,14 @@ function directionOfWords(page: SourcePage, box: Box): Turn | undefined {
 
 /**
  * A matrix or stacked code stands upright on a label as the words do; so does a linear code, unless it is a ladder. A linear
- * code alone is believed when it runs across a label that is then taller than wide.
+ * code alone is believed when it runs the way the writing does, or, where no writing can be seen, across a label that is then taller than wide.
  */
-function directionOfCodes(codes: readonly Code[], box: Box): Upright {
+function directionOfCodes(codes: readonly Code[], box: Box, axis: 'level' | 'upright' | undefined): Upright {
+  const isAlong = (turn: Turn): boolean => axis === undefined || (axis === 'level') === (turn % 180 === 0);
   const linear = codes.filter((code) => isLinear(code) && code.turn !== undefined);
-  const matrix = codes.filter((code) => !isLinear(code) && code.turn !== undefined);
+  const matrix = codes.filter((code) => !isLinear(code) && code.turn !== undefined && isAlong(code.turn));
   const tall = (turn: Turn): boolean => (turn % 180 === 0 ? box.height >= box.width : box.width >= box.height);
-  const across = linear.filter((code) => code.turn !== undefined && tall(code.turn));
+  const across = linear.filter(({ turn }) => turn !== undefined && (axis === undefined ? tall(turn) : isAlong(turn)));
   const votes = new Set([...across, ...matrix].map((code) => code.turn));
   const [only] = votes;
   if (votes.size === 1 && only !== undefined) {

@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import type { Box } from '../../src/geometry/box.js';
+import { filledOut } from '../../src/locating/filled-out.js';
+import type { Said } from '../../src/locating/kind-of-words.js';
+import { blankPages } from '../steps/on-sample.js';
+import { inches } from './judged.js';
+
+const part = inches(1, 1, 4, 5);
+const foot = inches(1, 6.6, 2, 0.35);
+const nothing: Said = { names: [], labelWords: 0, characters: 0 };
+
+const filled = (blobs: readonly Box[], units: readonly Box[] = [], said = nothing, of = part): Box | undefined =>
+  filledOut(of, { page: blankPages(612, 792).page(1), blobs: [of, ...blobs], units, said: () => said });
+
+describe('filledOut', () => {
+  it('adds the ink in its column or row that makes it fill a known size', () => {
+    const box = filled([foot]);
+    expect(box?.y).toBeCloseTo(72);
+    expect(box?.height).toBeCloseTo(5.95 * 72 + 0.7);
+    expect(filled([inches(6.6, 1, 0.35, 2)], [], nothing, inches(1, 1, 5, 4))?.width).toBeCloseTo(5.95 * 72 + 0.7);
+  });
+
+  it('leaves away what stands for itself, lies farther apart, or calls itself something', () => {
+    const coupon = inches(1, 7.4, 4, 1.5);
+    expect(filled([foot, coupon, inches(1.5, 7.6, 1, 0.2)], [coupon])?.height).toBeCloseTo(5.95 * 72 + 0.7);
+    expect(filled([coupon], [coupon])).toBeUndefined();
+    expect(filled([foot], [], { ...nothing, names: [{ kind: 'advert', words: 'coupon', heading: true }] })).toBeUndefined();
+  });
+
+  it('answers nothing where it fills a size already, nothing does it, or more ink follows line by line', () => {
+    expect(filled([foot], [], nothing, inches(1, 1, 4, 6))).toBeUndefined();
+    expect(filled([])).toBeUndefined();
+    expect(filled([foot, inches(1, 7, 2, 0.1), inches(1, 7.15, 2, 0.1)])).toBeUndefined();
+  });
+});

@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { writingAxis } from '../../src/locating/writing-axis.js';
+import { blankPages } from '../steps/on-sample.js';
+
+const page = (lines: readonly (readonly [x: number, y: number, width: number, height: number])[]) => {
+  const [width, height] = [288, 432];
+  const data = new Uint8Array(width * height).fill(255);
+  for (const [x, y, w, h] of lines) for (let row = y; row < y + h; row++) data.fill(0, row * width + x, row * width + x + w);
+  const raster = { width, height, data, pixelsPerPt: 1, origin: { x: 0, y: 0 } };
+  return { ...blankPages(width, height).page(1), ink: () => raster };
+};
+const box = { x: 0, y: 0, width: 288, height: 432 };
+
+describe('writingAxis', () => {
+  it('tells which way lines of type run', () => {
+    expect(
+      writingAxis(
+        page([
+          [20, 20, 60, 8],
+          [20, 40, 80, 8],
+        ]),
+        box,
+      ),
+    ).toBe('level');
+    expect(
+      writingAxis(
+        page([
+          [20, 20, 8, 60],
+          [40, 20, 8, 80],
+        ]),
+        box,
+      ),
+    ).toBe('upright');
+  });
+
+  it('does not tell by rules, by little, or by as much either way', () => {
+    expect(writingAxis(page([[20, 20, 200, 3]]), box)).toBeUndefined();
+    expect(writingAxis(page([[20, 20, 30, 8]]), box)).toBeUndefined();
+    expect(
+      writingAxis(
+        page([
+          [20, 20, 80, 8],
+          [20, 60, 8, 80],
+        ]),
+        box,
+      ),
+    ).toBeUndefined();
+    expect(writingAxis(page([]), box)).toBeUndefined();
+  });
+});
