@@ -1,8 +1,9 @@
 import type { Pipeline } from '../config/pipeline.js';
+import { placeHeldLabels, type HeldLabel } from '../orders/held-labels.js';
 import { looseEnds, type LooseEnd } from '../orders/loose-ends.js';
 import type { LabelFacts } from '../orders/label-facts.js';
 import { matchOrders } from '../orders/match.js';
-import type { ChannelRules, MatchedParcel } from '../orders/matching.js';
+import type { ChannelRules, MatchedParcel, MatchOptions } from '../orders/matching.js';
 import type { Order } from '../orders/order.js';
 import { mismatches, orderPlaces, orderSums, type OrderSums, type PlacedOrder } from '../orders/order-places.js';
 import type { ItemResult, ItemState } from '../recipe/outcome.js';
@@ -42,15 +43,15 @@ export function matchLabels(
   orders: readonly Order[],
   today: string,
 ): MatchedRun {
-  const labels = documents.flatMap((document, index) =>
+  const known = documents.flatMap((document, index) =>
     channels[document.work.channel]?.orders ? factsOf(document, index, items[index] ?? []) : [],
   );
-  const matching = matchOrders(orders, labels, {
-    channels: channels.map(rulesOf),
-    today,
-    ownAddress: [day.studio.name, ...day.studio.contact],
-  });
-  const places = orderPlaces(orders, labels, matching);
+  const labels = known.flatMap(({ facts, state }) => (state.kind === 'ready' ? [facts] : []));
+  const waiting = known.flatMap(({ facts, state }): HeldLabel[] => (state.kind === 'held' ? [{ facts, reason: state }] : []));
+  const options: MatchOptions = { channels: channels.map(rulesOf), today, ownAddress: [day.studio.name, ...day.studio.contact] };
+  const matching = matchOrders(orders, labels, options);
+  const matched = orderPlaces(orders, labels, matching);
+  const { places, looseEnds: withHeld } = placeHeldLabels(orders, waiting, options, matched);
   const sums = orderSums(places, matching);
   const byId = new Map(orders.map((order) => [order.id, order]));
   const held = new Map(matching.labels.flatMap((end) => (end.kind === 'held' ? [[end.label, stateOf(end.reasons)] as const] : [])));
@@ -64,7 +65,7 @@ export function matchLabels(
     goesWith: new Map(matching.parcels.flatMap(({ label, returns }) => returns.map((each) => [each, label] as const))),
     places,
     sums,
-    looseEnds: withHeldPages(looseEnds(orders, labels, matching, places), byId, documents, items),
+    looseEnds: [...withHeldPages(looseEnds(orders, labels, matching, places), byId, documents, items), ...withHeld],
     mismatches: mismatches(orders, labels, matching, places),
   };
 }
@@ -98,27 +99,31 @@ const rulesOf = ({ orders, recipe }: Pipeline['channels'][number]): ChannelRules
   fileName: recipe.orders?.fileName,
 });
 
-function factsOf({ work, texts }: EndedDocument, index: number, items: readonly ItemResult[]): LabelFacts[] {
+/** What is known of a document's labels, whether ready or held. */
+function factsOf(
+  { work, texts }: EndedDocument,
+  index: number,
+  items: readonly ItemResult[],
+): { readonly facts: LabelFacts; readonly state: ItemState }[] {
   const fileName = (work.entry ?? work.shownName).split('/').at(-1) ?? '';
-  return items.flatMap((item): LabelFacts[] => {
-    const text = isLabel(item) && item.state.kind === 'ready' ? texts.find(({ itemId }) => itemId === item.id) : undefined;
+  return items.flatMap((item) => {
+    const text = isLabel(item) ? texts.find(({ itemId }) => itemId === item.id) : undefined;
     if (!text) return [];
     const { codes, lines } = text;
     const shown = `${work.shownName}, page ${item.page}`;
     const isReturn = item.role === 'return-label';
     const before = isReturn ? outboundOf(item, items) : undefined;
-    return [
-      {
-        id: idOfItem(index, item.id),
-        channel: work.channel,
-        fileName,
-        codes,
-        lines,
-        shown,
-        isReturn,
-        ...(before ? { outbound: idOfItem(index, before.id) } : {}),
-      },
-    ];
+    const facts: LabelFacts = {
+      id: idOfItem(index, item.id),
+      channel: work.channel,
+      fileName,
+      codes,
+      lines,
+      shown,
+      isReturn,
+      ...(before ? { outbound: idOfItem(index, before.id) } : {}),
+    };
+    return [{ facts, state: item.state }];
   });
 }
 

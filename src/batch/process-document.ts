@@ -79,11 +79,12 @@ function pressedElsewhere(items: readonly ItemResult[], { elsewhere }: Made): Pi
 
 function textsOf(source: SourceDocument, sheets: readonly Sheet[], items: readonly ItemResult[], { proofs }: Made): LabelText[] {
   return sheets.flatMap((sheet, index) =>
-    isLabel(sheet) && items[index]?.state.kind === 'ready'
-      ? [labelText(sheet, source.page(sheet.page), proofs.get(sheet.id)?.codes ?? [])]
-      : [],
+    isLabel(sheet) && isLeft(items[index]) ? [labelText(sheet, source.page(sheet.page), proofs.get(sheet.id)?.codes ?? [])] : [],
   );
 }
+
+/** What a held label says tells which order waits for it. */
+const isLeft = (item: ItemResult | undefined): boolean => item?.state.kind === 'ready' || item?.state.kind === 'held';
 
 const TWO_DRAWINGS = ['as it would be printed', 'as a second engine draws it'] as const;
 

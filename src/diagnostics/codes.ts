@@ -133,6 +133,7 @@ export const DIAGNOSTIC_CODES = [
   'orders/held-with',
   'orders/incomplete',
   'orders/json',
+  'orders/label-held',
   'orders/label-twice',
   'orders/list',
   'orders/lost-zeros',

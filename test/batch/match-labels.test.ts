@@ -58,14 +58,29 @@ describe("a run's labels and its orders", () => {
   });
 
   it('an order whose label may be among held pages says so', () => {
-    const { looseEnds } = matched([order('A-1001')], document('a.pdf', [item('p1', { state: HELD })], ['A-1001']));
+    const { looseEnds } = matched([order('A-1001')], document('a.pdf', [item('p1', { state: HELD })], ['nothing of use']));
     expect(looseEnds.map(({ code }) => code)).toEqual(['orders/no-label']);
     expect(looseEnds[0]?.remedy).toMatch(/^One page or file of its channel is held or failed: it may be its label\. If not: buy/);
     expect(matched([order('A-1001')]).looseEnds[0]?.remedy).toMatch(/^Buy/);
   });
 
-  it('labels held for another reason are not matched', () => {
-    const { parcels } = matched([order('A-1001')], document('a.pdf', [item('p1', { state: HELD })], ['A-1001']));
+  it('labels held for another reason are not matched; their order is held, and says why', () => {
+    const own = document('a.pdf', [item('p1', { state: HELD })], ['Order A-1001']);
+    const { parcels, places, looseEnds, sums, mismatches, items } = matched([order('A-1001')], own);
     expect(parcels.size).toBe(0);
+    expect(places).toEqual([{ order: '0:A-1001', place: 'held', labels: ['0 p1'] }]);
+    expect(looseEnds.map(({ code, labels }) => [code, labels])).toEqual([['orders/label-held', ['0 p1']]]);
+    expect(looseEnds[0]?.message).toMatch(/a\.pdf, page 1: a message$/);
+    expect([sums.byPlace.held, sums.byPlace['no-label'], mismatches]).toEqual([1, 0, []]);
+    expect(items).toEqual([own.items]);
+  });
+
+  it('an order with a label to print is not held for another that is held', () => {
+    const { places, looseEnds } = matched(
+      [order('A-1001')],
+      document('a.pdf', [item('p1')], ['Order A-1001']),
+      document('b.pdf', [item('p1', { state: HELD })], ['Order A-1001']),
+    );
+    expect([places.map(({ place }) => place), looseEnds]).toEqual([['packed'], []]);
   });
 });
