@@ -1,3 +1,4 @@
+import { sum } from '../geometry/sum.js';
 import { union, type Box } from '../geometry/box.js';
 import { dotsPerPt, type Grid } from '../geometry/grid.js';
 import { applyToBox, applyToPoint, type Matrix } from '../geometry/placement.js';
@@ -32,7 +33,7 @@ export function barRow(code: RedrawnCode, matrix: Matrix, grid: Grid): BarRow {
   const middle = level ? applyToPoint(matrix, code.middle, code.box.y) : applyToPoint(matrix, code.box.x, code.middle);
   const modules = backwards ? code.modules.toReversed() : code.modules;
   const widths = modules.map((each) => each * code.moduleDots);
-  const long = widths.reduce((sum, each) => sum + each, 0);
+  const long = sum(widths);
   const [first, last] = run === 'level' ? [old.y, old.y + old.height] : [old.x, old.x + old.width];
   return {
     run,

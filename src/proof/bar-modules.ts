@@ -1,3 +1,4 @@
+import { sum } from '../geometry/sum.js';
 import { STOP } from '../press/code128.js';
 import type { Symbology } from '../reading/source.js';
 import { isSymbol, modulesOf, valueOf } from './code128.js';
@@ -37,7 +38,7 @@ function code128(widths: readonly number[]): BarModules | undefined {
   if (!isSymbol(values)) return undefined;
   const modules = values.flatMap((value) => modulesOf(value));
   if (modules.length !== widths.length || values.indexOf(STOP) !== values.length - 1) return undefined;
-  return { modules, module: total(widths) / total(modules) };
+  return { modules, module: sum(widths) / sum(modules) };
 }
 
 /** ITF and Code 39: every element is narrow or wide. */
@@ -82,5 +83,4 @@ function isPlausible(wide: readonly boolean[], symbology: Symbology): boolean {
   return true;
 }
 
-const total = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0);
-const mean = (values: readonly number[]): number => total(values) / Math.max(1, values.length);
+const mean = (values: readonly number[]): number => sum(values) / Math.max(1, values.length);

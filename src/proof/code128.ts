@@ -1,3 +1,4 @@
+import { sum } from '../geometry/sum.js';
 import { CODE_128, STOP } from '../press/code128.js';
 /** The starts of code sets A, B and C. */
 export const STARTS: readonly number[] = [103, 104, 105];
@@ -28,7 +29,7 @@ const barSum = (elements: readonly number[]): number => (elements[0] ?? 0) + (el
  * similar edge against elevenths of the whole. Undefined when they are no character.
  */
 export function valueOf(elements: readonly number[]): number | undefined {
-  const whole = elements.slice(0, 6).reduce((sum, each) => sum + each, 0);
+  const whole = sum(elements.slice(0, 6));
   if (!(whole > 0)) return undefined;
   const key = similarEdges(elements)
     .map((each) => Math.round((each * 11) / whole))

@@ -1,7 +1,8 @@
+import { sum } from '../geometry/sum.js';
 import { bottom, intersection, right, type Box } from '../geometry/box.js';
 import { applyToBox, applyToPoint, invert, type Matrix } from '../geometry/placement.js';
 import { CELL, type PrintedDots } from '../press/printed-dots.js';
-import type { GreyRaster, Point } from '../reading/source.js';
+import type { GreyRaster } from '../reading/source.js';
 
 /** Side of the squares in which ink is weighed, pt: a line of writing more or less does not empty one. */
 const SQUARE = 36;
@@ -30,8 +31,7 @@ export type InkVerdict =
 export function compareInk(source: GreyRaster, output: PrintedDots, matrix: Matrix, drawn: Box, except: readonly Box[] = []): InkVerdict {
   const before = weighSource(source, matrix, drawn);
   const after = weighOutput(output, drawn);
-  const total = (ink: readonly number[]): number => ink.reduce((sum, each) => sum + each, 0);
-  if (total(before) > 0 && total(after) < BLANK * total(before)) return { kind: 'blank' };
+  if (sum(before) > 0 && sum(after) < BLANK * sum(before)) return { kind: 'blank' };
   const different = before.filter((ink, index) => {
     const other = after[index] ?? 0;
     if (except.some((box) => intersection(box, squareAt(drawn, index)) !== undefined)) return false;
@@ -54,14 +54,28 @@ function squareAt(drawn: Box, index: number): Box {
   return { x: drawn.x + (index % columns) * width, y: drawn.y + Math.floor(index / columns) * height, width, height };
 }
 
-/** Squares stretch a little so that a whole number of them fills the box: their number for each row and column of a raster. */
-function squaresOf(drawn: Box, at: readonly Point[]): { readonly across: Int32Array; readonly down: Int32Array } {
-  const columns = columnsOf(drawn);
-  const rows = rowsOf(drawn);
-  const across = Int32Array.from(at, ({ x }) => clamp(Math.floor(((x - drawn.x) / drawn.width) * columns), columns));
-  const down = Int32Array.from(at, ({ y }) => clamp(Math.floor(((y - drawn.y) / drawn.height) * rows), rows) * columns);
-  return { across, down };
+/** Squares stretch a little so that a whole number of them fills the box: the number of the part, from 0, that each place along it lies in. */
+function partsOf(places: Float64Array, start: number, length: number, count: number): Int32Array {
+  const parts = new Int32Array(places.length);
+  for (let index = 0; index < places.length; index++)
+    parts[index] = clamp(Math.floor((((places[index] as number) - start) / length) * count), count);
+  return parts;
 }
+
+/** Evenly spaced places: `count` steps from the first. */
+function placesFrom(first: number, step: number, count: number): Float64Array {
+  const places = new Float64Array(count);
+  for (let index = 0; index < count; index++) places[index] = first + index * step;
+  return places;
+}
+
+/** For each place along x the column of squares … */
+const acrossOf = (drawn: Box, x: Float64Array): Int32Array => partsOf(x, drawn.x, drawn.width, columnsOf(drawn));
+/** … and for each place along y the number of the first square of the row that it lies in. */
+const downOf = (drawn: Box, y: Float64Array): Int32Array => {
+  const columns = columnsOf(drawn);
+  return partsOf(y, drawn.y, drawn.height, rowsOf(drawn)).map((row) => row * columns);
+};
 
 /** Share of ink in each square of the drawn box, from the source. */
 function weighSource(source: GreyRaster, matrix: Matrix, drawn: Box): number[] {
@@ -72,19 +86,15 @@ function weighSource(source: GreyRaster, matrix: Matrix, drawn: Box): number[] {
   const y0 = pixel(box.y, origin.y, source.height);
   const width = pixel(right(box), origin.x, source.width) - x0;
   const height = pixel(bottom(box), origin.y, source.height) - y0;
-  const toOutput = (column: number, row: number): Point =>
-    applyToPoint(matrix, origin.x + (x0 + column + 0.5) / perPt, origin.y + (y0 + row + 0.5) / perPt);
-  const alongColumns = squaresOf(
-    drawn,
-    Array.from({ length: width }, (_, column) => toOutput(column, 0)),
-  );
-  const alongRows = squaresOf(
-    drawn,
-    Array.from({ length: height }, (_, row) => toOutput(0, row)),
-  );
   // Turns are quarters: a column of the source is a column or a row of the output, never both.
   const sideways = Math.abs(matrix[0]) < Math.abs(matrix[1]);
-  const [byColumn, byRow] = sideways ? [alongColumns.down, alongRows.across] : [alongColumns.across, alongRows.down];
+  const first = applyToPoint(matrix, origin.x + (x0 + 0.5) / perPt, origin.y + (y0 + 0.5) / perPt);
+  const byColumn = sideways
+    ? downOf(drawn, placesFrom(first.y, matrix[1] / perPt, width))
+    : acrossOf(drawn, placesFrom(first.x, matrix[0] / perPt, width));
+  const byRow = sideways
+    ? acrossOf(drawn, placesFrom(first.x, matrix[2] / perPt, height))
+    : downOf(drawn, placesFrom(first.y, matrix[3] / perPt, height));
   const scales = new Scales(drawn);
   for (let row = 0; row < height; row++) {
     scales.addRow(byRow[row] as number, byColumn, source.data, (y0 + row) * source.width + x0, width, 255);
@@ -99,14 +109,8 @@ function weighOutput(dots: PrintedDots, drawn: Box): number[] {
   const y0 = Math.max(0, Math.round(drawn.y / size));
   const width = Math.min(dots.columns, Math.round(right(drawn) / size)) - x0;
   const height = Math.min(dots.rows, Math.round(bottom(drawn) / size)) - y0;
-  const { across } = squaresOf(
-    drawn,
-    Array.from({ length: width }, (_, column) => ({ x: (x0 + column + 0.5) * size, y: drawn.y })),
-  );
-  const { down } = squaresOf(
-    drawn,
-    Array.from({ length: height }, (_, row) => ({ x: drawn.x, y: (y0 + row + 0.5) * size })),
-  );
+  const across = acrossOf(drawn, placesFrom((x0 + 0.5) * size, size, width));
+  const down = downOf(drawn, placesFrom((y0 + 0.5) * size, size, height));
   const scales = new Scales(drawn);
   for (let row = 0; row < height; row++) {
     scales.addRow(down[row] as number, across, dots.darkness, (y0 + row) * dots.columns + x0, width, 0);
@@ -141,7 +145,10 @@ class Scales {
 
   /** @param full what a pixel full of ink weighs */
   shares(full = 255): number[] {
-    return Array.from(this.ink, (sum, index) => sum / full / Math.max(1, this.seen[index] as number));
+    const shares: number[] = [];
+    for (let square = 0; square < this.ink.length; square++)
+      shares.push((this.ink[square] as number) / full / Math.max(1, this.seen[square] as number));
+    return shares;
   }
 }
 

@@ -1,3 +1,4 @@
+import { mean, sum } from '../geometry/sum.js';
 import type { Symbology } from '../reading/source.js';
 import type { BarModules } from './bar-modules.js';
 import { modulesOf, similarEdges, valueOf } from './code128.js';
@@ -8,8 +9,12 @@ import { modulesOf, similarEdges, valueOf } from './code128.js';
  * @param widths bar, space, bar … along the scan in its reading direction, any unit
  */
 export function decodability(widths: readonly number[], { modules }: BarModules, symbology: Symbology, gain = 0): number | undefined {
-  const grown = widths.map((width, index) => (index % 2 === 0 ? width + gain : width - gain));
-  if (grown.some((width) => width <= 0)) return undefined;
+  const grown: number[] = [];
+  for (let index = 0; index < widths.length; index++) {
+    const width = (widths[index] as number) + (index % 2 === 0 ? gain : -gain);
+    if (width <= 0) return undefined;
+    grown.push(width);
+  }
   return symbology === 'Code 128' ? code128(grown, modules) : twoWidths(grown, modules, symbology);
 }
 
@@ -21,7 +26,7 @@ function code128(widths: readonly number[], modules: readonly number[]): number 
   let least = 1;
   for (let first = 0; first + 7 <= widths.length; first += 6) {
     const character = widths.slice(first, first + 6);
-    const whole = character.reduce((sum, each) => sum + each, 0);
+    const whole = sum(character);
     const value = valueOf(character);
     const meant = modules.slice(first, first + 6);
     if (value === undefined || meant.some((each, index) => modulesOf(value)[index] !== each)) return undefined;
@@ -63,4 +68,3 @@ function twoWidths(widths: readonly number[], modules: readonly number[], symbol
 }
 
 const range = (from: number, count: number): number[] => Array.from({ length: count }, (_, index) => from + index);
-const mean = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0) / values.length;

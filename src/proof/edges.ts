@@ -1,3 +1,4 @@
+import { mean } from '../geometry/sum.js';
 import type { GreyRaster } from '../reading/source.js';
 
 /** Half way between black and white. */
@@ -28,7 +29,11 @@ export function edgesAlong({ data, width }: GreyRaster, row: number, from: numbe
 }
 
 /** Widths of bar, space, bar … between edges. */
-export const widthsOf = (edges: readonly number[]): number[] => edges.slice(1).map((edge, index) => edge - (edges[index] ?? edge));
+export function widthsOf(edges: readonly number[]): number[] {
+  const widths: number[] = [];
+  for (let index = 1; index < edges.length; index++) widths.push((edges[index] as number) - (edges[index - 1] as number));
+  return widths;
+}
 
 /** A space of more than so many narrow elements lies outside a symbol: no element of a linear code has more than four modules. */
 const BREAK = 6;
@@ -36,7 +41,7 @@ const BREAK = 6;
 /** Of the edges along a scan, those of one symbol: the longest row of bars without a wide break. A ruled line or a letter beside the quiet zone is none of it. */
 export function symbolEdges(edges: readonly number[]): readonly number[] {
   const widths = widthsOf(edges);
-  const narrow = widths.toSorted((a, b) => a - b)[Math.floor(widths.length / 8)];
+  const narrow = Float64Array.from(widths).sort()[Math.floor(widths.length / 8)];
   if (narrow === undefined) return edges;
   let best: readonly number[] = [];
   let from = 0;
@@ -53,7 +58,6 @@ export function symbolEdges(edges: readonly number[]): readonly number[] {
 export function fitModules(edges: readonly number[], modules: readonly number[]): { readonly start: number; readonly module: number } {
   let at = 0;
   const planned = [0, ...modules.map((each) => (at += each))];
-  const mean = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0) / values.length;
   const [mx, my] = [mean(planned), mean(edges)];
   let [above, below] = [0, 0];
   planned.forEach((x, index) => {

@@ -1,3 +1,4 @@
+import { mean } from '../geometry/sum.js';
 /** Evenly spaced lines: `count` steps of `module` from `start`, in the edges' unit. */
 export interface EvenLines {
   readonly start: number;
@@ -85,5 +86,3 @@ function nextToLines(edges: Float64Array, { start, count, module }: EvenLines, a
   }
   return { sums, many, distance, weight };
 }
-
-const mean = (values: readonly number[]): number => values.reduce((all, each) => all + each, 0) / values.length;

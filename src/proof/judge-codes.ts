@@ -1,3 +1,4 @@
+import { mean } from '../geometry/sum.js';
 import { dotsPerPt, gridOf, twinOf, type Grid } from '../geometry/grid.js';
 import { intersection } from '../geometry/box.js';
 import { invert, type Matrix } from '../geometry/placement.js';
@@ -146,8 +147,6 @@ function measured(
   const moduleDots = measure?.moduleDots ?? moduleWidth(grey, code);
   return { code, moduleDots, measure, onTwin, plannedDots: planned, ...(redrawn ? { redrawn: redrawn.moduleDots } : {}) };
 }
-
-const mean = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0) / values.length;
 
 /** The finest code under the least module, if any; lost ones are measured where the source's code was put. */
 function tooFine(

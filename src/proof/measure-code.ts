@@ -1,3 +1,4 @@
+import { sum } from '../geometry/sum.js';
 import { MM_PER_IN } from '../geometry/length.js';
 import type { Grid } from '../geometry/grid.js';
 import type { Code, GreyRaster } from '../reading/source.js';
@@ -173,38 +174,51 @@ interface Rows {
 }
 
 /** The rows over which the bars are there: up to twice as far as a speck reaches, a damaged row among them counts. */
-function tall({ data, width, height }: GreyRaster, first: number, last: number, row: number): Rows {
-  const [x0, x1] = [Math.round(first), Math.round(last)];
-  const whole = data.subarray(row * width + x0, row * width + x1);
-  const same = (y: number): boolean => {
-    if (y < 0 || y >= height) return false;
-    if (Buffer.compare(whole, data.subarray(y * width + x0, y * width + x1)) === 0) return true;
-    let differ = 0;
-    for (let x = x0, a = row * width + x0, b = y * width + x0; x < x1; x++, a++, b++) if (data[a] !== data[b]) differ += 1;
-    return differ <= 0.06 * (x1 - x0);
+function tall(raster: GreyRaster, first: number, last: number, row: number): Rows {
+  const bars = { raster, x0: Math.round(first), x1: Math.round(last), row };
+  return { from: reachOf(bars, -1), to: reachOf(bars, 1) + 1 };
+}
+
+/** A row of bars, and the columns over which it is compared with others. */
+interface BarRow {
+  readonly raster: GreyRaster;
+  readonly x0: number;
+  readonly x1: number;
+  readonly row: number;
+}
+
+function reachOf(bars: BarRow, step: 1 | -1): number {
+  let y = bars.row;
+  while (isSame(bars, y + step) || isSame(bars, y + 2 * step) || isSame(bars, y + 3 * step)) y += step;
+  return y;
+}
+
+function isSame({ raster: { data, width, height }, x0, x1, row }: BarRow, y: number): boolean {
+  if (y < 0 || y >= height) return false;
+  const [one, other] = [row * width, y * width];
+  if (Buffer.compare(data.subarray(one + x0, one + x1), data.subarray(other + x0, other + x1)) === 0) return true;
+  let differ = 0;
+  for (let x = x0; x < x1; x++) if (data[one + x] !== data[other + x]) differ += 1;
+  return differ <= 0.06 * (x1 - x0);
+}
+
+function quietOf(raster: GreyRaster, first: number, last: number, rows: Rows, dotsAModule: number): CodeMeasure['quiet'] {
+  const most = Math.ceil(MOST_QUIET * dotsAModule);
+  return {
+    before: clearDots(raster, Math.round(first) - 1, -1, rows, most) / dotsAModule,
+    after: clearDots(raster, Math.round(last), 1, rows, most) / dotsAModule,
   };
-  const reach = (step: 1 | -1): number => {
-    let y = row;
-    while (same(y + step) || same(y + 2 * step) || same(y + 3 * step)) y += step;
-    return y;
-  };
-  return { from: reach(-1), to: reach(1) + 1 };
+}
+
+function clearDots(raster: GreyRaster, start: number, step: 1 | -1, rows: Rows, most: number): number {
+  let dots = 0;
+  while (dots < most && isClear(raster, start + step * dots, rows)) dots += 1;
+  return dots;
 }
 
 /** Beyond the page's edge there is no paper. */
-function quietOf({ data, width }: GreyRaster, first: number, last: number, rows: Rows, dotsAModule: number): CodeMeasure['quiet'] {
-  const most = Math.ceil(MOST_QUIET * dotsAModule);
-  const clear = (x: number): boolean => {
-    if (x < 0 || x >= width) return false;
-    for (let y = rows.from, at = rows.from * width + x; y < rows.to; y++, at += width) if ((data[at] as number) < 128) return false;
-    return true;
-  };
-  const count = (start: number, step: 1 | -1): number => {
-    let dots = 0;
-    while (dots < most && clear(start + step * dots)) dots += 1;
-    return dots / dotsAModule;
-  };
-  return { before: count(Math.round(first) - 1, -1), after: count(Math.round(last), 1) };
+function isClear({ data, width }: GreyRaster, x: number, { from, to }: Rows): boolean {
+  if (x < 0 || x >= width) return false;
+  for (let y = from, at = from * width + x; y < to; y++, at += width) if ((data[at] as number) < 128) return false;
+  return true;
 }
-
-const sum = (values: readonly number[]): number => values.reduce((all, each) => all + each, 0);

@@ -76,27 +76,32 @@ export function measureMatrix(dots: GreyRaster, code: Code, grid: Grid, gain: nu
   };
 }
 
-/** Beyond the page's edge there is no paper. */
-function quietOf({ data, width, height }: GreyRaster, { x, y }: MatrixGrid, module: number): number {
+function quietOf(dots: GreyRaster, { x, y }: MatrixGrid, module: number): number {
   const [x0, x1] = [Math.round(x.start - x.growth / 2), Math.round(x.start + x.count * x.module + x.growth / 2)];
   const [y0, y1] = [Math.round(y.start - y.growth / 2), Math.round(y.start + y.count * y.module + y.growth / 2)];
-  const clear = (u: number, v: number): boolean => u >= 0 && v >= 0 && u < width && v < height && (data[v * width + u] as number) >= 128;
-  const column = (u: number): boolean => {
-    for (let v = y0; v < y1; v++) if (!clear(u, v)) return false;
-    return true;
-  };
-  const row = (v: number): boolean => {
-    for (let u = x0; u < x1; u++) if (!clear(u, v)) return false;
-    return true;
-  };
   const most = Math.ceil(MOST_QUIET * module);
-  const dots = (free: (at: number) => boolean, edge: number, step: 1 | -1): number => {
-    // An outermost line may have been rounded to the next dot.
-    const start = free(edge) ? edge : edge + step;
-    let paper = 0;
-    while (paper < most && free(start + step * paper)) paper += 1;
-    return paper;
-  };
-  const least = Math.min(dots(column, x0 - 1, -1), dots(column, x1, 1), dots(row, y0 - 1, -1), dots(row, y1, 1));
+  const least = Math.min(
+    paperFrom(dots, 'column', x0 - 1, -1, y0, y1, most),
+    paperFrom(dots, 'column', x1, 1, y0, y1, most),
+    paperFrom(dots, 'row', y0 - 1, -1, x0, x1, most),
+    paperFrom(dots, 'row', y1, 1, x0, x1, most),
+  );
   return Math.min(MOST_QUIET, least / module);
+}
+
+/** How many columns or rows beside an edge are clear from `from` up to before `to`. */
+function paperFrom(dots: GreyRaster, of: 'column' | 'row', edge: number, step: 1 | -1, from: number, to: number, most: number): number {
+  // An outermost line may have been rounded to the next dot.
+  const start = isClear(dots, of, edge, from, to) ? edge : edge + step;
+  let paper = 0;
+  while (paper < most && isClear(dots, of, start + step * paper, from, to)) paper += 1;
+  return paper;
+}
+
+/** Beyond the page's edge there is no paper. */
+function isClear({ data, width, height }: GreyRaster, of: 'column' | 'row', line: number, from: number, to: number): boolean {
+  const [lines, most, first, step] = of === 'column' ? [width, height, line, width] : [height, width, line * width, 1];
+  if (line < 0 || line >= lines || (to > from && (from < 0 || to > most))) return false;
+  for (let place = from, at = first + from * step; place < to; place++, at += step) if ((data[at] as number) < 128) return false;
+  return true;
 }

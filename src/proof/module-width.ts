@@ -1,3 +1,4 @@
+import { sum } from '../geometry/sum.js';
 import { isLinear } from './linear.js';
 import type { Code, GreyRaster, Point } from '../reading/source.js';
 
@@ -91,7 +92,7 @@ function narrowest(widths: readonly number[]): number | undefined {
   for (let round = 0; round < 4; round++) {
     const limits: readonly [number, number] = [0.5 * width, 1.5 * width];
     const cluster = sorted.filter((each) => each >= limits[0] && each <= limits[1]);
-    width = cluster.reduce((sum, each) => sum + each, 0) / Math.max(1, cluster.length);
+    width = sum(cluster) / Math.max(1, cluster.length);
   }
   return width;
 }

@@ -1,3 +1,4 @@
+import { sum } from '../geometry/sum.js';
 import { MM_PER_IN } from '../geometry/length.js';
 import type { GreyRaster } from '../reading/source.js';
 import type { Grid } from '../geometry/grid.js';
@@ -20,8 +21,8 @@ function spotOf(grid: Grid): { readonly reach: number; readonly weights: readonl
       weights.push(covered / (fine * fine));
     }
   }
-  const sum = weights.reduce((all, each) => all + each, 0);
-  return { reach, weights: weights.map((each) => each / sum) };
+  const whole = sum(weights);
+  return { reach, weights: weights.map((each) => each / whole) };
 }
 
 const spots = new Map<string, ReturnType<typeof spotOf>>();

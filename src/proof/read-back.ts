@@ -1,3 +1,4 @@
+import { sum } from '../geometry/sum.js';
 import { boxFromCorners, grow, intersection } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { invert, type Matrix } from '../geometry/placement.js';
@@ -76,7 +77,6 @@ async function readOutput(bits: GreyRaster, expected: readonly Code[], sheet: Sh
 
 /** MaxiCode is read only alone, where it is known to be. */
 const isReadOnAPage = (symbology: Symbology): boolean => symbology !== 'MaxiCode';
-const sum = (values: readonly number[]): number => values.reduce((all, each) => all + each, 0);
 
 /** What may, beside rows of bars, be small enough to be overlooked in the source; larger symbologies are looked for where the source has them. */
 const SMALL: readonly Symbology[] = ['Data Matrix', 'QR'];

@@ -1,3 +1,4 @@
+import { sum } from '../geometry/sum.js';
 import { bottom, intersection, right, type Box } from '../geometry/box.js';
 import type { Code, GreyRaster, SourcePage } from '../reading/source.js';
 import { transposed } from '../reading/transpose.js';
@@ -97,7 +98,7 @@ function measureBars(page: SourcePage, code: Code, region: Box, fineness: number
   const found = barModules(widthsOf(edges), code.symbology);
   if (!found) return undefined;
   const { start, module } = fitModules(edges, found.modules);
-  const length = found.modules.reduce((sum, each) => sum + each, 0) * module;
+  const length = sum(found.modules) * module;
   return {
     code,
     run: run.level ? 'level' : 'upright',

@@ -1,3 +1,4 @@
+import { sum } from '../geometry/sum.js';
 import type { Grid } from '../geometry/grid.js';
 import type { ProofPlan, Reason } from '../sheet/sheet.js';
 import type { ProvedCode } from './judge-codes.js';
@@ -27,7 +28,7 @@ export function brokenLimit(
   // A code drawn anew is on whole dots or the press is wrong, whatever a recipe allows.
   if (redrawn !== undefined && Math.abs(moduleDots - redrawn) > 1e-6) return reasons.notWholeDots(code, moduleDots, redrawn);
   const planned = redrawn ?? plannedDots;
-  const length = moduleDots * measure.modules.reduce((sum, each) => sum + each, 0);
+  const length = moduleDots * sum(measure.modules);
   // The ends of the bars are whole dots.
   if (planned !== undefined && Math.abs(moduleDots / planned - 1) > SIZE_OFF.value + 1 / length)
     return reasons.otherSize(code, moduleDots / planned);

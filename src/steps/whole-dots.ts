@@ -1,3 +1,4 @@
+import { sum } from '../geometry/sum.js';
 import { dotsPerPt, type Grid } from '../geometry/grid.js';
 import { MM_PER_IN, mmToPt } from '../geometry/length.js';
 import type { Media } from '../geometry/media.js';
@@ -96,7 +97,7 @@ function snapped(sheet: Sheet, { module }: SourceBars, { media, grid, floor }: W
 function liesOnDots({ run, start, module, modules }: SourceBars, matrix: Matrix, scale: number, grid: Grid): boolean {
   const toDots = scale * dotsPerPt(grid);
   const dots = module * toDots;
-  const drift = Math.abs(dots - Math.round(dots)) * modules.reduce((sum, each) => sum + each, 0);
+  const drift = Math.abs(dots - Math.round(dots)) * sum(modules);
   const edge = run === 'level' ? applyToPoint(matrix, start, 0) : applyToPoint(matrix, 0, start);
   const sideways = Math.abs(matrix[0]) < Math.abs(matrix[1]);
   const phase = ((run === 'level') === sideways ? edge.y : edge.x) * dotsPerPt(grid);
@@ -146,7 +147,7 @@ function middleOf(
   moduleDots: number,
   toDots: number,
 ): number | undefined {
-  const half = (wholeWidths(modules, moduleDots).reduce((sum, each) => sum + each, 0) * moduleDots) / toDots / 2;
+  const half = (sum(wholeWidths(modules, moduleDots)) * moduleDots) / toDots / 2;
   // Paper that the source's own quiet zone lacks is not asked for.
   const quiet = (paper: number): number => (Math.min(QUIET, paper / module) * moduleDots) / toDots;
   // Rounding to a whole dot may take half of one.

@@ -1,3 +1,4 @@
+import { sum } from '../../geometry/sum.js';
 import { BASELINE, LINE_HEIGHT } from '../text-face.js';
 import { stacked, type Block, type Mark } from './block.js';
 import type { ListFace } from './face.js';
@@ -34,7 +35,7 @@ export function columnsOf({ columns, sections }: List, m: Measures, face: ListFa
     return Math.min(most, wide);
   });
   const rests = columns.filter(({ width }) => width === 'rest').length;
-  const share = (room - fixed.reduce((sum, each) => sum + each, 0)) / Math.max(1, rests);
+  const share = (room - sum(fixed)) / Math.max(1, rests);
   const width = columns.map((column, at) => (column.width === 'rest' ? share : (fixed[at] ?? 0)));
   let edge = 0;
   const x = width.map((each) => {
