@@ -10,7 +10,7 @@ const channels = [
   { name: 'clay', files: [], carrier: 'Kite Post', recipe },
   { name: 'ink', files: [], recipe },
 ];
-const document = (channel: number, tracking: string | undefined): EndedDocument => ({
+const document = (channel: number, tracking: string | undefined, text = 'x'): EndedDocument => ({
   work: { channel, path: 'a.pdf', entry: undefined, shownName: 'a.pdf', sha256: '', size: 1 },
   state: 'read',
   pageCount: 1,
@@ -24,7 +24,7 @@ const document = (channel: number, tracking: string | undefined): EndedDocument 
       itemId: 'p1',
       codes: [
         { text: 'routing', tracking: undefined },
-        { text: 'x', tracking },
+        { text, tracking },
       ],
       lines: [],
     },
@@ -49,5 +49,30 @@ describe('the parcels that lists are made of', () => {
       [1, 'Kite Post', 'KP0001', ['A-1']],
       [2, '', '', []],
     ]);
+  });
+
+  it('have the number that their order knows where a code holds it and no published scheme says so', () => {
+    const number = 'KQ40302011223344';
+    const documents = [document(0, undefined, `42000001${number}`), document(0, undefined, '4200000177777777777')];
+    const plan = { number: undefined, impose: undefined };
+    const collated = collate(
+      [item('p1'), item('p1')].map((each) => ({ plan, items: [each] })),
+      () => '4x6in',
+    );
+    const parcels = new Map(
+      [0, 1].map((at) => [
+        `${at} p1`,
+        {
+          label: `${at} p1`,
+          orders: [order('A-1', { tracking: [number] })],
+          by: 'tracking' as const,
+          also: [],
+          number: 1,
+          of: 1,
+          returns: [],
+        },
+      ]),
+    );
+    expect(packedParcels({ channels }, documents, collated, parcels).map(({ tracking }) => tracking)).toEqual([number, '']);
   });
 });
