@@ -1,10 +1,11 @@
 import { area, bottom, contains, grow, intersection, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { SourcePage } from '../reading/source.js';
+import { closedUnits } from './closed-units.js';
 import { HAIR } from './gather.js';
 import { pageDividers } from './ink-groups.js';
 import type { Said } from './kind-of-words.js';
-import { fillsSize } from './label-sizes.js';
+import { fillsMostOf, fillsSize } from './label-sizes.js';
 
 /** Ink of one label lies no farther apart, pt (30 mm). */
 const FARTHEST = mmToPt(30);
@@ -57,6 +58,23 @@ export function freeInk(part: Box, blobs: readonly Box[], units: readonly Box[],
       !dividers.some((line) => contains(line, blob, 4)) &&
       !others.some((unit) => contains(unit, blob, 1.5)) &&
       !contains(blob, part),
+  );
+}
+
+/**
+ * Whether ink that fills no known size may go on: other ink keeps to its width or its height within reach, is in no other label, stands for
+ * itself nowhere and no fold or cut line parts the two. Such a box has nothing that shows its edge there.
+ */
+export function mayGoOn(part: Box, page: SourcePage, blobs: readonly Box[], others: readonly Box[]): boolean {
+  if (fillsSize(part.width, part.height) || fillsMostOf(part.width, part.height)) return false;
+  const dividers = pageDividers(page);
+  const isParted = (blob: Box): boolean =>
+    dividers.some((line) => {
+      const between = union([part, blob]) ?? part;
+      return intersection(widened(line), between) !== undefined && intersection(widened(line), part) === undefined;
+    });
+  return freeInk(part, blobs, [...closedUnits(page, blobs), ...others], dividers).some(
+    (blob) => [true, false].some((alongY) => isInLine(part, blob, alongY) && apart(part, blob, alongY) <= FARTHEST) && !isParted(blob),
   );
 }
 

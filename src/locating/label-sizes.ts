@@ -29,6 +29,17 @@ export function fillsSize(width: number, height: number): boolean {
   return SIZES.some((size) => fills(short, size.short) && fills(long, size.long));
 }
 
+/** Ink of a label drawn a little smaller than its known size: both sides are this share of it or more. */
+export const fillsMostOf = (width: number, height: number): boolean =>
+  SIZES.some(
+    ({ short, long }) =>
+      Math.min(width, height) >= MOST * short &&
+      Math.max(width, height) >= MOST * long &&
+      Math.min(width, height) <= short + FULL.over &&
+      Math.max(width, height) <= long + FULL.over,
+  );
+const MOST = 0.93;
+
 /** Of a known size, pt: two borders of 5 mm, and what drawing and two soft rows of pixels may be off by. */
 const FULL = { under: mmToPt(5), over: mmToPt(1.2) };
 

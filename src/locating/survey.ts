@@ -8,6 +8,7 @@ import { phrasesOf, type Phrase } from '../reading/word-lines.js';
 import { EDGES, severalAnswers, sizeOf, type Judged } from './candidate.js';
 import { choose, type Chosen } from './choose.js';
 import { inkBlobs } from './ink-groups.js';
+import { mayGoOn } from './filled-out.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
 import { restOf, type Rest } from './rest.js';
@@ -100,6 +101,8 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
   if (near.length > 0) return doubtful(severalAnswers([...labels, ...near]), [...labels, ...near]);
   const unsure = weak.find(({ strength, label }) => strength >= LABEL || (label.said.labelWords >= 2 && strength >= 1));
   if (unsure) return doubtful(`the ${sizeOf(unsure.label)} beside the label may be one, too`, [...labels, unsure.label]);
+  const cut = labels.find(({ edge, box }) => edge === 'ink' && mayGoOn(box, page, blobs, boxesBut(labels, box)));
+  if (cut) return doubtful(`the ${sizeOf(cut)} may go on: more ink stands in line with it`, labels);
   const other = unlikeBest(sure);
   if (other) return doubtful(`the ${sizeOf(other)} is unlike the label beside it`, [...labels.filter((each) => each !== other), other]);
   const rest = restOf(
@@ -164,6 +167,8 @@ function unlikeBest(sure: readonly Weighed[]): Likely | undefined {
   };
   return best && sure.find(({ strength, label }) => strength < best.strength && !alike(label.box, best.label.box))?.label;
 }
+
+const boxesBut = (labels: readonly Judged[], box: Box): readonly Box[] => labels.map((each) => each.box).filter((each) => each !== box);
 
 const sharesCode = (a: Weighed, b: Weighed): boolean =>
   (a.codes ?? []).some((code) => isTrackingLike(code) && b.codes?.some((other) => other.bytes === code.bytes) === true);

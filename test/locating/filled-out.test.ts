@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Box } from '../../src/geometry/box.js';
-import { filledOut } from '../../src/locating/filled-out.js';
+import { filledOut, mayGoOn } from '../../src/locating/filled-out.js';
 import type { Said } from '../../src/locating/kind-of-words.js';
 import { blankPages } from '../steps/on-sample.js';
 import { inches } from './judged.js';
@@ -31,5 +31,24 @@ describe('filledOut', () => {
     expect(filled([foot], [], nothing, inches(1, 1, 4, 6))).toBeUndefined();
     expect(filled([])).toBeUndefined();
     expect(filled([foot, inches(1, 7, 2, 0.1), inches(1, 7.15, 2, 0.1)])).toBeUndefined();
+  });
+});
+
+describe('mayGoOn', () => {
+  const page = blankPages(612, 792).page(1);
+  const goesOn = (of: Box, beside: readonly Box[], others: readonly Box[] = []): boolean => mayGoOn(of, page, [of, ...beside], others);
+
+  it('is so where ink in line lies within reach of ink that fills no size', () => {
+    expect(goesOn(inches(1, 1, 3.5, 4.6), [inches(1, 5.9, 2, 0.3)])).toBe(true);
+    expect(goesOn(inches(1, 1, 4.6, 3.5), [inches(5.9, 1, 0.3, 2)])).toBe(true);
+  });
+
+  it('is not so for ink that fills most of a size, and for ink far away, wider, or of another label', () => {
+    const foot = inches(1, 5.9, 2, 0.3);
+    expect(goesOn(inches(1, 1, 3.75, 5.63), [inches(1, 6.8, 2, 0.3)])).toBe(false);
+    expect(goesOn(inches(1, 1, 3.5, 4.6), [])).toBe(false);
+    expect(goesOn(inches(1, 1, 3.5, 4.6), [inches(1, 8, 2, 0.3)])).toBe(false);
+    expect(goesOn(inches(1, 1, 3.5, 4.6), [inches(1, 5.9, 5, 0.3)])).toBe(false);
+    expect(goesOn(inches(1, 1, 3.5, 4.6), [foot], [inches(1, 5.8, 3.5, 4)])).toBe(false);
   });
 });
