@@ -138,10 +138,11 @@ describe('a run with an office printer', () => {
   });
 
   it('gives the same bytes for 1, 2 and 8 jobs', { timeout: 300_000 }, async () => {
-    const outputs = [];
-    for (const jobs of [1, 2, 8]) {
-      await ran('same', OFFICE, jobs);
-      outputs.push(lastingFilesIn(join(folder, 'same')));
+    // Two have made it before this.
+    const outputs = [lastingFilesIn(join(folder, 'office'))];
+    for (const jobs of [1, 8]) {
+      await ran('office', OFFICE, jobs);
+      outputs.push(lastingFilesIn(join(folder, 'office')));
     }
     expect([...(outputs[0]?.keys() ?? [])].filter((path) => path.startsWith('print/'))).toHaveLength(2);
     expect(outputs[1]).toEqual(outputs[0]);
@@ -149,13 +150,12 @@ describe('a run with an office printer', () => {
   });
 
   it('holds them with figures and what to write where there is none, and takes the old stack away', { timeout: 300_000 }, async () => {
-    await ran('none', OFFICE);
-    const { ended, record } = await ran('none', '');
+    const { ended, record } = await ran('office', '');
     expect(told(record, 1002)).toEqual(['label ready roll 4', 'customs-form held - customs-form/office-printer']);
     expect(told(record, 1004)[3]).toBe('customs-form ready roll 2');
     expect(items(record, 1002)[1]?.reason?.remedy).toContain('`large-pages`');
     expect(ended.stderr + ended.stdout).toContain('print/stack-4x6in.pdf  7 pages, 5 parcels\n');
-    expect([...lastingFilesIn(join(folder, 'none')).keys()].filter((path) => path.startsWith('print/'))).toEqual(['print/stack-4x6in.pdf']);
+    expect([...lastingFilesIn(join(folder, 'office')).keys()].filter((path) => path.startsWith('print/'))).toEqual(['print/stack-4x6in.pdf']);
   });
 
   it('holds them with figures where margins leave too little', { timeout: 300_000 }, async () => {
