@@ -91,7 +91,7 @@ export const PHRASES: Readonly<Record<Kind, readonly string[]>> = {
     'отправитель',
     'получател',
     'подател',
-    'alıcı',
+    'alici',
     'gonderen',
     'gonderici',
     'お届け先',
@@ -300,7 +300,7 @@ export const PHRASES: Readonly<Record<Kind, readonly string[]>> = {
     'таможенная декларация',
     'митническа декларация',
     'gumruk beyannamesi',
-    'gumruk beyanı',
+    'gumruk beyani',
     '税関告知書',
     '税関申告書',
     '报关单',
@@ -514,6 +514,7 @@ export function folded(text: string): string {
     .replaceAll('ß', 'ss')
     .replaceAll('ø', 'o')
     .replaceAll('ł', 'l')
+    .replaceAll('ı', 'i')
     .replaceAll(/\s+/g, ' ')
     .trim();
 }

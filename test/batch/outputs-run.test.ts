@@ -155,7 +155,9 @@ describe('a run with an office printer', () => {
     expect(told(record, 1004)[3]).toBe('customs-form ready roll 2');
     expect(items(record, 1002)[1]?.reason?.remedy).toContain('`large-pages`');
     expect(ended.stderr + ended.stdout).toContain('print/stack-4x6in.pdf  7 pages, 5 parcels\n');
-    expect([...lastingFilesIn(join(folder, 'office')).keys()].filter((path) => path.startsWith('print/'))).toEqual(['print/stack-4x6in.pdf']);
+    expect([...lastingFilesIn(join(folder, 'office')).keys()].filter((path) => path.startsWith('print/'))).toEqual([
+      'print/stack-4x6in.pdf',
+    ]);
   });
 
   it('holds them with figures where margins leave too little', { timeout: 300_000 }, async () => {
