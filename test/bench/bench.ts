@@ -2,7 +2,8 @@ import { cpus, platform, release } from 'node:os';
 import { parseArgs } from 'node:util';
 import { drawInbox, GROUPS, type Group } from './draw.js';
 import { measure, type Measured } from './measure.js';
-import { proofCost, type ProofCost } from './proof.js';
+import { locationCost } from './location.js';
+import { proofCost, secondOpinionCost, type ProofCost } from './proof.js';
 
 const USAGE = `npm run bench -- [--documents 500] [--jobs 1,2] [--no-split]
   --documents  how many documents to draw and run over (drawn once, kept in the temporary folder)
@@ -44,6 +45,14 @@ async function tellProof(): Promise<void> {
   line('proof of a vector label at 203dpi, best of ten: one raster, one decode, measuring');
   line(`  ${told(plain)}`);
   line(`  with a MaxiCode: ${told(maxiCode)}`);
+  line(`  a second opinion, where it is asked for: ${told(await secondOpinionCost(3))} more`);
+}
+
+async function tellLocation(): Promise<void> {
+  const { pages, medianMs } = await locationCost(5);
+  line();
+  line('finding the labels on a vector page without reading a code, best of five');
+  line(`  ${fixed(medianMs)} ms CPU in the median of ${pages} pages`);
 }
 
 if (values.help) line(USAGE);
@@ -53,6 +62,7 @@ else {
   if (![documents, ...jobs].every((each) => Number.isInteger(each) && each > 0)) throw new Error(USAGE);
   const [cpu] = cpus();
   line(`Node ${process.version}, ${platform()} ${release()}, ${cpus().length} × ${cpu?.model ?? 'unknown'}`);
+  await tellLocation();
   await tellProof();
   const folder = await drawInbox(documents, (done) => {
     if (done % 50 === 0) process.stderr.write(`drawn ${done} of ${documents}\n`);

@@ -1,6 +1,7 @@
 import { gridOf, type GridName } from '../../src/geometry/grid.js';
 import { pressDocument } from '../../src/press/press-document.js';
 import { proveDocument } from '../../src/proof/prove.js';
+import { SecondOpinions } from '../../src/proof/second-opinion.js';
 import { LAYOUTS } from '../samples/layouts.js';
 import { sample } from '../samples/sample.js';
 import { media4x6, onWholeDots, openSource, perfectSheets } from '../proof/prove-sample.js';
@@ -39,4 +40,27 @@ export async function proofCost(times: number): Promise<{ readonly plain: ProofC
   }
   const cost = (each: readonly number[]): ProofCost => ({ labels: each.length, medianMs: median(each) });
   return { plain: cost(plain), maxiCode: cost(maxiCode) };
+}
+
+/** CPU of the second engine's drawing of single labels and its comparison, ms; the median of the best of `times`, each opened anew. */
+export async function secondOpinionCost(times: number): Promise<ProofCost> {
+  const costs: number[] = [];
+  for (const layout of LAYOUTS.filter(({ kinds }) => kinds.includes('vector'))) {
+    const made = await sample(layout, 'vector', 0);
+    const source = await openSource(made.bytes);
+    for (const sheet of perfectSheets(made, source, GRID)) {
+      let best = Infinity;
+      for (let time = 0; time < times; time++) {
+        const before = process.cpuUsage();
+        const opinions = new SecondOpinions(source, made.bytes, 'always', gridOf(GRID));
+        await opinions.about(sheet.page, sheet.box);
+        await opinions.close();
+        const { user, system } = process.cpuUsage(before);
+        best = Math.min(best, (user + system) / 1000);
+      }
+      costs.push(best);
+    }
+    source.close();
+  }
+  return { labels: costs.length, medianMs: median(costs) };
 }
