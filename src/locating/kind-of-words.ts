@@ -38,18 +38,16 @@ export function said(phrases: readonly Phrase[]): Said {
       .replaceAll(/[^\p{L}\p{N}%' -]+/gu, ' ')
       .replaceAll(/\s+/g, ' ')} `;
     const heading = fontSize >= LARGER * usual;
-    for (const kind of KINDS) {
-      for (const words of PHRASES[kind]) {
-        if (!stands(words, line)) continue;
-        const share = words.length / Math.max(1, line.length - 2);
-        if (kind === 'label') {
-          if (share >= MOST_OF_LINE || line.startsWith(` ${words} `) || words.includes(' ')) labelWords.add(words);
-          continue;
-        }
-        if (share < MOST_OF_LINE && !heading && !leads(words, folded(text))) continue;
-        const weight = fontSize * (0.5 + share);
-        if (weight > (names.get(kind)?.weight ?? 0)) names.set(kind, { kind, words: words.trim(), heading, weight });
+    for (const { kind, words } of mayStandIn(line)) {
+      if (!stands(words, line)) continue;
+      const share = words.length / Math.max(1, line.length - 2);
+      if (kind === 'label') {
+        if (share >= MOST_OF_LINE || line.startsWith(` ${words} `) || words.includes(' ')) labelWords.add(words);
+        continue;
       }
+      if (share < MOST_OF_LINE && !heading && !leads(words, folded(text))) continue;
+      const weight = fontSize * (0.5 + share);
+      if (weight > (names.get(kind)?.weight ?? 0)) names.set(kind, { kind, words: words.trim(), heading, weight });
     }
   }
   return {
@@ -57,6 +55,34 @@ export function said(phrases: readonly Phrase[]): Said {
     labelWords: labelWords.size,
     characters: phrases.reduce((sum, { text }) => sum + text.length, 0),
   };
+}
+
+interface Entry {
+  readonly kind: Kind;
+  readonly words: string;
+  /** Its place in the vocabulary: where two say the same of a line, the first counts. */
+  readonly place: number;
+}
+
+const ALL: readonly Entry[] = KINDS.flatMap((kind) => PHRASES[kind].map((words) => ({ kind, words }))).map((each, place) => ({
+  ...each,
+  place,
+}));
+/** By their first words; those that begin with a sign may stand in the middle of one. */
+const BY_WORD = new Map<string, Entry[]>();
+for (const entry of ALL) {
+  const word = entry.words.startsWith('%') ? '%' : (entry.words.split(' ')[0] ?? '');
+  const known = BY_WORD.get(word);
+  if (known) known.push(entry);
+  else BY_WORD.set(word, [entry]);
+}
+const byPlace = (a: Entry, b: Entry): number => a.place - b.place;
+
+/** The entries of the vocabulary whose first word is in a line. */
+function mayStandIn(line: string): readonly Entry[] {
+  const found = line.includes('%') ? [...(BY_WORD.get('%') ?? [])] : [];
+  for (const word of new Set(line.trim().split(' '))) found.push(...(BY_WORD.get(word) ?? []));
+  return found.sort(byPlace);
 }
 
 /** Whether a line begins with its name and then goes on about it: "Sender copy - keep until delivered". */
