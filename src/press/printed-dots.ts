@@ -1,3 +1,4 @@
+import { blackAndWhite } from '../reading/black-and-white.js';
 import type { GreyRaster } from '../reading/source.js';
 
 /** Side of the squares in which black dots are counted, dots. */
@@ -23,52 +24,42 @@ export function printedDots(grey: GreyRaster, burnt?: GreyRaster): PrintedDots {
   const { width, height } = grey;
   const from = grey.data;
   const marks = burnt?.data ?? from;
-  const data = new Uint8Array(from.length);
   const columns = Math.floor(width / CELL);
   const rows = Math.floor(height / CELL);
-  // One cell more on the right takes the dots beyond the last whole one, so that the loop has no case of its own for them.
-  const counted = new Uint8Array((columns + 1) * (rows + 1));
-  const weighed = new Uint16Array(counted.length);
-  // Where rows don't begin on words of four bytes, dots are looked at one by one.
-  const inWords = width % CELL === 0 && from.byteOffset % 4 === 0 && marks.byteOffset % 4 === 0;
-  const [greys, dots] = [wordsOf(inWords ? from : data), wordsOf(inWords ? marks : data)];
-  const out = new Int32Array(data.buffer, 0, data.length >> 2);
-  for (let y = 0; y < height; y++) {
-    const row = (y >> 2) * (columns + 1);
-    for (let left = 0, cell = row, first = y * width; left < width; left += CELL, first += CELL, cell++) {
-      // Most of a label is paper, and most of the rest black: four dots at once.
-      const word = inWords ? (greys[first >> 2] as number) : GREY;
-      if ((word === PAPER || word === 0) && dots[first >> 2] === word) {
-        out[first >> 2] = word;
-        if (word === PAPER) continue;
-        counted[cell] = (counted[cell] as number) + CELL;
-        weighed[cell] = (weighed[cell] as number) + CELL * 255;
-        continue;
-      }
-      const end = first + Math.min(CELL, width - left);
-      let [black, dark] = [0, 0];
-      for (let at = first; at < end; at++) {
-        const paper = (marks[at] as number) >> 7;
-        data[at] = -paper;
-        black += 1 - paper;
-        dark += 255 - (from[at] as number);
-      }
-      counted[cell] = (counted[cell] as number) + black;
-      weighed[cell] = (weighed[cell] as number) + dark;
-    }
-  }
+  const data = blackAndWhite(marks);
   const burned = new Uint8Array(columns * rows);
   const darkness = new Uint16Array(columns * rows);
-  for (let row = 0; row < rows; row++) {
-    const start = row * (columns + 1);
-    burned.set(counted.subarray(start, start + columns), row * columns);
-    darkness.set(weighed.subarray(start, start + columns), row * columns);
+  const [greys, dots] = [wordsOf(from, width, rows), wordsOf(data, width, rows)];
+  for (let row = 0, cell = 0; row < rows; row++) {
+    for (let at = row * CELL * columns, end = at + columns; at < end; at++, cell++) {
+      const [grey0, grey1] = [greys[at] as number, greys[at + columns] as number];
+      const [grey2, grey3] = [greys[at + 2 * columns] as number, greys[at + 3 * columns] as number];
+      const [dots0, dots1] = [dots[at] as number, dots[at + columns] as number];
+      const [dots2, dots3] = [dots[at + 2 * columns] as number, dots[at + 3 * columns] as number];
+      // Most of a label is paper.
+      if ((grey0 & grey1 & grey2 & grey3 & dots0 & dots1 & dots2 & dots3) === PAPER) continue;
+      burned[cell] = CELL * CELL - sumOfBytes((dots0 & ONES) + (dots1 & ONES) + (dots2 & ONES) + (dots3 & ONES));
+      darkness[cell] = CELL * CELL * 255 - sumOfBytes(grey0) - sumOfBytes(grey1) - sumOfBytes(grey2) - sumOfBytes(grey3);
+    }
   }
   return { raster: { ...grey, data }, columns, rows, burned, darkness };
 }
 
-/** Four white dots as one word, and a word that is neither white nor black. */
+/** Four white dots as one word, and the lowest bit of each of its bytes. */
 const PAPER = -1;
-const GREY = 1;
+const ONES = 0x01010101;
 
-const wordsOf = (data: Uint8Array): Int32Array => new Int32Array(data.buffer, data.byteOffset, data.length >> 2);
+/** The rows of whole cells, four dots a word; copied where they don't begin on words. */
+function wordsOf(data: Uint8Array, width: number, rows: number): Int32Array {
+  const columns = Math.floor(width / CELL);
+  const words = columns * rows * CELL;
+  if (width % CELL === 0 && data.byteOffset % 4 === 0) return new Int32Array(data.buffer, data.byteOffset, words);
+  const copy = new Uint8Array(words * 4);
+  for (let y = 0; y < rows * CELL; y++) copy.set(data.subarray(y * width, y * width + columns * CELL), y * columns * CELL);
+  return new Int32Array(copy.buffer);
+}
+
+function sumOfBytes(word: number): number {
+  const pairs = (word & 0xff00ff) + ((word >>> 8) & 0xff00ff);
+  return (pairs & 0xffff) + (pairs >>> 16);
+}

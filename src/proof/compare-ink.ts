@@ -118,12 +118,18 @@ function weighOutput(dots: PrintedDots, drawn: Box): number[] {
   return scales.shares(CELL * CELL * 255);
 }
 
+/** Columns of a row that lie in one part, one after the other: from the first to before `end`. */
+interface Stretch {
+  readonly part: number;
+  readonly first: number;
+  readonly end: number;
+}
+
 class Scales {
   private readonly ink: Float64Array;
   /** Pixels in each square. */
   private readonly seen: Uint32Array;
-  /** How many columns of the rows that are added lie in each part of them. */
-  private columns: { readonly of: Int32Array; readonly many: ReadonlyMap<number, number> } | undefined;
+  private columns: { readonly of: Int32Array; readonly stretches: readonly Stretch[] } | undefined;
 
   constructor(drawn: Box) {
     const squares = columnsOf(drawn) * rowsOf(drawn);
@@ -131,15 +137,14 @@ class Scales {
     this.seen = new Uint32Array(squares);
   }
 
-  /** @param paper the value of white */
+  /** @param paper the value of white, from which all others differ the same way */
   addRow(rowPart: number, columnParts: Int32Array, data: Uint8Array | Uint16Array, from: number, width: number, paper: number): void {
-    if (this.columns?.of !== columnParts) this.columns = { of: columnParts, many: manyOf(columnParts.subarray(0, width)) };
-    for (const [part, many] of this.columns.many) this.seen[rowPart + part] = (this.seen[rowPart + part] as number) + many;
-    for (let column = 0; column < width; column++) {
-      const value = data[from + column] as number;
-      if (value === paper) continue;
-      const square = rowPart + (columnParts[column] as number);
-      this.ink[square] = (this.ink[square] as number) + Math.abs(paper - value);
+    if (this.columns?.of !== columnParts) this.columns = { of: columnParts, stretches: stretchesOf(columnParts.subarray(0, width)) };
+    for (const { part, first, end } of this.columns.stretches) {
+      let total = 0;
+      for (let at = from + first; at < from + end; at++) total += data[at] as number;
+      this.seen[rowPart + part] = (this.seen[rowPart + part] as number) + (end - first);
+      this.ink[rowPart + part] = (this.ink[rowPart + part] as number) + Math.abs(paper * (end - first) - total);
     }
   }
 
@@ -152,10 +157,14 @@ class Scales {
   }
 }
 
-function manyOf(parts: Int32Array): ReadonlyMap<number, number> {
-  const many = new Map<number, number>();
-  for (const part of parts) many.set(part, (many.get(part) ?? 0) + 1);
-  return many;
+function stretchesOf(parts: Int32Array): readonly Stretch[] {
+  const stretches: Stretch[] = [];
+  for (let first = 0, end = 0; first < parts.length; first = end) {
+    const part = parts[first] as number;
+    while (end < parts.length && parts[end] === part) end += 1;
+    stretches.push({ part, first, end });
+  }
+  return stretches;
 }
 
 const clamp = (index: number, count: number): number => (index < 0 ? 0 : index >= count ? count - 1 : index);

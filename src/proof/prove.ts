@@ -7,6 +7,7 @@ import type { Placement } from '../press/place.js';
 import { redrawnArea } from '../press/redraw.js';
 import { burn } from '../press/burn.js';
 import { printedDots, type PrintedDots } from '../press/printed-dots.js';
+import { blackAndWhite } from '../reading/black-and-white.js';
 import { openPdf } from '../reading/open-pdf.js';
 import type { Code, GreyRaster, SourceDocument, SourcePage } from '../reading/source.js';
 import { isLabel, type Reason, type Sheet } from '../sheet/sheet.js';
@@ -143,9 +144,7 @@ function barsOnGrid(page: SourcePage, { box, turn }: Code, grid: Grid): GreyRast
   const [x, y] = [dot(box.x - dx, page.width, Math.floor), dot(box.y - dy, page.height, Math.floor)];
   const [x1, y1] = [dot(right(box) + dx, page.width, Math.floor), dot(bottom(box) + dy, page.height, Math.floor)];
   const part = page.render({ x, y, width: x1 - x, height: y1 - y }, perPt);
-  const data = new Uint8Array(part.data.length);
-  for (let at = 0; at < data.length; at++) data[at] = -((part.data[at] as number) >> 7);
-  return { ...part, data };
+  return { ...part, data: blackAndWhite(part.data) };
 }
 
 /** A drawn page, and what it is printed on. */

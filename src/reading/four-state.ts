@@ -1,8 +1,6 @@
-import { boxFromCorners, grow, intersection, type Box } from '../geometry/box.js';
+import { bottom, boxFromCorners, grow, intersection, right, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
-import { cutOut } from './cut-out.js';
 import type { GreyRaster, SourcePage } from './source.js';
-import { transposed } from './transpose.js';
 
 /** A row of bars that tell by their height: short ones in the middle, others reaching up, down or both ways. */
 export interface FourStateRow {
@@ -41,26 +39,49 @@ const FINE = 600 / 72;
 export function findFourState(page: SourcePage, region: Box): readonly FourStateRow[] {
   const rows: FourStateRow[] = [];
   for (const run of ['level', 'upright'] as const) {
-    for (const place of placesOf(asLevel(cutOut(page.ink(), region), run), run)) {
+    for (const place of placesOf(asLevel(page.ink(), region, run), run)) {
       const area = intersection(grow(place, mmToPt(2)), region);
       if (!area || rows.some((row) => intersection(row.box, place) !== undefined)) continue;
       const own = page.pictureUnder(area)?.pixelsPerPt;
       const raster = page.render(area, own !== undefined && own < FINE ? 'own' : FINE);
-      const row = measure(asLevel(raster, run), run);
+      const row = measure(asLevel(raster, area, run), run);
       if (row) rows.push(row);
     }
   }
   return rows;
 }
 
-/** A raster whose bars stand upright: itself, or with x and y changed for each other. */
-const asLevel = (raster: GreyRaster, run: FourStateRow['run']): GreyRaster => (run === 'level' ? raster : transposed(raster));
+/** A part of a raster gone through so that bars stand upright beside each other: along its rows, or along its columns. Nothing is copied. */
+interface Rows {
+  readonly data: Uint8Array;
+  /** Where the first pixel of the first row is in the data; from one pixel of a row to the next; from one row to the next. */
+  readonly start: number;
+  readonly step: number;
+  readonly next: number;
+  /** Pixels in a row, and rows. */
+  readonly width: number;
+  readonly height: number;
+  readonly pixelsPerPt: number;
+  /** Where the first pixel lies, pt; x and y changed for each other in an upright run. */
+  readonly origin: { readonly x: number; readonly y: number };
+}
+
+function asLevel({ data, width, height, pixelsPerPt, origin }: GreyRaster, region: Box, run: FourStateRow['run']): Rows {
+  const pixel = (pt: number, most: number): number => Math.min(most, Math.max(0, Math.round(pt * pixelsPerPt)));
+  const [x0, x1] = [pixel(region.x - origin.x, width), pixel(right(region) - origin.x, width)];
+  const [y0, y1] = [pixel(region.y - origin.y, height), pixel(bottom(region) - origin.y, height)];
+  const [x, y] = [origin.x + x0 / pixelsPerPt, origin.y + y0 / pixelsPerPt];
+  const start = y0 * width + x0;
+  return run === 'level'
+    ? { data, start, step: 1, next: width, width: x1 - x0, height: y1 - y0, pixelsPerPt, origin: { x, y } }
+    : { data, start, step: width, next: 1, width: y1 - y0, height: x1 - x0, pixelsPerPt, origin: { x: y, y: x } };
+}
 
 const changedBack = ({ x, y, width, height }: Box, run: FourStateRow['run']): Box =>
   run === 'level' ? { x, y, width, height } : { x: y, y: x, width: height, height: width };
 
 /** Where rows of bars are on a coarse raster, pt on the page. */
-function placesOf(raster: GreyRaster, run: FourStateRow['run']): readonly Box[] {
+function placesOf(raster: Rows, run: FourStateRow['run']): readonly Box[] {
   const { pixelsPerPt: perPt, origin } = raster;
   const step = Math.max(1, Math.floor(STEP * perPt));
   const places: Box[] = [];
@@ -87,39 +108,66 @@ interface Bar {
   readonly to: number;
 }
 
+/** Where bars of a row begin and end; kept from one row to the next. */
+let [begins, ends] = [new Int32Array(0), new Int32Array(0)];
+
 /** Stretches of a row in which bars stand at even distances. */
-function evenBars({ data, width, pixelsPerPt }: GreyRaster, row: number): readonly (readonly Bar[])[] {
-  const [least, most] = [(72 / PITCH.most) * pixelsPerPt, (72 / PITCH.least) * pixelsPerPt];
+function evenBars(raster: Rows, row: number): readonly (readonly Bar[])[] {
+  const count = barsAlong(raster, row);
+  if (count < LEAST_BARS) return NONE;
+  const { pixelsPerPt } = raster;
+  const [least, most] = [(72 / PITCH.most) * pixelsPerPt - 1, (72 / PITCH.least) * pixelsPerPt + 1];
+  const widest = 0.8 * (72 / PITCH.least) * pixelsPerPt;
   const found: Bar[][] = [];
-  let bars: Bar[] = [];
-  const end = (): void => {
-    if (bars.length >= LEAST_BARS) found.push(bars);
-    bars = [];
-  };
-  for (let x = 0; x < width; x++) {
-    if ((data[row * width + x] as number) >= INK) continue;
-    const from = x;
-    while (x < width && (data[row * width + x] as number) < INK) x += 1;
-    const bar = { from, to: x };
-    const before = bars.at(-1);
-    if (before) {
-      const distance = middle(bar) - middle(before);
-      const pitch = bars.length > 3 ? (middle(before) - middle(bars[0] as Bar)) / (bars.length - 1) : undefined;
-      const slack = Math.max(1, OFF * (pitch ?? distance));
-      if (distance < least - 1 || distance > most + 1 || (pitch !== undefined && Math.abs(distance - pitch) > slack)) end();
+  let first = 0;
+  for (let index = 0; index <= count; index++) {
+    const goesOn = index < count && (index === first || isInStep(first, index, least, most));
+    const isBar = index < count && (ends[index] as number) - (begins[index] as number) <= widest;
+    if (goesOn && isBar) continue;
+    if (index - first >= LEAST_BARS) {
+      const bars: Bar[] = [];
+      for (let each = first; each < index; each++) bars.push({ from: begins[each] as number, to: ends[each] as number });
+      found.push(bars);
     }
-    if (x - from > 0.8 * most) end();
-    else bars.push(bar);
+    first = isBar ? index : index + 1;
   }
-  end();
   return found;
+}
+
+const NONE: readonly (readonly Bar[])[] = [];
+
+/** Finds the bars of a row and counts them. */
+function barsAlong({ data, start, step, next, width }: Rows, row: number): number {
+  if (begins.length < width) [begins, ends] = [new Int32Array(width), new Int32Array(width)];
+  let count = 0;
+  let isInk = false;
+  for (let x = 0, at = start + row * next; x < width; x++, at += step) {
+    if ((data[at] as number) < INK === isInk) continue;
+    if (isInk) ends[count++] = x;
+    else begins[count] = x;
+    isInk = !isInk;
+  }
+  if (isInk) ends[count++] = width;
+  return count;
+}
+
+const middleOf = (bar: number): number => ((begins[bar] as number) + (ends[bar] as number)) / 2;
+
+/** Whether a bar stands where the one before it and all since the first lead to expect it. */
+function isInStep(first: number, index: number, least: number, most: number): boolean {
+  const before = middleOf(index - 1);
+  const distance = middleOf(index) - before;
+  if (distance < least || distance > most) return false;
+  const bars = index - first;
+  const pitch = bars > 3 ? (before - middleOf(first)) / (bars - 1) : distance;
+  return Math.abs(distance - pitch) <= Math.max(1, OFF * pitch);
 }
 
 const middle = ({ from, to }: Bar): number => (from + to) / 2;
 
 /** How far each bar reaches up and down from a row: its first and its last row. */
 function extents(
-  { data, width, height, pixelsPerPt }: GreyRaster,
+  { data, start, step, next, width, height, pixelsPerPt }: Rows,
   row: number,
   bars: readonly Bar[],
 ): { readonly tops: number[]; readonly bottoms: number[] } {
@@ -127,7 +175,8 @@ function extents(
   const end = (bar: Bar, by: 1 | -1): number => {
     const x = Math.min(width - 1, Math.floor(middle(bar)));
     let y = row;
-    while (y + by >= 0 && y + by < height && Math.abs(y - row) < most && (data[(y + by) * width + x] as number) < INK) y += by;
+    const isInk = (at: number): boolean => at >= 0 && at < height && (data[start + at * next + x * step] as number) < INK;
+    while (Math.abs(y - row) < most && isInk(y + by)) y += by;
     return y;
   };
   return { tops: bars.map((bar) => end(bar, -1)), bottoms: bars.map((bar) => end(bar, 1)) };
@@ -144,7 +193,7 @@ function tellsByHeight(ends: readonly number[], pixelsPerPt: number): boolean {
 }
 
 /** Measures the one row of bars on a raster. */
-function measure(raster: GreyRaster, run: FourStateRow['run']): FourStateRow | undefined {
+function measure(raster: Rows, run: FourStateRow['run']): FourStateRow | undefined {
   const { pixelsPerPt: perPt, origin } = raster;
   const step = Math.max(1, Math.floor((STEP / 2) * perPt));
   for (let row = step; row < raster.height; row += step) {
