@@ -36,8 +36,6 @@ const DENSE_LONGEST = 7;
 /** A cell is dense when its mean darkness (grey steps) lies between these: finest codes are an even grey here, solid areas are not. */
 const DENSE = { least: 45, most: 235 };
 
-type Kind = 'level' | 'upright' | 'matrix';
-
 const textures = new WeakMap<GreyRaster, Texture>();
 const areasOf = new WeakMap<SourcePage, readonly CodeLikeArea[]>();
 const denseOf = new WeakMap<SourcePage, readonly Box[]>();
@@ -65,9 +63,9 @@ export function denseAreas(page: SourcePage): readonly Box[] {
     const texture = pageTexture(page);
     const raster = page.ink();
     const bars = codeLikeAreas(page).filter((area) => area.kind === 'linear');
-    const dense = texture.dense.slice();
-    for (const { box } of bars) clearCells(dense, texture, raster, box);
-    return components({ ...texture, dense }, 'dense')
+    const cells = texture.cells.slice();
+    for (const { box } of bars) clearCells(cells, texture, raster, box);
+    return components({ ...texture, cells }, DENSE_CELL)
       .filter(mayBeCode)
       .map(({ x0, y0, x1, y1 }) => toPt(raster, x0, y0, x1 + 1, y1 + 1));
   });
@@ -78,53 +76,53 @@ function mayBeCode({ x0, y0, x1, y1, cells }: Component): boolean {
   return Math.min(w, h) >= DENSE_CELLS && Math.max(w, h) <= DENSE_LONGEST * Math.min(w, h) && cells >= DENSE_FILL * w * h;
 }
 
-/** Takes a box and the part-filled cells along its edge out of the dense cells. */
-function clearCells(dense: Uint8Array, { columns, rows }: Texture, { pixelsPerPt, origin }: GreyRaster, box: Box): void {
+/** Takes a box and the part-filled cells along its edge out of the cells. */
+function clearCells(cells: Uint8Array, { columns, rows }: Texture, { pixelsPerPt, origin }: GreyRaster, box: Box): void {
   const k = pixelsPerPt / CELL;
   const from = (at: number, start: number): number => Math.max(0, Math.round((at - start) * k) - 1);
   for (let y = from(box.y, origin.y); y <= Math.min(rows - 1, from(box.y + box.height, origin.y) + 1); y++) {
-    for (let x = from(box.x, origin.x); x <= Math.min(columns - 1, from(box.x + box.width, origin.x) + 1); x++) dense[y * columns + x] = 0;
+    for (let x = from(box.x, origin.x); x <= Math.min(columns - 1, from(box.x + box.width, origin.x) + 1); x++) cells[y * columns + x] = 0;
   }
 }
 
 /** The code-like areas of any coarse raster (about 108 dpi). */
 export function findCodeLike(raster: GreyRaster, grid: Texture = textureOf(raster)): readonly CodeLikeArea[] {
   const areas: CodeLikeArea[] = [];
-  for (const kind of ['level', 'upright', 'matrix'] as const) {
+  for (const kind of [LEVEL, UPRIGHT, MATRIX]) {
     for (const { x0, y0, x1, y1, cells } of components(grid, kind)) {
       const w = x1 - x0 + 1;
       const h = y1 - y0 + 1;
-      if (kind === 'matrix') {
+      if (kind === MATRIX) {
         if (Math.min(w, h) < MATRIX_CELLS || cells < MATRIX_FILL * w * h) continue;
       } else {
-        const [long, high] = kind === 'level' ? [w, h] : [h, w];
+        const [long, high] = kind === LEVEL ? [w, h] : [h, w];
         if (long < LINEAR_CELLS.long || high < LINEAR_CELLS.high || cells < 0.6 * w * h) continue;
       }
       areas.push({
         box: toPt(raster, x0, y0, x1 + 1, y1 + 1),
-        kind: kind === 'matrix' ? 'matrix' : 'linear',
-        run: kind === 'matrix' ? undefined : kind,
+        kind: kind === MATRIX ? 'matrix' : 'linear',
+        run: kind === MATRIX ? undefined : kind === LEVEL ? 'level' : 'upright',
       });
     }
   }
   return areas.sort((a, b) => a.box.y - b.box.y || a.box.x - b.box.x);
 }
 
+/** What a cell's texture is, as bits: it may be dense beside being of one of the other kinds. */
+const [LEVEL, UPRIGHT, MATRIX, DENSE_CELL, SEEN] = [1, 2, 4, 8, 16];
+
 export interface Texture {
   readonly columns: number;
   readonly rows: number;
-  readonly kinds: readonly (Kind | undefined)[];
-  /** 1 for each cell that is dense enough to be part of a matrix code. */
-  readonly dense: Uint8Array;
+  /** Of each cell, row by row, the sum of what it is: a row of bars `LEVEL` or `UPRIGHT`, `MATRIX`, or `DENSE_CELL` enough to be part of a matrix code. */
+  readonly cells: Uint8Array;
 }
 
 function textureOf(raster: GreyRaster): Texture {
   const { width, height, data } = raster;
   const columns = Math.floor(width / CELL);
   const rows = Math.floor(height / CELL);
-  const kinds: (Kind | undefined)[] = new Array<Kind | undefined>(columns * rows);
-  const dense = new Uint8Array(columns * rows);
-  const seen = new Uint8Array(columns * rows);
+  const cells = new Uint8Array(columns * rows);
   const { count, at } = inkRuns(raster);
   for (let run = 0; run < 3 * count; run += 3) {
     const row = Math.floor((at[run] as number) / CELL);
@@ -132,46 +130,46 @@ function textureOf(raster: GreyRaster): Texture {
     const to = Math.min(columns * CELL, at[run + 2] as number);
     for (let column = Math.floor((at[run + 1] as number) / CELL); column * CELL < to; column++) {
       const cell = row * columns + column;
-      if (seen[cell] === 1) continue;
-      seen[cell] = 1;
-      const { kind, isDense } = look(data, width, row * CELL * width + column * CELL);
-      kinds[cell] = kind;
-      dense[cell] = isDense ? 1 : 0;
+      if (cells[cell] === 0) cells[cell] = SEEN | look(data, width, row * CELL * width + column * CELL);
     }
   }
-  return { columns, rows, kinds: withoutRules(kinds, columns, rows), dense };
+  return { columns, rows, cells: withoutRules(cells, columns, rows) };
 }
 
 /** A single ruled line has the texture of bars, too; bars have more of them beside it: three of five cells across. */
-function withoutRules(kinds: readonly (Kind | undefined)[], columns: number, rows: number): (Kind | undefined)[] {
-  return kinds.map((kind, cell) => {
-    if (kind !== 'level' && kind !== 'upright') return kind;
-    const [at, count, step] = kind === 'level' ? [cell % columns, columns, 1] : [Math.floor(cell / columns), rows, columns];
+function withoutRules(cells: Uint8Array, columns: number, rows: number): Uint8Array {
+  return cells.map((all, cell) => {
+    const run = all & (LEVEL | UPRIGHT);
+    if (run === 0) return all;
+    const [at, count, step] = run === LEVEL ? [cell % columns, columns, 1] : [Math.floor(cell / columns), rows, columns];
     let beside = 0;
-    for (let away = -2; away <= 2; away++) if (at + away >= 0 && at + away < count && kinds[cell + away * step] === kind) beside += 1;
-    return beside >= 3 ? kind : undefined;
+    for (let away = -2; away <= 2; away++) {
+      if (at + away >= 0 && at + away < count && ((cells[cell + away * step] as number) & run) !== 0) beside += 1;
+    }
+    return beside >= 3 ? all : all & ~run;
   });
 }
 
-function look(data: Uint8Array, width: number, corner: number): { kind: Kind | undefined; isDense: boolean } {
+/** What a cell is whose first pixel is at `corner`; the last pixel of the raster is its own neighbour. */
+function look(data: Uint8Array, width: number, corner: number): number {
   let across = 0;
   let down = 0;
   let dark = 0;
+  const last = data.length - 1;
   for (let start = corner; start < corner + CELL * width; start += width) {
     for (let at = start; at < start + CELL; at++) {
       const here = data[at] as number;
       dark += 255 - here;
-      across += Math.abs(here - (data[at + 1] ?? here));
-      down += Math.abs(here - (data[at + width] ?? here));
+      across += Math.abs(here - (data[at < last ? at + 1 : at] as number));
+      down += Math.abs(here - (data[at + width <= last ? at + width : at] as number));
     }
   }
   const cell = CELL * CELL;
-  const level = across >= BUSY * cell && down < ALONG * across;
-  const upright = down >= BUSY * cell && across < ALONG * down;
+  const dense = dark >= DENSE.least * cell && dark <= DENSE.most * cell ? DENSE_CELL : 0;
+  if (across >= BUSY * cell && down < ALONG * across) return LEVEL | dense;
+  if (down >= BUSY * cell && across < ALONG * down) return UPRIGHT | dense;
   const half = dark >= HALF_DARK.least * cell && dark <= HALF_DARK.most * cell;
-  const matrix = !level && !upright && half && across >= MATRIX_BUSY * cell && down >= MATRIX_BUSY * cell;
-  const isDense = dark >= DENSE.least * cell && dark <= DENSE.most * cell;
-  return { kind: level ? 'level' : upright ? 'upright' : matrix ? 'matrix' : undefined, isDense };
+  return (half && across >= MATRIX_BUSY * cell && down >= MATRIX_BUSY * cell ? MATRIX : 0) | dense;
 }
 
 interface Component {
@@ -183,17 +181,16 @@ interface Component {
 }
 
 /** Groups of cells of one kind that touch by a side; in bar codes one quiet cell may be jumped along the row, in dense areas either way. */
-function components({ columns, rows, kinds, dense }: Texture, kind: Kind | 'dense'): Component[] {
-  const is = (cell: number): boolean => (kind === 'dense' ? dense[cell] === 1 : kinds[cell] === kind);
-  const seen = new Uint8Array(columns * rows);
+function components({ columns, rows, cells }: Texture, kind: number): Component[] {
+  const open = cells.map((each) => ((each & kind) !== 0 ? 1 : 0));
   const found: Component[] = [];
-  const jumpX = kind === 'level' || kind === 'dense' ? 2 : 1;
-  const jumpY = kind === 'upright' || kind === 'dense' ? 2 : 1;
-  for (let start = 0; start < kinds.length; start++) {
-    if (seen[start] || !is(start)) continue;
+  const jumpX = kind === LEVEL || kind === DENSE_CELL ? 2 : 1;
+  const jumpY = kind === UPRIGHT || kind === DENSE_CELL ? 2 : 1;
+  const stack: number[] = [];
+  for (let start = open.indexOf(1); start !== -1; start = open.indexOf(1, start + 1)) {
     const component: Component = { x0: columns, y0: rows, x1: 0, y1: 0, cells: 0 };
-    const stack = [start];
-    seen[start] = 1;
+    stack.push(start);
+    open[start] = 0;
     for (let cell = stack.pop(); cell !== undefined; cell = stack.pop()) {
       const x = cell % columns;
       const y = Math.floor(cell / columns);
@@ -202,25 +199,18 @@ function components({ columns, rows, kinds, dense }: Texture, kind: Kind | 'dens
       component.y0 = Math.min(component.y0, y);
       component.y1 = Math.max(component.y1, y);
       component.cells += 1;
-      const visit = (nx: number, ny: number): void => {
-        if (nx < 0 || ny < 0 || nx >= columns || ny >= rows) return;
-        const next = ny * columns + nx;
-        if (seen[next] || !is(next)) return;
-        seen[next] = 1;
-        stack.push(next);
-      };
-      for (let step = 1; step <= jumpX; step++) {
-        visit(x - step, y);
-        visit(x + step, y);
-      }
-      for (let step = 1; step <= jumpY; step++) {
-        visit(x, y - step);
-        visit(x, y + step);
-      }
+      for (let nx = Math.max(0, x - jumpX); nx <= Math.min(columns - 1, x + jumpX); nx++) take(open, y * columns + nx, stack);
+      for (let ny = Math.max(0, y - jumpY); ny <= Math.min(rows - 1, y + jumpY); ny++) take(open, ny * columns + x, stack);
     }
     found.push(component);
   }
   return found;
+}
+
+function take(open: Uint8Array, cell: number, stack: number[]): void {
+  if (open[cell] === 0) return;
+  open[cell] = 0;
+  stack.push(cell);
 }
 
 function toPt({ pixelsPerPt, origin }: GreyRaster, x0: number, y0: number, x1: number, y1: number): Box {
