@@ -11,8 +11,16 @@ const GAPS = [2, 3, 4, 5, 6.5, 8, 10, 13, 16, 20].map(mmToPt);
 /** A rule from edge to edge of a larger page divides it; this near (pt) to both edges. */
 const EDGE_TO_EDGE = mmToPt(12);
 
-/** Connected ink: bounding boxes to about 1 mm, tight to the pixel. */
+const blobsOf = new WeakMap<GreyRaster, readonly Box[]>();
+
+/** Connected ink: bounding boxes to about 1 mm, tight to the pixel. Each raster is looked at once. */
 export function inkBlobs(raster: GreyRaster): readonly Box[] {
+  let blobs = blobsOf.get(raster);
+  if (!blobs) blobsOf.set(raster, (blobs = findBlobs(raster)));
+  return blobs;
+}
+
+function findBlobs(raster: GreyRaster): readonly Box[] {
   const { width, height, pixelsPerPt: k, origin } = raster;
   const cells = inkedCells(raster);
   const { columns, state, left, top, right: rightmost, bottom: lowest } = cells;
