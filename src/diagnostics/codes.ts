@@ -144,7 +144,6 @@ export const DIAGNOSTIC_CODES = [
   'orders/no-number',
   'orders/no-order',
   'orders/no-such-mate',
-  'orders/order-twice',
   'orders/other-channel',
   'orders/pick-up',
   'orders/quotes',

@@ -16,14 +16,9 @@ export interface Bundle {
  * Puts together what goes in one parcel: orders of a channel of which one names the other as `together`, and orders of a channel with the
  * same tracking number, buyer and address. Each order given is in exactly one bundle. A bundle expects as many labels as one of its orders
  * states parcels, or as it has different tracking numbers, whichever is more.
- * @param orders by index; only those in `taken` are bundled
  */
-export function bundlesOf(
-  orders: readonly Order[],
-  taken: readonly number[],
-  numbers: ReadonlyMap<number, OrderNumbers<number>>,
-): readonly Bundle[] {
-  const parent = new Map(taken.map((index) => [index, index]));
+export function bundlesOf(orders: readonly Order[], numbers: ReadonlyMap<number, OrderNumbers<number>>): readonly Bundle[] {
+  const parent = new Map(orders.map((_, index) => [index, index]));
   const rootOf = (index: number): number => {
     let root = index;
     for (let next = parent.get(root) ?? root; next !== root; next = parent.get(root) ?? root) root = next;
@@ -36,9 +31,7 @@ export function bundlesOf(
     if (low !== undefined && high !== undefined) parent.set(high, low);
   };
   const sameParcel = new Map<string, number>();
-  for (const index of taken) {
-    const order = orders[index];
-    if (!order) continue;
+  for (const [index, order] of orders.entries()) {
     // One number of several orders names none of them.
     for (const number of order.together) {
       const named = numbers.get(order.channel)?.get(number) ?? [];
@@ -54,7 +47,7 @@ export function bundlesOf(
     }
   }
   const members = new Map<number, number[]>();
-  for (const index of taken) {
+  for (const index of orders.keys()) {
     const root = rootOf(index);
     const known = members.get(root);
     if (known) known.push(index);

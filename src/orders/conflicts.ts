@@ -1,7 +1,7 @@
 import type { Reason } from '../sheet/sheet.js';
 import type { Clue } from './matching.js';
 import type { Order, OrderState } from './order.js';
-import { listed, orderWord, ordersWord, placeWord, STATE_WORDS } from './order-text.js';
+import { listed, orderWord, ordersWord, placesWords, placeWord, STATE_WORDS } from './order-text.js';
 import { tailOf } from './tracking.js';
 
 const CLUE_WORDS: Readonly<Record<Clue, string>> = {
@@ -35,9 +35,10 @@ export const otherChannel = (orders: readonly Order[]): Reason => ({
   remedy: 'Move the file into the folder of that channel, or take the tracking number out of the wrong order.',
 });
 
-export const sameNumber = (orders: readonly Order[]): Reason => ({
+/** Of an order whose number stands elsewhere, too. */
+export const sameNumber = (order: Order): Reason => ({
   code: 'orders/same-number',
-  message: `${ordersWord(orders)} is there more than once, and not alike (${listed(orders.map(placeWord).sort())})`,
+  message: `order ${orderWord(order)} is there more than once, and not alike (${listed(placesWords(order))})`,
   remedy: 'Leave the valid one in the order file and take the others out, then run again.',
 });
 

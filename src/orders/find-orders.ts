@@ -1,10 +1,9 @@
 import type { Reason } from '../sheet/sheet.js';
-import { cluesDiffer, otherChannel, sameNumber, sharedTracking, twoOrders } from './conflicts.js';
+import { cluesDiffer, otherChannel, sharedTracking, twoOrders } from './conflicts.js';
 import { namedByFile } from './file-name.js';
 import type { ChannelRules, Clue, Evidence } from './matching.js';
 import type { Order } from './order.js';
 import type { OrderIndex } from './order-index.js';
-import { orderNumberKey } from './order-numbers.js';
 import type { ReadLabel } from './read-label.js';
 import { knowsTracking } from './tracking.js';
 
@@ -72,11 +71,7 @@ export function findOrders(index: OrderIndex, label: ReadLabel, rules: ChannelRu
   const first = clues[0] ?? named('address', byAddress(index, label));
   const [bundle] = first.bundles;
   if (bundle === undefined) return { kind: 'none' };
-  if (first.bundles.length > 1) {
-    const orders = ordersOf(first.orders);
-    const isOneNumber = new Set(orders.map((order) => orderNumberKey(order.number))).size === 1;
-    return conflict(first.orders, isOneNumber ? sameNumber(orders) : twoOrders(first.by, orders));
-  }
+  if (first.bundles.length > 1) return conflict(first.orders, twoOrders(first.by, ordersOf(first.orders)));
   const other = clues.find((clue) => isSpecific(clue) && clue.bundles[0] !== bundle);
   if (other && isSpecific(first)) {
     const orders = [...new Set([...first.orders, ...other.orders])];

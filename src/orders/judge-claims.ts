@@ -5,7 +5,6 @@ import type { Finding } from './find-orders.js';
 import { daysBetween, foldedLabelDate } from './label-date.js';
 import type { ChannelRules } from './matching.js';
 import type { Order } from './order.js';
-import { orderNumberKey } from './order-numbers.js';
 import type { OrderIndex } from './order-index.js';
 import { compareNatural } from './natural.js';
 import type { ReadLabel } from './read-label.js';
@@ -20,12 +19,11 @@ export interface Claim {
 export function againstLabel(index: OrderIndex, { label, finding }: Claim, addresses: AddressCheck): readonly Reason[] {
   const reasons: Reason[] = [];
   const bundle = index.bundles[finding.bundle]?.orders ?? [];
-  const ambiguous = finding.orders.find((order) => index.ambiguous.has(order));
-  if (ambiguous !== undefined) reasons.push(sameNumber(withNumberOf(index, ambiguous)));
   // By number, so that the order of the files changes nothing.
   for (const order of ordersAt(index, finding.orders).toSorted(
     (a, b) => compareNatural(a.number, b.number) || compareNatural(a.id, b.id),
   )) {
+    if (order.differsAt !== undefined) reasons.push(sameNumber(order));
     if (order.state !== 'to-ship') reasons.push(notToShip(order, order.state));
     else if (order.incomplete === true) reasons.push(incomplete(order));
   }
@@ -68,11 +66,3 @@ export function againstCount(index: OrderIndex, bundle: number, claims: readonly
 
 export const ordersAt = (index: OrderIndex, indexes: readonly number[]): readonly Order[] =>
   indexes.flatMap((each) => index.orders[each] ?? []);
-
-function withNumberOf(index: OrderIndex, order: number): readonly Order[] {
-  const { channel, number } = index.orders[order] ?? { channel: -1, number: '' };
-  return ordersAt(
-    index,
-    (index.numbers.get(channel)?.get(orderNumberKey(number)) ?? []).toSorted((a, b) => a - b),
-  );
-}

@@ -19,7 +19,7 @@ const DISAGREE: ReadonlySet<string> = new Set(['orders/fewer-labels', 'orders/mo
 
 /**
  * What to look after: orders that expect a label and have none; labels without an order, printed or held; orders and labels that are there
- * twice; orders whose labels are too many or too few; orders that name another one (together) that isn't there. In this order, orders and labels as
+ * twice and not alike; orders whose labels are too many or too few; orders that name another one (together) that isn't there. In this order, orders and labels as
  * given. Sentences name order numbers and files, never buyers or addresses, of tracking numbers the last four characters.
  * @param places what `orderPlaces` says of the same orders
  */
@@ -33,7 +33,7 @@ export function looseEnds(
   return [
     ...withoutLabel(orders, places),
     ...withoutOrder(matching, shown),
-    ...twice(orders, matching),
+    ...twice(orders, places),
     ...disagreeing(matching, shown),
     ...missingMates(orders),
   ];
@@ -67,26 +67,12 @@ function withoutOrder({ labels }: Matching, shown: ReadonlyMap<string, string>):
   });
 }
 
-/** Orders alike in everything, and orders of one number that differ; labels that are there twice are among the disagreeing. */
-function twice(orders: readonly Order[], { repeated }: Matching): readonly LooseEnd[] {
-  const byId = new Map(orders.map((order) => [order.id, order]));
-  const alike = repeated.flatMap(({ order, first }): LooseEnd[] => {
-    const [one, other] = [byId.get(order), byId.get(first)];
-    if (!one || !other) return [];
-    const message = `order ${orderWord(one)} is there twice and alike (${placeWord(other)}; ${placeWord(one)}); it counts once`;
-    return [{ code: 'orders/order-twice', message, remedy: 'Nothing to do.', orders: [order, first], labels: [] }];
+/** Orders in doubt; labels that are there twice are among the disagreeing. */
+function twice(orders: readonly Order[], places: readonly PlacedOrder[]): readonly LooseEnd[] {
+  return orders.flatMap((order, at): LooseEnd[] => {
+    const matters = order.differsAt !== undefined && places[at]?.place !== 'not-expected';
+    return matters ? [{ ...sameNumber(order), orders: [order.id], labels: [] }] : [];
   });
-  const out = new Set(repeated.map(({ order }) => order));
-  const byNumber = new Map<string, Order[]>();
-  for (const order of orders) {
-    const key = orderNumberKey(order.number);
-    if (out.has(order.id) || !/[\p{L}\p{N}]/u.test(key)) continue;
-    const known = byNumber.get(`${order.channel} ${key}`);
-    if (known) known.push(order);
-    else byNumber.set(`${order.channel} ${key}`, [order]);
-  }
-  const differing = [...byNumber.values()].filter((same) => same.length > 1);
-  return [...alike, ...differing.map((same): LooseEnd => ({ ...sameNumber(same), orders: same.map(({ id }) => id), labels: [] }))];
 }
 
 /** One loose end for all labels that are held for the same reason with the same orders. */

@@ -61,8 +61,8 @@ export function placeReturns(
     function alone({ facts }: ReadLabel, { rules, finding }: Asked): LabelEnd {
       if (finding.kind === 'conflict') return held(finding.orders, finding.reason);
       if (finding.kind === 'none') return rules.withoutOrder === 'hold' ? held([], noOrder()) : { kind: 'without-order', label: facts.id };
-      const ambiguous = finding.orders.filter((order) => index.ambiguous.has(order));
-      if (ambiguous.length > 0) return held(finding.orders, sameNumber(ordersAt(index, ambiguous)));
+      const inDoubt = ordersAt(index, finding.orders).find(({ differsAt }) => differsAt !== undefined);
+      if (inDoubt) return held(finding.orders, sameNumber(inDoubt));
       const own = (claims.get(finding.bundle) ?? []).map((claim) => claim.label);
       const packed = own.find((each) => ends.get(each)?.kind === 'packed');
       const orders = ordersAt(index, finding.orders).map((order) => order.id);

@@ -17,7 +17,7 @@ import { ReadLabel } from './read-label.js';
  * A label is found an order by its strongest clue (see `findOrders`: tracking number, order number, file name, postcode with name) among
  * the orders of its own channel. Then it is held, with a reason each, when
  * - its clues contradict each other, or one of them names several orders;
- * - its order is there twice and not alike, or expects no label (cancelled, refunded, shipped, picked up, digital);
+ * - its order is there twice and not alike (see `mergeOrders`), or expects no label (cancelled, refunded, shipped, picked up, digital);
  * - name and postcode on it are another's (see `AddressCheck.differs`);
  * - its order has more or fewer labels than parcels, or its tracking number is on another label;
  * - it says that it is older than the channel takes;
@@ -96,10 +96,6 @@ export function matchOrders(orders: readonly Order[], labels: readonly LabelFact
   return {
     parcels: read.flatMap((label) => parcels.get(label) ?? []).map((parcel) => ({ ...parcel, returns: goWith.get(parcel.label) ?? [] })),
     labels: read.map((label) => returns.get(label) ?? ends.get(label) ?? { kind: 'untouched', label: label.facts.id }),
-    repeated: [...index.repeated].map(([order, first]) => ({
-      order: idsOf(index, [order])[0] ?? '',
-      first: idsOf(index, [first])[0] ?? '',
-    })),
   };
 }
 

@@ -65,6 +65,4 @@ export interface Matching {
   readonly parcels: readonly MatchedParcel[];
   /** One for each label given, in the order given. */
   readonly labels: readonly LabelEnd[];
-  /** Orders that are there more than once, alike in everything: `order` is left out, `first` stands for it. */
-  readonly repeated: readonly { readonly order: string; readonly first: string }[];
 }

@@ -1,40 +1,60 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Order } from './order.js';
+import { orderNumberKey } from './order-numbers.js';
 import { shown } from './plain-word.js';
 import type { OrdersRead } from './read-orders.js';
 
 /**
- * The orders of several files of one channel, in the order given: each number once. Of an order that two files tell differently the first
- * counts, as incomplete, which is told at the second.
+ * The orders of all files of one channel, in the order given: each number once, `#A-1` and `a-1` being one, since no label would tell them apart. Of
+ * an order that stands there twice the first counts; where they say different things it is marked (`differsAt`), and is to be shipped as soon as one of
+ * them says so. Each other one is told at its row, with the place of the first.
  */
 export function mergeOrders(files: readonly OrdersRead[]): OrdersRead {
-  const orders = new Map<string, Order>();
+  const byNumber = new Map<string, { readonly first: Order; readonly others: Order[] }>();
   const diagnostics: Diagnostic[] = [];
   for (const file of files) {
     diagnostics.push(...file.diagnostics);
     for (const order of file.orders) {
-      const first = orders.get(order.id);
-      if (!first) {
-        orders.set(order.id, order);
+      const known = byNumber.get(keyOf(order));
+      if (!known) {
+        byNumber.set(keyOf(order), { first: order, others: [] });
         continue;
       }
-      const same = saysTheSame(first, order);
-      diagnostics.push(told(first, order, same));
-      if (!same) orders.set(order.id, { ...first, incomplete: true });
+      const same = saysTheSame(known.first, order);
+      diagnostics.push(told(known.first, order, same));
+      if (!same) known.others.push(order);
     }
   }
-  return { orders: [...orders.values()], diagnostics };
+  return { orders: [...byNumber.values()].map(({ first, others }) => (others.length === 0 ? first : inDoubt(first, others))), diagnostics };
 }
 
-const saysTheSame = (a: Order, b: Order): boolean => isDeepStrictEqual({ ...a, place: null }, { ...b, place: null });
+function keyOf({ number }: Order): string {
+  const key = orderNumberKey(number);
+  return /[\p{L}\p{N}]/u.test(key) ? key : number;
+}
+
+const saysTheSame = (a: Order, b: Order): boolean => isDeepStrictEqual(withoutPlace(a), withoutPlace(b));
+const withoutPlace = ({ differsAt, ...order }: Order): unknown => ({
+  ...order,
+  id: '',
+  number: '',
+  place: '',
+  inDoubt: differsAt !== undefined,
+});
+
+const inDoubt = (first: Order, others: readonly Order[]): Order => ({
+  ...first,
+  state: others.every(({ state }) => state === first.state) ? first.state : 'to-ship',
+  differsAt: [...(first.differsAt ?? []), ...others.map(({ place }) => place)],
+});
 
 function told({ place: first }: Order, { number, place }: Order, same: boolean): Diagnostic {
   const where = `order ${shown(number)} stands in ${first.file}, line ${first.line}, too`;
   return {
     code: 'orders/duplicate-number',
     severity: same ? 'note' : 'warning',
-    message: same ? `${where}, and says the same` : `${where}, and says other things; the first counts, and the order as incomplete`,
+    message: same ? `${where}, and says the same; it counts once` : `${where}, and says other things; a label for it is held`,
     place: { kind: 'orders', file: place.file, line: place.line, col: 1 },
     remedy: same ? 'Leave out one of the files if they are the same export.' : 'Take the older export away, or correct one of the two.',
   };

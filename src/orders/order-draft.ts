@@ -1,5 +1,6 @@
 import type { Finding, Findings } from './findings.js';
 import { hasLostZeros } from './damage.js';
+import { fold } from './fold.js';
 import type { Order, OrderItem, OrderState } from './order.js';
 import type { OrderMap } from './order-map.js';
 import { MOST, SINGLE_FIELDS, singleValue, wholeNumber, type SingleField } from './order-values.js';
@@ -11,6 +12,9 @@ import { mostFinal } from './state-words.js';
 /** Several numbers in one cell: blanks belong to a number, these don't. */
 const BETWEEN_NUMBERS = /[,;|\n\r]+/;
 
+/** Who it goes to: rows that differ in this may be two orders of one number. */
+const ADDRESSEE: ReadonlySet<SingleField> = new Set(['buyer', 'address', 'postcode', 'country']);
+
 /** One order while its rows come in. */
 export class OrderDraft {
   private readonly written = new Map<SingleField, string>();
@@ -21,6 +25,8 @@ export class OrderDraft {
   private readonly together = new Set<string>();
   private readonly notes = new Set<string>();
   private readonly rows = new Set<string>();
+  /** Lines of rows that name another addressee. */
+  private readonly differing = new Set<number>();
   private incomplete = false;
   private first: RowFields | undefined;
 
@@ -72,18 +78,26 @@ export class OrderDraft {
       this.written.set(field, written);
       this.values.set(field, value);
     } else if (value !== '' && this.values.get(field) === '') this.values.set(field, value);
-    else if (value !== '' && value !== this.values.get(field)) this.contradict(field, value, fields);
+    else if (value !== '' && !this.isKnown(field, value)) this.contradict(field, value, fields);
+  }
+
+  /** An addressee may be written in capitals or without accents. */
+  private isKnown(field: SingleField, value: string): boolean {
+    const known = this.values.get(field) ?? '';
+    return value === known || (ADDRESSEE.has(field) && fold(value) === fold(known));
   }
 
   private contradict(field: SingleField, value: string, fields: RowFields): void {
     const isFirst = !this.contradicted.has(field);
     this.contradicted.add(field);
     const isState = field === 'state' || field === 'fulfilment';
+    if (ADDRESSEE.has(field)) this.differing.add(fields.row.start.line);
     if (isState) this.values.set(field, 'to-ship');
     else if (field === 'gift') this.values.set(field, 'yes');
     else if (field === 'parcels') this.values.set(field, String(Math.max(Number(value), Number(this.values.get(field)))));
     if (!isFirst) return;
-    const counts = isState ? 'it counts as to be shipped' : field === 'gift' ? 'it counts as a gift' : 'none of them counts';
+    const none = ADDRESSEE.has(field) ? 'none of them counts, and a label for it is held' : 'none of them counts';
+    const counts = isState ? 'it counts as to be shipped' : field === 'gift' ? 'it counts as a gift' : none;
     this.findings.add(
       {
         code: 'orders/contradiction',
@@ -129,6 +143,7 @@ export class OrderDraft {
     const date = (field: SingleField): string | undefined => (value(field) === '' ? undefined : value(field));
     const states = [value('state'), value('fulfilment')].filter((each) => each !== '') as OrderState[];
     const giftMessage = value('gift-message');
+    const { file } = this.findings;
     const partly = this.contradicted.has('state') || this.contradicted.has('fulfilment');
     return {
       id: `${channel}:${this.number}`,
@@ -149,7 +164,8 @@ export class OrderDraft {
       parcels: Number(value('parcels')) || 1,
       together: [...this.together],
       ...(this.incomplete || partly ? { incomplete: true as const } : {}),
-      place: { file: this.findings.file, line: this.firstLine },
+      ...(this.differing.size > 0 ? { differsAt: [...this.differing].map((line) => ({ file, line })) } : {}),
+      place: { file, line: this.firstLine },
     };
   }
 

@@ -16,11 +16,10 @@ export interface PlacedOrder {
 
 /**
  * Where each order ends, in the order given: `packed` with all its labels; `held` when a held outbound label is or may be its own; `no-label` when
- * it expects one and there is none; `not-expected` when it expects none, or stands for nothing because the same order is there before.
+ * it expects one and there is none; `not-expected` when it expects none.
  */
 export function orderPlaces(orders: readonly Order[], labels: readonly LabelFacts[], matching: Matching): readonly PlacedOrder[] {
   const returns = new Set(labels.filter(({ isReturn }) => isReturn).map(({ id }) => id));
-  const repeated = new Set(matching.repeated.flatMap(({ order, first }) => (order === first ? [] : [order])));
   const packed = new Map<string, string[]>();
   const held = new Map<string, string[]>();
   for (const end of matching.labels) {
@@ -36,7 +35,7 @@ export function orderPlaces(orders: readonly Order[], labels: readonly LabelFact
     const [own, doubtful] = [packed.get(id), held.get(id)];
     if (own) return { order: id, place: 'packed', labels: own };
     if (doubtful) return { order: id, place: 'held', labels: doubtful };
-    return { order: id, place: state === 'to-ship' && !repeated.has(id) ? 'no-label' : 'not-expected', labels: [] };
+    return { order: id, place: state === 'to-ship' ? 'no-label' : 'not-expected', labels: [] };
   });
 }
 

@@ -21,7 +21,11 @@ export function listed(words: readonly string[]): string {
 }
 
 /** `orders.csv, line 12`. */
-export const placeWord = ({ place }: Order): string => `${place.file}, line ${place.line}`;
+export const placeWord = ({ place }: Pick<Order, 'place'>): string => `${place.file}, line ${place.line}`;
+
+/** All places of an order whose number is there more than once, its own first. */
+export const placesWords = ({ place, differsAt = [] }: Order): readonly string[] =>
+  [place, ...differsAt].map((each) => placeWord({ place: each }));
 
 /** How a sentence says the states that expect no label: `order A-1 …`. */
 export const STATE_WORDS: Readonly<Record<Exclude<OrderState, 'to-ship'>, string>> = {

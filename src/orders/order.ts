@@ -27,9 +27,9 @@ export interface OrderPlace {
 }
 
 /**
- * One order of a channel, checked. Personal data: it lives in memory, and is written on slips and lists only. Dates are ISO 8601 calendar
- * dates (`2026-11-28`); undefined is unknown or damaged, which a diagnostic says. What a spreadsheet has damaged is left out and never
- * matched on.
+ * One order of a channel, checked; each number of a channel is there once (see `mergeOrders`). Personal data: it lives in memory, and is
+ * written on slips and lists only. Dates are ISO 8601 calendar dates (`2026-11-28`); undefined is unknown or damaged, which a diagnostic
+ * says. What a spreadsheet has damaged is left out and never matched on.
  */
 export interface Order {
   /** Unique in the run: `0:A-1001` is order A-1001 of the first channel. */
@@ -59,9 +59,14 @@ export interface Order {
   /** Other orders (their numbers) that go in the same parcel, as far as the export says. */
   readonly together: readonly string[];
   /**
-   * Set where a part of it is known to be missing or contradicts itself: a row that can't be read, an item whose quantity isn't known, two
-   * files that say different things. A slip or list made from it would look whole and not be.
+   * Set where a part of it is known to be missing or contradicts itself: a row that can't be read, an item whose quantity isn't known. A slip
+   * or list made from it would look whole and not be.
    */
   readonly incomplete?: true;
+  /**
+   * Set where its number stands elsewhere, too, and not alike: in another file, or in a row of its own file that names another addressee. Which of
+   * them is right isn't known, so nothing is sent for it. At least one place.
+   */
+  readonly differsAt?: readonly OrderPlace[];
   readonly place: OrderPlace;
 }

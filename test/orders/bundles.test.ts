@@ -47,18 +47,3 @@ describe('what goes in one parcel', () => {
     expect(bundles(order('A-1', { tracking: [T1], together: ['A-2'] }), order('A-2', { tracking: [T2] }))).toEqual(['A-1+A-2 x2']);
   });
 });
-
-describe('orders of one number', () => {
-  it('alike in everything count once, the first by file and line; others are in doubt', () => {
-    const first = order('A-1', { id: 'a', place: { file: 'b.csv', line: 2 } });
-    const again = { ...first, id: 'b', place: { file: 'a.csv', line: 9 } };
-    const index = indexOrders([first, again]);
-    expect([[...index.repeated], [...index.ambiguous]]).toEqual([[[0, 1]], []]);
-    const changed = indexOrders([first, again, { ...first, id: 'c', number: '#a-1', postcode: '1' }]);
-    expect([[...changed.repeated], [...changed.ambiguous].sort()]).toEqual([[[0, 1]], [1, 2]]);
-  });
-
-  it('without a letter or digit are no number', () => {
-    expect(indexOrders([order('', { id: 'a' }), order('-', { id: 'b' }), order('', { id: 'c' })]).ambiguous.size).toBe(0);
-  });
-});

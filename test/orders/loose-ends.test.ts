@@ -40,15 +40,12 @@ describe('what is left over', () => {
     expect(ends([], [label('l')], rules({ hasOrders: false }))).toEqual([]);
   });
 
-  it('an order that is there twice, alike or not', () => {
-    const A = order('A-1001', { state: 'shipped' });
-    const again = { ...A, id: '0:A-1001:2', place: { file: 'orders (1).csv', line: 7 } };
-    expect(words(ends([A, again], []))).toEqual([
-      'orders/order-twice: order A-1001 is there twice and alike (orders (1).csv, line 7; orders.csv, line 2); it counts once',
-    ]);
-    expect(words(ends([A, { ...again, state: 'cancelled' }], []))).toEqual([
-      'orders/same-number: order A-1001 is there more than once, and not alike (orders (1).csv, line 7 and orders.csv, line 2)',
-    ]);
+  it('an order that is there twice and not alike, with all its places, unless it expects no label', () => {
+    const A = order('A-1001', { differsAt: [{ file: 'orders (1).csv', line: 7 }] });
+    const message = 'order A-1001 is there more than once, and not alike (orders.csv, line 2 and orders (1).csv, line 7)';
+    expect(words(ends([A], []))[1]).toBe(`orders/same-number: ${message}`);
+    expect(words(ends([A], [label('l', { lines: ['A-1001'] })]))).toEqual([`orders/same-number: ${message}`]);
+    expect(ends([{ ...A, state: 'shipped' }], [])).toEqual([]);
   });
 
   it('labels that are there twice, once for all of them', () => {

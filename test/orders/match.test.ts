@@ -167,14 +167,13 @@ describe('a label is held, not guessed', () => {
     expect(reason([A], [dated('2026-11-01')])).toBe('it is dated 2026-11-01, 27 days ago; this channel takes labels up to 14 days old');
   });
 
-  it('when its order number is there twice and not alike', () => {
-    const changed = order('A-1001', { id: '0:A-1001:2', postcode: '20095', tracking: [TRACKING], place: { file: 'more.csv', line: 3 } });
-    expect(end([A, changed], label('l', { lines: ['A-1001'] }))).toBe('held 0:A-1001 0:A-1001:2: orders/same-number');
-    expect(reason([A, changed], [label('l', { lines: ['A-1001'] })])).toBe(
-      'order A-1001 is there more than once, and not alike (more.csv, line 3 and orders.csv, line 2)',
+  it('when its order number is there twice and not alike, with the places of all', () => {
+    const A = order('A-1001', { tracking: [TRACKING], differsAt: [{ file: 'more.csv', line: 3 }] });
+    expect(end([A], label('l', { lines: ['A-1001'] }))).toBe('held 0:A-1001: orders/same-number');
+    expect(end([A], label('l', { tracking: TRACKING }))).toBe('held 0:A-1001: orders/same-number');
+    expect(reason([A], [label('l', { lines: ['A-1001'] })])).toBe(
+      'order A-1001 is there more than once, and not alike (orders.csv, line 2 and more.csv, line 3)',
     );
-    const other = { ...changed, tracking: [] };
-    expect(end([A, other], label('l', { tracking: TRACKING }))).toBe('held 0:A-1001: orders/same-number');
   });
 
   it('for every reason that there is', () => {
@@ -279,16 +278,6 @@ describe('labels without an order', () => {
     const A = order('A-1001', { channel: 1, tracking: [TRACKING] });
     expect(end([A], { ...stray, lines: ['Date 2026-01-02'] }, rules({ hasOrders: false }, {}))).toBe('untouched');
     expect(end([A], { ...stray, channel: 7 })).toBe('untouched');
-  });
-});
-
-describe('the same order twice', () => {
-  it('counts once, the first by file and line', () => {
-    const first = order('A-1001');
-    const again = order('A-1001', { id: '0:A-1001:2', place: { file: 'orders (1).csv', line: 2 } });
-    const matching = match([first, again], [label('l', { lines: ['A-1001'] })]);
-    expect(endOf(matching, 'l')).toBe('packed 0:A-1001:2 by order-number');
-    expect(matching.repeated).toEqual([{ order: '0:A-1001', first: '0:A-1001:2' }]);
   });
 });
 

@@ -23,9 +23,35 @@ describe('several order files of a channel', () => {
     expect(merged.diagnostics).toMatchObject([{ code: 'orders/duplicate-number', severity: 'note', place: { file: 'b.csv', line: 3 } }]);
   });
 
-  it('that tell it differently leave the first, as incomplete', () => {
-    const merged = mergeOrders([file('a.csv', 'Order,Name,Item\nA-1,Ada,Mug\n'), file('b.csv', 'Order,Name,Item\nA-1,Ada,Bowl\n')]);
-    expect(merged.orders).toMatchObject([{ number: 'A-1', incomplete: true, items: [{ description: 'Mug' }], place: { file: 'a.csv' } }]);
-    expect(merged.diagnostics).toMatchObject([{ severity: 'warning', message: expect.stringContaining('a.csv, line 2') as string }]);
+  it('that tell it differently leave the first, in doubt, with the places of the others', () => {
+    const merged = mergeOrders(['Mug', 'Bowl', 'Mug', 'Plate'].map((item, at) => file(`${at}.csv`, `Order,Name,Item\nA-1,Ada,${item}\n`)));
+    expect(merged.orders).toMatchObject([{ number: 'A-1', items: [{ description: 'Mug' }], place: { file: '0.csv', line: 2 } }]);
+    expect(merged.orders[0]?.differsAt).toEqual([1, 3].map((at) => ({ file: `${at}.csv`, line: 2 })));
+    expect(merged.diagnostics.map(({ severity, place }) => [severity, place])).toEqual(
+      (['warning', 'note', 'warning'] as const).map((severity, at) => [
+        severity,
+        { kind: 'orders', file: `${at + 1}.csv`, line: 2, col: 1 },
+      ]),
+    );
+    for (const { message } of merged.diagnostics) expect(message).toContain('stands in 0.csv, line 2, too');
+  });
+
+  it('of which one says that it is to be shipped leave it to be shipped', () => {
+    const text = (status: string): string => `Order,Status,Item\nA-1,${status},Mug\n`;
+    const read = (...states: readonly string[]) =>
+      mergeOrders(states.map((status, at) => readOrders(Buffer.from(text(status)), `${at}.csv`, mapFor(['Order', 'Status', 'Item']), 0)))
+        .orders;
+    expect(read('shipped', 'paid')).toMatchObject([{ state: 'to-ship' }]);
+    expect(read('cancelled', 'refunded')).toMatchObject([{ state: 'to-ship' }]);
+    expect(read('shipped', 'shipped')).toMatchObject([{ state: 'shipped' }]);
+  });
+
+  it('that write its number in another way tell of one order, for no label tells them apart', () => {
+    const merged = mergeOrders([
+      file('a.csv', 'Order,Name,Item\n#A-1,Ada,Mug\na-1,Ada,Mug\n'),
+      file('b.csv', 'Order,Name,Item\n\uff21-1,Eve,Mug\n-,Ada,Mug\n--,Ada,Mug\n'),
+    ]);
+    expect(merged.orders.map(({ number, differsAt = [] }) => [number, differsAt.length])).toEqual([['#A-1', 1], ['-', 0], ['--', 0]]); // prettier-ignore
+    expect(merged.diagnostics.map(({ severity }) => severity)).toEqual(['note', 'warning']);
   });
 });

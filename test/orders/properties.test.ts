@@ -5,6 +5,7 @@ import { looseEnds } from '../../src/orders/loose-ends.js';
 import { matchOrders } from '../../src/orders/match.js';
 import type { LabelEnd, Matching, MatchOptions } from '../../src/orders/matching.js';
 import { ORDER_STATES, type Order } from '../../src/orders/order.js';
+import { mergeOrders } from '../../src/orders/merge-orders.js';
 import { mismatches, orderPlaces, orderSums } from '../../src/orders/order-places.js';
 import { generateDay } from './day/day.js';
 import { addressed, label, order, rules } from './make.js';
@@ -27,11 +28,13 @@ const anyOrder = fc.record({
   together: few(NUMBERS, 1),
   notes: fc.constantFrom('', 'x'),
 });
-const anyOrders: fc.Arbitrary<readonly Order[]> = fc
-  .array(anyOrder, { maxLength: 14 })
-  .map((all) =>
-    all.map((each, at) => order(each.number, { ...each, id: `${each.channel}:${at}`, place: { file: 'orders.csv', line: at + 2 } })),
+const anyOrders: fc.Arbitrary<readonly Order[]> = fc.array(anyOrder, { maxLength: 14 }).map((all) => {
+  const orders = all.map((each, at) =>
+    order(each.number, { ...each, id: `${each.channel}:${at}`, place: { file: 'orders.csv', line: at + 2 } }),
   );
+  // As a run reads them: each number of a channel once.
+  return [0, 1, 2].flatMap((of) => mergeOrders([{ orders: orders.filter(({ channel }) => channel === of), diagnostics: [] }]).orders);
+});
 
 const line = fc.oneof(
   fc.tuple(fc.constantFrom('Order ', 'Ref ', '', 'x'), fc.constantFrom(...NUMBERS)).map(([word, number]) => [word + number]),

@@ -180,7 +180,8 @@ describe('rows of one order', () => {
   it('that contradict each other are told once for each field, and neither value counts', () => {
     const result = readTable('Order,Name,ZIP,Item\nA-1,Ada,01101,Mug\nA-1,Eve,01101,Plate\nA-1,Eve,01101,Bowl\n');
     expect(told(result)).toEqual(['3:5 orders/contradiction']);
-    expect(only(result)).toMatchObject({ buyer: '', postcode: '01101' });
+    const differsAt = [3, 4].map((line) => ({ file: 'orders.csv', line }));
+    expect(only(result)).toMatchObject({ buyer: '', postcode: '01101', differsAt, place: { line: 2 } });
     expect(only(result).items).toHaveLength(3);
   });
 
@@ -188,6 +189,11 @@ describe('rows of one order', () => {
     const result = readTable('Order,Name,Date,Item\nA-1,Ada,2026-11-28,Mug\nA-1,,28 Nov 2026,Plate\n');
     expect(result.diagnostics).toEqual([]);
     expect(only(result)).toMatchObject({ buyer: 'Ada', orderedOn: '2026-11-28' });
+  });
+
+  it('may write the addressee in capitals or without accents', () => {
+    const result = readTable('Order,Name,Item\nA-1,Zoé Sample,Mug\nA-1,ZOE SAMPLE,Plate\n');
+    expect([told(result), only(result).buyer, only(result).differsAt]).toEqual([[], 'Zoé Sample', undefined]);
   });
 
   it('of different states keep the order to be shipped, and incomplete', () => {

@@ -38,9 +38,10 @@ export const PLANTS: readonly ((day: RunDay) => void)[] = [
   (day) => {
     const alike = day.pair(SHEETS, 'packed', 'ready', { files: [1, 2] });
     day.plant('an order in two files, alike', 'row', 'orders/duplicate-number', alike);
-    const other = day.pair(SINGLES, 'held', 'held orders/incomplete', { files: [1, 2], cells: { '2:Pieces': '9' } });
+    const other = day.pair(SINGLES, 'held', 'held orders/same-number', { files: [1, 2], cells: { '2:Pieces': '9' } });
     day.plant('an order in two files, not alike', 'row', 'orders/duplicate-number', other);
-    held(day, 'an order in two files, not alike', 'orders/incomplete', other);
+    held(day, 'an order in two files, not alike', 'orders/same-number', other);
+    day.plant('an order in two files, not alike', 'loose', 'orders/same-number', other);
   },
   (day) => {
     const twice = day.pair(SHEETS, 'packed', 'ready', {}, 'file-twice');

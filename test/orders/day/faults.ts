@@ -39,14 +39,8 @@ export const FAULTS: Readonly<Record<string, (day: DayMaker) => void>> = {
     day.fault('orders/other-channel', [day.label(order, 'tracking', { channel })], [order]);
   },
   'an order number twice, not alike': (day) => {
-    const a = day.order(day.channel(), 'held');
-    const b = day.order(a.channel, 'held', {
-      ...a,
-      id: `${a.id}:2`,
-      notes: 'Leave it with the neighbour.',
-      place: { ...a.place, file: 'more.csv' },
-    });
-    day.fault('orders/same-number', [day.label(a, 'order-number')], [a, b]);
+    const order = day.order(day.channel(), 'held', { differsAt: [{ file: 'more.csv', line: 7 }] });
+    day.fault('orders/same-number', [day.label(order, day.random.pick(['order-number', 'address', 'file-name']))], [order]);
   },
   ...Object.fromEntries(
     (['cancelled', 'refunded', 'shipped', 'pick-up', 'digital'] as const).map((state) => [
@@ -122,11 +116,9 @@ export const FAULTS: Readonly<Record<string, (day: DayMaker) => void>> = {
   'an order without a label': (day) => {
     day.fault('orders/no-label', [], [day.order(day.channel(), 'no-label', { tracking: day.random.chance(0.5) ? [day.tracking()] : [] })]);
   },
-  'the same order twice': (day) => {
-    const a = day.order(day.channel(), 'packed');
-    const b = day.order(a.channel, 'not-expected', { ...a, id: `${a.id}:2`, place: { file: 'yesterday.csv', line: a.place.line } });
-    day.label(a, 'order-number');
-    day.fault('orders/order-twice', [], [b, a]);
+  'an order number twice, not alike, and no label': (day) => {
+    const order = day.order(day.channel(), 'no-label', { differsAt: [{ file: 'more.csv', line: 7 }] });
+    day.fault('orders/no-label', [], [order]);
   },
   'together with an order that is not there': (day) => {
     const order = day.order(day.channel(), 'packed', { together: ['KLN-99999'] });
