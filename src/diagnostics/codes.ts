@@ -145,6 +145,7 @@ export const DIAGNOSTIC_CODES = [
   'orders/no-order',
   'orders/no-such-mate',
   'orders/other-channel',
+  'orders/parcel-of',
   'orders/pick-up',
   'orders/quotes',
   'orders/refunded',

@@ -95,6 +95,18 @@ export const wrongCount = (orders: readonly Order[], labels: number, parcels: nu
       : 'Take out the labels that are too much, or correct the number of parcels in the order file.',
 });
 
+export const otherParcels = (orders: readonly Order[], said: number, parcels: number): Reason => ({
+  code: 'orders/parcel-of',
+  message: `it says that it is one of ${said} parcels, but ${ordersWord(orders)} ${orders.length === 1 ? 'goes' : 'go'} in ${parcels === 1 ? 'one' : parcels}`,
+  remedy: 'Fetch the missing labels and state the number of parcels in the order file; or find out whose label it is.',
+});
+
+export const sameParcel = (orders: readonly Order[], number: number, of: number): Reason => ({
+  code: 'orders/parcel-of',
+  message: `it says that it is parcel ${number} of ${of}, and so does another label for ${ordersWord(orders)}`,
+  remedy: 'Look at both labels: one may be there twice, and another missing.',
+});
+
 export const noOrder = (): Reason => ({
   code: 'orders/no-order',
   message: 'no order is found for this label',

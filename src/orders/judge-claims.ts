@@ -1,18 +1,32 @@
 import type { Reason } from '../sheet/sheet.js';
 import type { AddressCheck } from './compare-address.js';
-import { addressDiffers, incomplete, labelTwice, notToShip, sameNumber, tooOld, twoLabels, wrongCount } from './conflicts.js';
+import {
+  addressDiffers,
+  incomplete,
+  labelTwice,
+  notToShip,
+  otherParcels,
+  sameNumber,
+  sameParcel,
+  tooOld,
+  twoLabels,
+  wrongCount,
+} from './conflicts.js';
 import type { Finding } from './find-orders.js';
 import { daysBetween, foldedLabelDate } from './label-date.js';
 import type { ChannelRules } from './matching.js';
 import type { Order } from './order.js';
 import type { OrderIndex } from './order-index.js';
 import { compareNatural } from './natural.js';
+import type { ParcelOf } from './parcel-of.js';
 import type { ReadLabel } from './read-label.js';
 
 /** An outbound label that was found to be of a bundle. */
 export interface Claim {
   readonly label: ReadLabel;
   readonly finding: Finding & { readonly kind: 'found' };
+  /** Which of how many parcels it says that it is. */
+  readonly says: ParcelOf | undefined;
 }
 
 /** What is against the label itself, its orders known: number, status, address. */
@@ -43,7 +57,7 @@ export function againstAge({ lines }: ReadLabel, { maxAge }: ChannelRules, today
 
 /**
  * What is against the labels of one bundle together, in the order of `claims`: a tracking number on two of them; more or fewer labels than
- * parcels. Labels with one tracking number count once.
+ * parcels, or, where those are right, labels that say `parcel 1 of 3` of other parcels. Labels with one tracking number count once.
  */
 export function againstCount(index: OrderIndex, bundle: number, claims: readonly Claim[]): readonly (readonly Reason[])[] {
   const byTracking = new Map<string, Claim[]>();
@@ -58,10 +72,18 @@ export function againstCount(index: OrderIndex, bundle: number, claims: readonly
   const count = labels === parcels ? [] : [parcels === 1 ? twoLabels(bundled, labels) : wrongCount(bundled, labels, parcels)];
   return claims.map((claim) => {
     const same = twice.find(([tracking]) => tracking === claim.finding.tracking);
-    if (!same) return count;
+    if (!same) return count.length > 0 ? count : againstWords(claim, claims, bundled, parcels);
     const others = same[1].filter((other) => other !== claim).map(({ label }) => label.facts.shown);
     return [labelTwice(same[0], others.sort()), ...count];
   });
+}
+
+/** A label that is bought by itself says `1 of 1` whatever goes with it; only of several parcels a label knows. */
+function againstWords({ says }: Claim, claims: readonly Claim[], orders: readonly Order[], parcels: number): readonly Reason[] {
+  if (says === undefined || says.of === 1) return [];
+  if (says.of !== parcels) return [otherParcels(orders, says.of, parcels)];
+  const alike = claims.filter((other) => other.says?.number === says.number && other.says.of === says.of);
+  return alike.length > 1 ? [sameParcel(orders, says.number, says.of)] : [];
 }
 
 export const ordersAt = (index: OrderIndex, indexes: readonly number[]): readonly Order[] =>

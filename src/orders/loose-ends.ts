@@ -15,7 +15,13 @@ export interface LooseEnd extends Reason {
 }
 
 /** Codes of held labels that say that orders and labels don't add up; other reasons are told with the label. */
-const DISAGREE: ReadonlySet<string> = new Set(['orders/fewer-labels', 'orders/more-labels', 'orders/two-labels', 'orders/label-twice']);
+const DISAGREE: ReadonlySet<string> = new Set([
+  'orders/fewer-labels',
+  'orders/more-labels',
+  'orders/two-labels',
+  'orders/label-twice',
+  'orders/parcel-of',
+]);
 
 /**
  * What to look after: orders that expect a label and have none; labels without an order, printed or held; orders and labels that are there

@@ -8,6 +8,7 @@ import { placeReturns } from './match-returns.js';
 import type { ChannelRules, LabelEnd, MatchedParcel, Matching, MatchOptions } from './matching.js';
 import type { Order } from './order.js';
 import { indexOrders, type OrderIndex } from './order-index.js';
+import { parcelOf } from './parcel-of.js';
 import { ReadLabel } from './read-label.js';
 
 /**
@@ -19,7 +20,7 @@ import { ReadLabel } from './read-label.js';
  * - its clues contradict each other, or one of them names several orders;
  * - its order is there twice and not alike (see `mergeOrders`), or expects no label (cancelled, refunded, shipped, picked up, digital);
  * - name and postcode on it are another's (see `AddressCheck.differs`);
- * - its order has more or fewer labels than parcels, or its tracking number is on another label;
+ * - its order has more or fewer labels than parcels, or it says that it is one of more or fewer, or its tracking number is on another label;
  * - it says that it is older than the channel takes;
  * - no order is found, and the channel holds such labels.
  * With a held label all labels of the same orders are held. Labels of a channel without order files are left untouched.
@@ -54,7 +55,7 @@ export function matchOrders(orders: readonly Order[], labels: readonly LabelFact
     const age = againstAge(label, rules, options.today);
     const finding = find(label, rules);
     if (finding.kind === 'found') {
-      const claim: Claim = { label, finding };
+      const claim: Claim = { label, finding, says: parcelOf(label.lines) };
       const known = claims.get(finding.bundle);
       if (known) known.push(claim);
       else claims.set(finding.bundle, [claim]);

@@ -176,6 +176,26 @@ describe('a label is held, not guessed', () => {
     );
   });
 
+  it('when it says that it is one of other parcels than its order has, or the same parcel as another label', () => {
+    const labels = (...words: readonly string[]) =>
+      words.map((line, at) => label(`l${at}`, { lines: [`Order A-1001`, line], codes: [{ text: `T${at}`, tracking: `T${at}0000000` }] }));
+    const ends = (parcels: number, ...words: readonly string[]) =>
+      match([order('A-1001', { parcels })], labels(...words)).labels.map((each) =>
+        each.kind === 'held' ? each.reasons[0]?.code : each.kind,
+      );
+    expect(ends(2, 'Parcel 1 of 2', 'Parcel 2 of 2')).toEqual(['packed', 'packed']);
+    expect(ends(2, '1 of 1', '1 of 1')).toEqual(['packed', 'packed']);
+    expect(ends(2, 'Parcel 1 of 2', 'no such words')).toEqual(['packed', 'packed']);
+    expect(ends(1, 'Parcel 1 of 2')).toEqual(['orders/parcel-of']);
+    expect(ends(2, 'Parcel 1 of 3', 'Parcel 2 of 3')).toEqual(['orders/parcel-of', 'orders/parcel-of']);
+    expect(ends(2, 'Parcel 1 of 2', 'Parcel 1 of 2')).toEqual(['orders/parcel-of', 'orders/parcel-of']);
+    expect(ends(2, 'Parcel 1 of 2', 'Parcel 2 of 3')).toEqual(['orders/held-with', 'orders/parcel-of']);
+    expect(ends(1, 'Parcel 1 of 2', 'Parcel 2 of 2')).toEqual(['orders/two-labels', 'orders/two-labels']);
+    expect(reason([order('A-1001')], [label('l', { lines: ['Order A-1001', 'Parcel 1 of 2'] })])).toBe(
+      'it says that it is one of 2 parcels, but order A-1001 goes in one',
+    );
+  });
+
   it('for every reason that there is', () => {
     const cancelled = order('A-1001', { state: 'cancelled' });
     const lines = [
