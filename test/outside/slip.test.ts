@@ -1,13 +1,13 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect } from 'vitest';
-import type { Box } from '../../src/geometry/box.js';
 import { gridOf } from '../../src/geometry/grid.js';
 import { slipPages, type SlipPages } from '../../src/press/slip/slip-pages.js';
 import type { SlipContent, SlipLook } from '../../src/sheet/slip-content.js';
 import { showOnGrid } from '../press/pdfium-page.js';
 import { empty, item, look, media, order, SCRIPTS } from '../press/slip/slips.js';
-import { RASTERISERS, rasterisedPages, zbarCodes, type Dots } from './rasters.js';
+import { alone, black } from './letters.js';
+import { RASTERISERS, rasterisedPages, zbarCodes } from './rasters.js';
 import { inTempFolder, outsideCheck, runTool } from './tools.js';
 
 const grid = gridOf('203dpi');
@@ -20,29 +20,6 @@ const textOf = (pdf: Uint8Array): string =>
     .toString()
     .replace(/[\u202a-\u202e\f]/g, '')
     .normalize('NFC');
-
-const black = ({ width, data }: Dots, box: Box): number => {
-  const k = 203 / 72;
-  let count = 0;
-  for (let y = Math.ceil(box.y * k); y < Math.floor((box.y + box.height) * k); y++) {
-    for (let x = Math.ceil(box.x * k); x < Math.floor((box.x + box.width) * k); x++) if ((data[y * width + x] ?? 255) < 128) count += 1;
-  }
-  return count;
-};
-
-/** Black dots of one picture without any black dot of the other within two dots. */
-function alone(one: Dots, other: Dots): number {
-  const { width, height } = one;
-  let count = 0;
-  for (let y = 2; y < height - 2; y++) {
-    for (let x = 2; x < width - 2; x++) {
-      if ((one.data[y * width + x] ?? 255) >= 128) continue;
-      const near = [-2, -1, 0, 1, 2].some((dy) => [-2, -1, 0, 1, 2].some((dx) => (other.data[(y + dy) * width + x + dx] ?? 255) < 128));
-      if (!near) count += 1;
-    }
-  }
-  return count;
-}
 
 describe('slips, read by other programs', () => {
   for (const [script, text] of Object.entries(SCRIPTS)) {

@@ -1,16 +1,10 @@
 import { num } from '../operators.js';
+import type { SetLine } from '../type/paragraph.js';
 import type { ListFace } from './face.js';
 
 /** Something drawn, by pt from the top left corner of its block, y down. */
 export type Mark =
-  | {
-      readonly kind: 'text';
-      readonly text: string;
-      readonly size: number;
-      readonly strong: boolean;
-      readonly x: number;
-      readonly top: number;
-    }
+  | { readonly kind: 'text'; readonly line: SetLine; readonly x: number; readonly baseline: number }
   | { readonly kind: 'rule'; readonly x: number; readonly width: number; readonly y: number; readonly weight: number }
   | { readonly kind: 'square'; readonly x: number; readonly y: number; readonly side: number };
 
@@ -28,14 +22,18 @@ export interface ListPage {
 
 /** The operators of a page. */
 export function pageOperators(page: ListPage, pageHeight: number, face: ListFace): string {
-  return page.placed.flatMap(({ block, x, y }) => block.marks.map((mark) => operatorsOf(mark, x, y, pageHeight, face))).join('\n');
+  const placed = page.placed.flatMap(({ block, x, y }) => block.marks.map((mark) => ({ mark, x, y })));
+  const type = placed.flatMap(({ mark, x, y }) =>
+    mark.kind === 'text' ? face.operators(mark.line, x + mark.x, y + mark.baseline, pageHeight) : [],
+  );
+  const strokes = placed.flatMap(({ mark, x, y }) => (mark.kind === 'text' ? [] : strokeOperators(mark, x, y, pageHeight)));
+  return ['0 g 0 G 0.8 w', ...strokes, ...(type.length > 0 ? ['BT', ...type, 'ET'] : [])].join('\n');
 }
 
-function operatorsOf(mark: Mark, x: number, y: number, pageHeight: number, face: ListFace): string {
+function strokeOperators(mark: Exclude<Mark, { kind: 'text' }>, x: number, y: number, pageHeight: number): string {
   const [left, up] = [num(x + mark.x), (down: number): string => num(pageHeight - y - down)];
-  if (mark.kind === 'text') return face.set(mark.text, mark.size, mark.strong, x + mark.x, y + mark.top);
-  if (mark.kind === 'rule') return `q 0 g ${left} ${up(mark.y + mark.weight)} ${num(mark.width)} ${num(mark.weight)} re f Q`;
-  return `q 0 G 0.8 w ${left} ${up(mark.y + mark.side)} ${num(mark.side)} ${num(mark.side)} re S Q`;
+  if (mark.kind === 'rule') return `${left} ${up(mark.y + mark.weight)} ${num(mark.width)} ${num(mark.weight)} re f`;
+  return `${left} ${up(mark.y + mark.side)} ${num(mark.side)} ${num(mark.side)} re S`;
 }
 
 /** A block with another one below it. */
@@ -46,4 +44,4 @@ export const stacked = (blocks: readonly Block[]): Block =>
   });
 
 const lowered = ({ marks }: Block, by: number): readonly Mark[] =>
-  marks.map((mark) => (mark.kind === 'text' ? { ...mark, top: mark.top + by } : { ...mark, y: mark.y + by }));
+  marks.map((mark) => (mark.kind === 'text' ? { ...mark, baseline: mark.baseline + by } : { ...mark, y: mark.y + by }));

@@ -1,4 +1,5 @@
 import type { Media } from '../../geometry/media.js';
+import { apart } from '../type/paragraph.js';
 import type { List, ListColumn, ListText } from './list.js';
 import { isWide } from './measures.js';
 import { counted } from './pick-list.js';
@@ -61,7 +62,7 @@ const NARROW: readonly Drawn[] = [
 export function handOverList(carriers: readonly CarrierLines[], { date }: { readonly date: string }, media: Media): List {
   const drawn = isWide(media) ? WIDE : NARROW;
   const all = carriers.reduce((sum, { parcels }) => sum + parcels.length, 0);
-  const each = carriers.map(({ carrier, parcels }) => `${nameOf(carrier)} ${parcels.length}`).join(', ');
+  const each = carriers.map(({ carrier, parcels }) => `${apart(nameOf(carrier))} ${parcels.length}`).join(', ');
   return {
     title: 'Hand-over list',
     date,
@@ -71,7 +72,7 @@ export function handOverList(carriers: readonly CarrierLines[], { date }: { read
       heading: nameOf(carrier),
       ownPage: true,
       rows: parcels.map((line) => ({ name: `Parcel ${line.number}`, cells: drawn.map(([, cell]) => cell(line)) })),
-      closing: `${nameOf(carrier)}: ${counted(parcels.length, 'parcel')}`,
+      closing: { of: nameOf(carrier), sum: counted(parcels.length, 'parcel') },
       sign: ['Taken over by (name)', 'Signature', 'Date and time'],
     })),
     caution: CAUTION,

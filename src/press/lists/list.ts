@@ -27,8 +27,8 @@ export interface ListSection {
   /** Whether it begins on a page of its own. */
   readonly ownPage: boolean;
   readonly rows: readonly ListRow[];
-  /** A line below the table; empty: none. */
-  readonly closing: string;
+  /** A line below the table: what is summed up, and the sum. */
+  readonly closing: { readonly of: string; readonly sum: string } | undefined;
   /** Lines to write on by hand, each with what belongs there; they are never torn apart. */
   readonly sign: readonly string[];
 }

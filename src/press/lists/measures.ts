@@ -1,4 +1,5 @@
 import type { Media } from '../../geometry/media.js';
+import type { Style } from '../type/paragraph.js';
 import type { ListStyle } from './list.js';
 
 /** Measures of a list on a page, pt. */
@@ -28,5 +29,7 @@ export function measuresOf(media: Media): Measures {
 
 const FACTORS: Readonly<Record<ListStyle, number>> = { plain: 1, strong: 1, big: 1.7, small: 0.86 };
 
-export const sizeOf = (style: ListStyle, { size }: Measures): number => FACTORS[style] * size;
-export const isStrong = (style: ListStyle): boolean => style === 'strong' || style === 'big';
+export const styleOf = (style: ListStyle, { size }: Measures): Style => ({
+  size: FACTORS[style] * size,
+  weight: style === 'strong' || style === 'big' ? 'bold' : 'regular',
+});

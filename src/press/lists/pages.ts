@@ -1,11 +1,13 @@
-import { LINE_HEIGHT } from '../text-face.js';
 import { stacked, type Block, type ListPage } from './block.js';
 import type { ListFace } from './face.js';
 import type { List, ListSection } from './list.js';
-import { sizeOf, type Measures } from './measures.js';
-import { columnsOf, headBlock, rowBlocks, rule, textBlock } from './table.js';
+import { styleOf, type Measures } from './measures.js';
+import { columnsOf, headBlock, rowBlocks, rule, shortBlock, textBlock } from './table.js';
 
 type Placed = ListPage['placed'][number];
+
+/** A sentence of the intro takes no more lines than this. */
+const MOST_OF_INTRO = 8;
 
 /** A list on pages: each with the title, the head of the table where a table is on it, and its number of how many. No page is empty. */
 export function pagesOf(list: List, m: Measures, face: ListFace): readonly ListPage[] {
@@ -13,7 +15,7 @@ export function pagesOf(list: List, m: Measures, face: ListFace): readonly ListP
   const head = titleBlock(list, m, face);
   const tableHead = headBlock(columns, m, face);
   const foot = list.caution === '' ? undefined : textBlock(list.caution, 'small', m, face);
-  const footHeight = (foot?.height ?? 0) + sizeOf('small', m) * LINE_HEIGHT + m.pad;
+  const footHeight = (foot?.height ?? 0) + numberBlock(99, 99, m, face).height + m.pad;
   const low = m.margin + m.height - footHeight;
   const pages: Placed[][] = [];
   let y = low;
@@ -28,7 +30,7 @@ export function pagesOf(list: List, m: Measures, face: ListFace): readonly ListP
   };
   turn();
   if (list.intro.length > 0) put({ height: m.pad, marks: [] });
-  for (const sentence of list.intro) put(textBlock(sentence, 'plain', m, face));
+  for (const sentence of list.intro) put(shortBlock(sentence, '', 'plain', m, face, MOST_OF_INTRO));
   list.sections.forEach((section, index) => {
     // What the heads of a page leave for rows.
     const heading = (again: boolean): Block => stacked([gap(m), ...headings(section, again, m, face)]);
@@ -55,7 +57,7 @@ export function pagesOf(list: List, m: Measures, face: ListFace): readonly ListP
     put(end);
   });
   return pages.map((placed, index) => {
-    const number = textBlock(`Page ${index + 1} of ${pages.length}`, 'small', m, face);
+    const number = numberBlock(index + 1, pages.length, m, face);
     const bottom = m.margin + m.height - number.height;
     const caution = foot ? [{ block: foot, x: m.margin, y: bottom - foot.height }] : [];
     return { placed: [...placed, ...caution, { block: number, x: m.margin, y: bottom }] };
@@ -64,28 +66,32 @@ export function pagesOf(list: List, m: Measures, face: ListFace): readonly ListP
 
 const gap = (m: Measures): Block => ({ height: 2 * m.pad, marks: [] });
 
+const numberBlock = (number: number, of: number, m: Measures, face: ListFace): Block =>
+  textBlock(`Page ${number} of ${of}`, 'small', m, face);
+
 function headings({ heading }: ListSection, again: boolean, m: Measures, face: ListFace): readonly Block[] {
-  return heading === '' ? [] : [textBlock(again ? `${heading} (continued)` : heading, 'strong', m, face)];
+  return heading === '' ? [] : [shortBlock(heading, again ? ' (continued)' : '', 'strong', m, face)];
 }
 
 /** The title, and the day: beside it where both fit on a line, else below. */
 function titleBlock({ title, date }: List, m: Measures, face: ListFace): Block {
-  const [name, day] = [textBlock(title, 'big', m, face), textBlock(date, 'plain', m, face)];
+  const [name, day] = [shortBlock(title, '', 'big', m, face), shortBlock(date, '', 'plain', m, face)];
   const end = { height: m.pad, marks: [] };
   const line = rule(m.width, 0.5);
-  const dayWide = face.width(face.shown(date), m.size);
-  const fits = face.width(face.shown(title), sizeOf('big', m)) + m.gap + dayWide <= m.width;
+  const dayWide = face.width(date, styleOf('plain', m));
+  const fits = face.width(title, styleOf('big', m)) + m.gap + dayWide <= m.width;
   if (!fits) return stacked([name, day, end, line]);
-  const dropped = name.height - day.height * 1.15;
-  const beside = day.marks.map((mark) =>
-    mark.kind === 'text' ? { ...mark, x: mark.x + m.width - dayWide, top: mark.top + dropped } : mark,
+  const beside = day.marks.flatMap((mark) =>
+    mark.kind === 'text' ? { ...mark, x: m.width - dayWide, baseline: baselineOf(name) ?? mark.baseline } : [],
   );
   return stacked([{ height: name.height, marks: [...name.marks, ...beside] }, end, line]);
 }
 
+const baselineOf = ({ marks }: Block): number | undefined => marks.flatMap((mark) => (mark.kind === 'text' ? mark.baseline : []))[0];
+
 /** What closes a section: its sum, and lines to write on, side by side where there is room for a hand. */
 function endOf({ closing, sign }: ListSection, m: Measures, face: ListFace): readonly Block[] {
-  const sum = closing === '' ? [] : [gap(m), textBlock(closing, 'strong', m, face)];
+  const sum = closing ? [gap(m), shortBlock(closing.of, `: ${closing.sum}`, 'strong', m, face)] : [];
   const across = m.width / Math.max(1, sign.length) >= HAND ? sign.length : 1;
   const width = (m.width - (across - 1) * 2 * m.gap) / Math.max(1, across);
   const lines = sign.map((label) => stacked([{ height: 3 * m.size, marks: [] }, rule(width, 0.5), textBlock(label, 'small', m, face)]));

@@ -55,7 +55,7 @@ export function pickList(
           name: line.sku === '' ? line.description : line.sku,
           cells: drawn.map(([, cell]) => cell(line)),
         })),
-        closing: '',
+        closing: undefined,
         sign: [],
       },
     ],

@@ -1,10 +1,10 @@
 import type { Box } from '../../geometry/box.js';
 import type { SlipContent, SlipLook } from '../../sheet/slip-content.js';
-import { cleanParagraphs } from './clean.js';
-import { hanOrder } from './han.js';
+import { cleanParagraphs } from '../type/clean.js';
+import { hanOrder } from '../type/han.js';
 import type { Block, Row } from './flow.js';
 import { itemBlocks } from './item-blocks.js';
-import { directionOf, setParagraph, type SetLine, type Style } from './paragraph.js';
+import { directionOf, setParagraph, type SetLine, type Style } from '../type/paragraph.js';
 import { row, sideBySide, sideOf, strip, type Column } from './rows.js';
 import { GUTTER, HEAVY, MOST_OF_WIDTH, set, widthOf, type Setting } from './setting.js';
 

@@ -1,9 +1,9 @@
 import type { Media } from '../../geometry/media.js';
 import { num } from '../operators.js';
 import { addPage, newDocument, saveDocument } from '../output.js';
-import { FONT, lineOperators } from './draw-line.js';
+import { FONT, lineOperators } from '../type/draw-line.js';
 import type { LaidSlip } from './lay-out.js';
-import { PageFont } from './page-font.js';
+import { PageFont } from '../type/page-font.js';
 
 /** Some rasterisers paint every dot that a mark touches: an edge that rounding puts a hair outside its dot would cost a whole one. pt. */
 const DRAWN_IN = 0.003;

@@ -1,5 +1,5 @@
 import type { Box } from '../../geometry/box.js';
-import type { SetLine } from './paragraph.js';
+import type { SetLine } from '../type/paragraph.js';
 
 /** A line of type at its place, pt from the left edge of the text; `baseline` from the row's top, y down. */
 export interface RowText {

@@ -2,7 +2,7 @@ import type { Box } from '../../geometry/box.js';
 import { dotsPerPt, type Grid } from '../../geometry/grid.js';
 import type { SlipLook } from '../../sheet/slip-content.js';
 import { linearCode, qrCode, type OrderCode } from './order-code.js';
-import type { SetLine } from './paragraph.js';
+import type { SetLine } from '../type/paragraph.js';
 import { GUTTER, set, type Setting } from './setting.js';
 
 /** A line of type on its page: pt from the page's top left corner, y down. */

@@ -1,6 +1,6 @@
 import type { SlipItem } from '../../sheet/slip-content.js';
 import type { Block, Row } from './flow.js';
-import type { SetLine, Style } from './paragraph.js';
+import type { SetLine, Style } from '../type/paragraph.js';
 import { row, sideBySide, sideOf, strip, type Cell, type Column, type Side } from './rows.js';
 import { GUTTER, HAIR, HEAVY, MOST_OF_WIDTH, set, widthOf, type Setting } from './setting.js';
 

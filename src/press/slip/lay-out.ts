@@ -3,7 +3,7 @@ import { dotsPerPt, type Grid } from '../../geometry/grid.js';
 import type { Media } from '../../geometry/media.js';
 import type { SlipContent, SlipLook } from '../../sheet/slip-content.js';
 import { slipBlocks } from './blocks.js';
-import type { Warn } from './clean.js';
+import type { Warn } from '../type/clean.js';
 import { flow, type PlacedRow, type Row } from './flow.js';
 import { footOf, type PlacedLine, type SlipPage } from './foot.js';
 import { row, strip, type Column } from './rows.js';

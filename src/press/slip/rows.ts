@@ -1,6 +1,6 @@
 import type { Box } from '../../geometry/box.js';
 import type { Row, RowText } from './flow.js';
-import type { SetLine } from './paragraph.js';
+import type { SetLine } from '../type/paragraph.js';
 
 /** A column of the text area, pt. */
 export interface Column {

@@ -1,7 +1,7 @@
 import type { SlipContent } from '../../sheet/slip-content.js';
-import { cleanText, type Warn } from './clean.js';
-import { ANY_HAN, hanOrder, type Han } from './han.js';
-import { lineWidth, setParagraph, type Direction, type SetLine, type Style } from './paragraph.js';
+import { cleanText, type Warn } from '../type/clean.js';
+import { ANY_HAN, hanOrder, type Han } from '../type/han.js';
+import { lineWidth, setParagraph, type Direction, type SetLine, type Style } from '../type/paragraph.js';
 import type { Types } from './type-sizes.js';
 
 /** White between columns, pt. */

@@ -1,6 +1,6 @@
 import type { SlipLook } from '../../sheet/slip-content.js';
-import type { Warn } from './clean.js';
-import type { Style } from './paragraph.js';
+import type { Warn } from '../type/clean.js';
+import type { Style } from '../type/paragraph.js';
 
 /** No type is smaller, pt: at 203 dpi its lower-case letters are 9 dots high (computed; x-height of the face 0.536 em). */
 export const SMALLEST_TYPE = 6;

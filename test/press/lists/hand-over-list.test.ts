@@ -16,8 +16,13 @@ describe('a hand-over list', () => {
     );
     expect(list.intro).toEqual(['2 parcels in all: Heron 1, Carrier not known 1.']);
     expect(list.sections).toMatchObject([
-      { heading: 'Heron', ownPage: true, closing: 'Heron: 1 parcel', sign: ['Taken over by (name)', 'Signature', 'Date and time'] },
-      { heading: 'Carrier not known', ownPage: true, closing: 'Carrier not known: 1 parcel' },
+      {
+        heading: 'Heron',
+        ownPage: true,
+        closing: { of: 'Heron', sum: '1 parcel' },
+        sign: ['Taken over by (name)', 'Signature', 'Date and time'],
+      },
+      { heading: 'Carrier not known', ownPage: true, closing: { of: 'Carrier not known', sum: '1 parcel' } },
     ]);
     const texts = list.sections.map(({ rows }) => rows.map(({ cells }) => cells.flat().map((each) => ('tick' in each ? '[]' : each.text))));
     expect(texts).toEqual([[['[]', '7', 'KP0000000007', 'S-1, S-2', '00000', 'US']], [['[]', '8', '–', '–', '–', '–']]]);

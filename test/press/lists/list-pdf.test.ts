@@ -60,13 +60,25 @@ describe('a list as a PDF', () => {
     expect(Buffer.compare(await make(), await make())).toBe(0);
   });
 
-  it('prints ? for what the font lacks, with a warning that says which', async () => {
+  it('names in brackets what no typeface has, with one warning for each list', async () => {
     const media = mediaNamed('letter');
-    const made = await listPdf(pickList([line('PIN', { description: 'Pin 鷺 and \u{1F426}' })], { ...on, parcels: 1 }, media), media);
+    const lines = ['\u{1F426}', '\u{10380}', '\u{1F389}', '\u{1F381}', '\u{1F514}', '\u{1F4E6}', '鷺'];
+    const made = await listPdf(
+      pickList(
+        lines.map((sign) => line('PIN', { description: `Pin ${sign}` })),
+        { ...on, parcels: 1 },
+        media,
+      ),
+      media,
+    );
     expect(made.diagnostics).toMatchObject([
-      { code: 'press/missing-glyphs', severity: 'warning', message: expect.stringContaining('U+1F426, U+9DFA') as unknown },
+      {
+        code: 'press/substituted',
+        severity: 'warning',
+        message: expect.stringMatching(/^on the pick list: .*\[bird\].*And 1 more\.$/) as unknown,
+      },
     ]);
-    expect(made.diagnostics[0]?.message).not.toContain('Pin');
+    expect(made.diagnostics[0]?.message).not.toMatch(/Pin|9DFA/);
   });
 
   it('says that there is nothing, on one page', async () => {

@@ -1,14 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Media } from '../../../src/geometry/media.js';
-import { newDocument } from '../../../src/press/output.js';
-import { listFace, type ListFace } from '../../../src/press/lists/face.js';
+import { ListFace } from '../../../src/press/lists/face.js';
 import type { List } from '../../../src/press/lists/list.js';
 import { measuresOf } from '../../../src/press/lists/measures.js';
 import { pagesOf } from '../../../src/press/lists/pages.js';
-import { LINE_HEIGHT } from '../../../src/press/text-face.js';
 
-const face = await listFace(await newDocument(), 432);
+const face = new ListFace();
 
 /** A list whose rows are named in their first cell, `r0`, `r1` …, and are as long as asked for. */
 const listOf = (sections: readonly (readonly number[])[], ownPage = false): List => ({
@@ -31,7 +29,7 @@ const listOf = (sections: readonly (readonly number[])[], ownPage = false): List
         [{ text: String(words), style: 'big' as const }],
       ],
     })),
-    closing: `End ${at + 1}`,
+    closing: { of: `End ${at + 1}`, sum: 'done' },
     sign: ['Name', 'Signature'],
   })),
   caution: 'For the bench only.',
@@ -46,18 +44,18 @@ interface Said {
   readonly bottom: number;
 }
 
-function said(list: List, media: Media, type: ListFace = face): readonly Said[] {
-  return pagesOf(list, measuresOf(media), type).flatMap(({ placed }, page) =>
+function said(list: List, media: Media): readonly Said[] {
+  return pagesOf(list, measuresOf(media), face).flatMap(({ placed }, page) =>
     placed.flatMap(({ block, x, y }) =>
       block.marks.flatMap((mark) =>
         mark.kind === 'text'
           ? {
-              text: mark.text,
+              text: mark.line.text,
               page,
               x: x + mark.x,
-              right: x + mark.x + type.width(mark.text, mark.size),
-              top: y + mark.top,
-              bottom: y + mark.top + mark.size * LINE_HEIGHT,
+              right: x + mark.x + mark.line.width,
+              top: y + mark.baseline - mark.line.up,
+              bottom: y + mark.baseline + mark.line.down,
             }
           : [],
       ),

@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import * as hb from 'harfbuzzjs';
 import { describe, expect, it } from 'vitest';
-import { faceFor } from '../../../src/press/slip/faces.js';
-import { ANY_HAN } from '../../../src/press/slip/han.js';
-import type { Face } from '../../../src/press/slip/face.js';
+import { faceFor } from '../../../src/press/type/faces.js';
+import { ANY_HAN } from '../../../src/press/type/han.js';
+import type { Face } from '../../../src/press/type/face.js';
 
 const require = createRequire(import.meta.url);
 

@@ -29,13 +29,21 @@ export interface Face {
 /** @param font its file and weight; opened when something is asked of it */
 export function faceOf(font: FontFile): Face {
   const known = new Map<number, Contours>();
+  const clusters = new Map<string, Cluster>();
   const face: Face = {
     key: font.key,
     has: (codePoint) => font.has(codePoint),
     shape: (text, rtl) => {
       const seen = font.layOut(text, rtl);
       const groups = grouped(withTexts(rtl ? seen.toReversed() : seen, text)).map((group) => (rtl ? group.toReversed() : group));
-      return (rtl ? groups.reverse() : groups).map((group) => clusterOf(group, face, rtl));
+      return (rtl ? groups.reverse() : groups).map((group) => {
+        const made = clusterOf(group, face, rtl);
+        // Thousands of numbers on a list are made of ten digits; kerning moves the pen on differently after one shape.
+        const key = `${made.key}/${made.advance}`;
+        const kept = clusters.get(key);
+        if (!kept) clusters.set(key, made);
+        return kept ?? made;
+      });
     },
     contours: (id) => {
       const kept = known.get(id);

@@ -1,10 +1,10 @@
 import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';
-import { faceFor } from '../../../src/press/slip/faces.js';
-import { ANY_HAN } from '../../../src/press/slip/han.js';
-import { outlineOf } from '../../../src/press/slip/outline.js';
-import { PageFont } from '../../../src/press/slip/page-font.js';
-import { writeTrueType } from '../../../src/press/slip/truetype.js';
+import { faceFor } from '../../../src/press/type/faces.js';
+import { ANY_HAN } from '../../../src/press/type/han.js';
+import { outlineOf } from '../../../src/press/type/outline.js';
+import { PageFont } from '../../../src/press/type/page-font.js';
+import { writeTrueType } from '../../../src/press/type/truetype.js';
 
 const require = createRequire(import.meta.url);
 const { create } = require('@cantoo/fontkit') as typeof import('@cantoo/fontkit');

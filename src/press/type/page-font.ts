@@ -5,7 +5,7 @@ import { EMPTY, outlineOf } from './outline.js';
 import { PER_EM, writeTrueType, type FontGlyph } from './truetype.js';
 
 /**
- * One font for all that a slip says, whatever the scripts and weights: the outlines of just the glyphs in use. A font for each file would be dozens, most of
+ * One font for all that a document says, whatever the scripts and weights: the outlines of just the glyphs in use. A font for each file would be dozens, most of
  * them with a glyph or two.
  */
 export class PageFont {
@@ -40,7 +40,7 @@ export class PageFont {
     const tag = Array.from(createHash('sha256').update(bytes).digest().subarray(0, 6), (byte) =>
       String.fromCharCode(65 + (byte % 26)),
     ).join('');
-    const name = `${tag}+Slip`;
+    const name = `${tag}+Text`;
     const file = context.register(context.flateStream(bytes, { Length1: bytes.length }));
     const descriptor = context.obj({
       Type: 'FontDescriptor',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { faceFor } from '../../../src/press/slip/faces.js';
-import { ANY_HAN, hanOrder } from '../../../src/press/slip/han.js';
-import { SCRIPTS } from './slips.js';
+import { faceFor } from '../../../src/press/type/faces.js';
+import { ANY_HAN, hanOrder } from '../../../src/press/type/han.js';
+import { SCRIPTS } from '../slip/slips.js';
 
 const faceKey = (char: string, han = ANY_HAN): string => faceFor(char, 'regular', han)?.key ?? 'none';
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cleanParagraphs, cleanText } from '../../../src/press/slip/clean.js';
-import { faceFor } from '../../../src/press/slip/faces.js';
-import { ANY_HAN } from '../../../src/press/slip/han.js';
+import { cleanParagraphs, cleanText } from '../../../src/press/type/clean.js';
+import { faceFor } from '../../../src/press/type/faces.js';
+import { ANY_HAN } from '../../../src/press/type/han.js';
 
 function clean(text: string): { text: string; warnings: readonly string[] } {
   const warnings: string[] = [];
@@ -42,11 +42,11 @@ describe('text as it can be set', () => {
     const { text, warnings } = clean(`a${'\u0308\u0301\u0323'.repeat(9)}b`);
     expect(text.match(/\p{M}/gu)?.length).toBeLessThanOrEqual(6);
     expect(text).toMatch(/b$/);
-    expect(warnings[0]).toBe('A character carries more than 6 marks: the rest of them are left out of the slip.');
+    expect(warnings[0]).toBe('A character carries more than 6 marks: the rest of them are left out.');
   });
 
   it('leaves out control characters by number, overrides and soft hyphens in silence', () => {
-    expect(clean('a\u0007b')).toEqual({ text: 'ab', warnings: ['A control character (U+0007) is left out of the slip.'] });
+    expect(clean('a\u0007b')).toEqual({ text: 'ab', warnings: ['A control character (U+0007) is left out.'] });
     expect(clean('a\u202eb\u00adc\ufeff')).toEqual({ text: 'abc', warnings: [] });
   });
 

@@ -14,7 +14,7 @@ const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 /** Printed as it stands in the Latin face, whatever stands beside it: no need to look at it character by character. */
 const PLAIN = /^[\x20-\x7e\u00a0-\u00ac\u00ae-\u017f\u2013\u2014\u2018-\u201e\u2026\u20ac]*$/;
 
-/** Told apart by nobody who reads the slip: they order text, join letters or allow a break, and have no ink. */
+/** Told apart by nobody who reads it: they order text, join letters or allow a break, and have no ink. */
 export const WITHOUT_INK = /^[\u034f\u061c\u200b-\u200f\u2060-\u2069\ufeff\ufe00-\ufe0f\u{e0100}-\u{e01ef}]$/u;
 
 /**
@@ -50,7 +50,7 @@ const spaced = (text: string): string =>
 function cleanCluster(cluster: string, han: readonly Han[], warn: Warn): string {
   const picture = pictureName(cluster);
   if (picture !== undefined) {
-    warn(`No typeface of the slip has ${named(picture)}: its name is printed in brackets.`);
+    warn(`No typeface here has ${named(picture)}: its name is printed in brackets.`);
     return named(picture);
   }
   let clean = '';
@@ -59,14 +59,14 @@ function cleanCluster(cluster: string, han: readonly Han[], warn: Warn): string 
     if (/\p{M}/u.test(char)) marks += 1;
     if (/[\p{Cc}\u00ad\ufeff\ufe00-\ufe0f\u202a-\u202e\u{e0100}-\u{e01ef}]/u.test(char)) {
       // An override can turn a whole line round; soft hyphens and variants of form change nothing that is printed here.
-      if (/\p{Cc}/u.test(char)) warn(`A control character (${codePointOf(char)}) is left out of the slip.`);
+      if (/\p{Cc}/u.test(char)) warn(`A control character (${codePointOf(char)}) is left out.`);
     } else if (WITHOUT_INK.test(char)) clean += char;
     else if (marks > MOST_MARKS && /\p{M}/u.test(char))
-      warn(`A character carries more than ${MOST_MARKS} marks: the rest of them are left out of the slip.`);
+      warn(`A character carries more than ${MOST_MARKS} marks: the rest of them are left out.`);
     else if (faceFor(char, 'regular', han)) clean += char;
     else {
       const name = named(codePointOf(char));
-      warn(`No typeface of the slip has ${name}: its number is printed in brackets.`);
+      warn(`No typeface here has ${name}: its number is printed in brackets.`);
       clean += name;
     }
   }

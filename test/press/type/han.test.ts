@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ANY_HAN, hanOrder } from '../../../src/press/slip/han.js';
+import { ANY_HAN, hanOrder } from '../../../src/press/type/han.js';
 
 describe('the regional form of Han characters', () => {
   it.each([

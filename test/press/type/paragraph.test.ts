@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ANY_HAN } from '../../../src/press/slip/han.js';
-import { directionOf, lineWidth, setParagraph, type SetLine, type Style } from '../../../src/press/slip/paragraph.js';
-import { SCRIPTS } from './slips.js';
+import type { Cluster } from '../../../src/press/type/face.js';
+import { faceFor } from '../../../src/press/type/faces.js';
+import { ANY_HAN } from '../../../src/press/type/han.js';
+import { apart, directionOf, lineWidth, setParagraph, type SetLine, type Style } from '../../../src/press/type/paragraph.js';
+import { SCRIPTS } from '../slip/slips.js';
 
 const style: Style = { size: 10, weight: 'regular' };
 const set = (text: string, width: number): readonly SetLine[] => setParagraph(text, style, width, ANY_HAN);
@@ -94,10 +96,46 @@ describe('direction', () => {
     expect(seen(set(text, 300)[0])).toBe(shown);
   });
 
+  it('of a name that is kept apart leaves the sentence as it is', () => {
+    expect(seen(set(`${apart('בריד כחול')} 3, Kite 4`, 300)[0])).toBe('לוחכ דירב 3, Kite 4');
+    expect(seen(set('בריד כחול 3, Kite 4', 300)[0])).not.toBe('לוחכ דירב 3, Kite 4');
+    expect(set(`${apart('בריד כחול')}: 3`, 300)[0]?.rtl).toBe(false);
+    expect(apart('Kite Post')).toBe('Kite Post');
+  });
+
   it('is kept on every line of a mixed paragraph', () => {
     const lines = set('שלום Maren, תודה על ההזמנה Paper star', 70);
     expect(lines.length).toBeGreaterThan(1);
     for (const line of lines) expect(line.rtl).toBe(true);
+  });
+});
+
+describe('a word that is wider than a line', () => {
+  const cut = (text: string, width: number): readonly string[] =>
+    setParagraph(text, style, width, ANY_HAN, 'ltr', 'words').map((line) => line.text);
+
+  it('is cut after a sign that parts it, where it has one', () => {
+    expect(cut('BOX-SMALL-0012', 70)).toEqual(['BOX-SMALL-', '0012']);
+    expect(cut('https://quietfold.example/a', 90)).toEqual(['https://quietfold.', 'example/a']);
+  });
+
+  it('is whole where it fits a line of its own', () => {
+    expect(cut('Set BOX-SMALL', 60)).toEqual(['Set', 'BOX-SMALL']);
+  });
+});
+
+describe('digits', () => {
+  it('are set one by one as they are together, in every face that has them', () => {
+    for (const weight of ['regular', 'bold'] as const) {
+      const face = faceFor('1', weight, ANY_HAN);
+      const one = (text: string): readonly Cluster[] => face?.shape(text, false) ?? [];
+      for (let pair = 0; pair < 100; pair++) {
+        const text = String(pair).padStart(2, '0');
+        expect(one(text).map(({ key, advance }) => [key, advance])).toEqual(
+          Array.from(text).flatMap((digit) => one(digit).map(({ key, advance }) => [key, advance])),
+        );
+      }
+    }
   });
 });
 

@@ -1,5 +1,6 @@
 import { createRequire } from 'node:module';
 import type { Bidi } from 'bidi-js';
+import { breaksOf, type Breaks } from './breaks.js';
 import { WITHOUT_INK } from './clean.js';
 import type { Cluster, Face, Weight } from './face.js';
 import { faceFor } from './faces.js';
@@ -30,23 +31,27 @@ export interface SetLine {
 export type Direction = 'ltr' | 'rtl';
 
 const require = createRequire(import.meta.url);
-type Breaker = new (text: string) => { nextBreak(): { readonly position: number; readonly required: boolean } | null };
-const LineBreaker = require('linebreak') as Breaker;
 const bidi = (require('bidi-js') as () => Bidi)();
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
-const thaiWords = new Intl.Segmenter('th', { granularity: 'word' });
 
 /** Usual reach of a line above and below the baseline, em: together the distance from line to line. */
 const UP = 0.94;
 const DOWN = 0.28;
 
-const THAI = /\p{Script=Thai}+/gu;
 const RIGHT_TO_LEFT = /[\p{Script=Arabic}\p{Script=Hebrew}]/u;
 const STRONG = /[\p{L}]/u;
+/** Characters below Hebrew: none of them runs to the left or turns others round. */
+const LEFT_TO_RIGHT = /^[\u0020-\u058f]*$/;
+
+/** What is kept apart has no say in the direction of what it stands in. */
+const APART = /[\u2066-\u2068][^\u2069]*\u2069/g;
+
+/** A name inside a sentence in another language: what runs to the left turns nothing else of the sentence round (UAX #9, FSI and PDI). */
+export const apart = (text: string): string => (RIGHT_TO_LEFT.test(text) ? `\u2068${text}\u2069` : text);
 
 /** The direction of a text by its first letter (UAX #9 P2, P3); undefined where it has none. */
 export function directionOf(text: string): Direction | undefined {
-  const letter = STRONG.exec(text)?.[0];
+  const letter = STRONG.exec(text.replace(APART, ''))?.[0];
   if (letter === undefined) return undefined;
   return RIGHT_TO_LEFT.test(letter) ? 'rtl' : 'ltr';
 }
@@ -63,10 +68,11 @@ export function setParagraph(
   width: number,
   han: readonly Han[],
   otherwise: Direction = 'ltr',
+  breaks: Breaks = 'allowed',
 ): readonly SetLine[] {
   const paragraph = text.trim();
   if (paragraph === '') return [];
-  const setter = new Setter(paragraph, style, han, directionOf(paragraph) ?? otherwise);
+  const setter = new Setter(paragraph, style, han, directionOf(paragraph) ?? otherwise, breaks);
   const lines: SetLine[] = [];
   let from = 0;
   while (from < paragraph.length) {
@@ -81,7 +87,7 @@ export function setParagraph(
 /** The width of a text set in one line, pt. */
 export function lineWidth(text: string, style: Style, han: readonly Han[]): number {
   const paragraph = text.trim();
-  return paragraph === '' ? 0 : new Setter(paragraph, style, han, directionOf(paragraph) ?? 'ltr').line(0, paragraph.length).width;
+  return paragraph === '' ? 0 : new Setter(paragraph, style, han, directionOf(paragraph) ?? 'ltr', 'words').line(0, paragraph.length).width;
 }
 
 /** A part of one face and one direction, without a break in it. */
@@ -103,9 +109,10 @@ class Setter {
     private readonly style: Style,
     private readonly han: readonly Han[],
     private readonly base: Direction,
+    breaks: Breaks,
   ) {
-    this.levels = bidi.getEmbeddingLevels(text, base).levels;
-    this.breaks = breaksOf(text);
+    this.levels = base === 'ltr' && LEFT_TO_RIGHT.test(text) ? new Uint8Array(text.length) : bidi.getEmbeddingLevels(text, base).levels;
+    this.breaks = breaksOf(text, breaks);
     this.pieces = this.piecesOf();
     this.widths = this.widthsOf();
   }
@@ -137,7 +144,8 @@ class Setter {
       if ((sum * this.style.size) / 1000 > NEARLY * width) break;
     }
     while (ends.length > 1 && !fits(ends.at(-1) ?? to)) ends.pop();
-    return ends.at(-1) ?? to;
+    const end = ends.at(-1) ?? to;
+    return end < to ? (ends.findLast((each) => AFTER.test(this.text[each - 1] ?? '')) ?? end) : end;
   }
 
   private width(from: number, to: number): number {
@@ -220,6 +228,9 @@ const JOINS = /[\p{M}\u200c\u200d]/u;
 const inkFace = (char: string, weight: Weight, han: readonly Han[]): Face | undefined =>
   WITHOUT_INK.test(char) ? undefined : faceFor(char, weight, han);
 
+/** Where a number or an address is cut rather than elsewhere. */
+const AFTER = /[-/_.,:;]/;
+
 /** Longer words fit no line, characters: not worth measuring as a whole. */
 const LONGEST_WORD = 1000;
 
@@ -228,18 +239,6 @@ const NEARLY = 1.1;
 
 /** What adding up widths may leave, pt. */
 const ROUNDING = 1e-6;
-
-/** Every place where a line may end, the text's end last. */
-function breaksOf(text: string): readonly number[] {
-  const found = new Set<number>();
-  const breaker = new LineBreaker(text);
-  for (let next = breaker.nextBreak(); next; next = breaker.nextBreak()) found.add(next.position);
-  for (const { 0: run, index } of text.matchAll(THAI)) {
-    for (const { index: at } of thaiWords.segment(run)) if (at > 0) found.add(index + at);
-  }
-  found.add(text.length);
-  return [...found].sort((a, b) => a - b);
-}
 
 /** UAX #9 L2: from the highest level down to the lowest odd one, every sequence at that level or above is turned round. */
 function inOrder<T extends { readonly level: number }>(pieces: readonly T[]): readonly T[] {
@@ -272,6 +271,9 @@ interface Shaped {
   readonly down: number;
 }
 
+/** Never joined and never kerned (a test holds the faces to that): lists are full of long numbers, each there once. */
+const DIGITS = /^[0-9]{2,}$/;
+
 /** Words come back on every slip of a run. */
 const words = new Map<string, Shaped>();
 const MOST_WORDS = 20_000;
@@ -280,7 +282,8 @@ function shape(face: Face, text: string, rtl: boolean): Shaped {
   const key = `${face.key}${rtl ? '<' : '>'}${text}`;
   const known = words.get(key);
   if (known) return known;
-  const clusters = face.shape(text, rtl);
+  const clusters =
+    DIGITS.test(text) && !rtl ? Array.from(text, (digit) => shape(face, digit, false).clusters).flat() : face.shape(text, rtl);
   const made: Shaped = {
     clusters,
     width: clusters.reduce((sum, { advance }) => sum + advance, 0),
