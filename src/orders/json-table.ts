@@ -75,8 +75,16 @@ class JsonRow implements Row {
   }
 }
 
+/** How the objects of a file stand for orders and items. */
+interface Shape {
+  /** An object has a list of items. */
+  lists: boolean;
+  /** An object without one says something of an item. */
+  flat: boolean;
+}
+
 /** The rows of one object: one for each of its items, one for an object without. */
-function rowsOf(object: JsonObject, names: readonly string[], itemNames: ReadonlySet<string>): readonly Row[] {
+function rowsOf(object: JsonObject, names: readonly string[], itemNames: ReadonlySet<string>, shape: Shape): readonly Row[] {
   const root = treeOf(object.text);
   if (!root) return [];
   const valuesAt = (node: Node, path: string): readonly Value[] => nodesAt(node, path).flatMap((each) => valueOf(each, object.text) ?? []);
@@ -84,6 +92,8 @@ function rowsOf(object: JsonObject, names: readonly string[], itemNames: Readonl
   const isOfItem = (name: string, prefix: string): boolean => itemNames.has(name) && (name === prefix || name.startsWith(`${prefix}.`));
   const ofOrder = names.map((name) => (items && isOfItem(name, items.prefix) ? undefined : valuesAt(root, name)));
   const elements = items?.list.children ?? [];
+  if (items) shape.lists = true;
+  else shape.flat ||= names.some((name, column) => itemNames.has(name) && (ofOrder[column] ?? []).length > 0);
   if (!items || elements.length === 0)
     return [
       new JsonRow(
@@ -125,7 +135,8 @@ export function jsonTable(
     tellNoList(list, lists, findings);
     return undefined;
   }
-  const rows = objects.flatMap((object) => rowsOf(object, names, itemNames));
+  const shape: Shape = { lists: false, flat: false };
+  const rows = objects.flatMap((object) => rowsOf(object, names, itemNames, shape));
   const paths = new Set<string>();
   for (const object of objects.slice(0, MOST_LOOKED_AT)) pathsIn(treeOf(object.text), '', paths);
   return {
@@ -136,7 +147,8 @@ export function jsonTable(
     names: [...paths],
     header: objects[0]?.start ?? { line: 1, col: 1 },
     rows,
-    objects: true,
+    // One object for each item is a table like any other: those of one order stand below each other.
+    objects: shape.lists || !shape.flat,
     badCells: new Set(),
   };
 }

@@ -1,6 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { orderMap } from '../../src/orders/order-map.js';
-import { only, read, told } from './reading.js';
+import type { OrdersRead } from '../../src/orders/read-orders.js';
+import { mapFor, only, read, told } from './reading.js';
 
 const MAP = orderMap({
   order: ['no'],
@@ -94,10 +96,51 @@ describe('a list of orders in JSON', () => {
   });
 
   it('tells two objects with one number, also next to each other', () => {
-    const map = orderMap({ order: ['no'], sku: ['code'] });
-    const result = read('[{"no": 1, "code": "a"}, {"no": 1, "code": "a"}, {"no": 1, "code": "b"}]', map);
-    expect(told(result)).toEqual(['1:33 orders/duplicate-number']);
+    const map = orderMap({ order: ['no'], sku: ['goods.code'] });
+    const order = (code: string): object => ({ no: 1, goods: [{ code }] });
+    const result = read(JSON.stringify([order('a'), order('a'), order('b')]), map);
+    expect(told(result)).toEqual(['1:40 orders/duplicate-number']);
     expect(only(result).items.map(({ sku }) => sku)).toEqual(['a', 'b']);
+    expect(told(read('[{"no": 1}, {"no": 1}]', orderMap({ order: ['no'] })))).toEqual(['1:20 orders/duplicate-number']);
+  });
+
+  it('may have one object for each item, those of one order below each other as in a table', () => {
+    const map = orderMap({ order: ['no'], buyer: ['to.name'], sku: ['code'], quantity: ['count'] });
+    const line = (no: number, code: string): object => ({ no, to: { name: `Buyer ${no}` }, code, count: 1 });
+    const result = read(JSON.stringify([line(1, 'a'), line(1, 'b'), line(1, 'b'), line(2, 'a')]), map);
+    expect(result.diagnostics).toEqual([]);
+    expect(result.orders.map(({ number, items }) => [number, items.map(({ sku }) => sku)])).toEqual([
+      ['1', ['a', 'b', 'b']],
+      ['2', ['a']],
+    ]);
+    // As in a table: an order that comes again further down is told.
+    const again = read(JSON.stringify([line(1, 'a'), line(2, 'a'), line(1, 'b')], null, 1), map);
+    expect(again.diagnostics.map(({ code }) => code)).toEqual(['orders/duplicate-number']);
+    expect(again.orders.map(({ items }) => items.length)).toEqual([2, 1]);
+  });
+
+  it('says the same of a day as the table of it does', () => {
+    const map = mapFor(['Order', 'Name', 'Item no.', 'Pieces']);
+    const lines = fc.array(
+      fc.record({ no: fc.integer({ min: 1, max: 6 }), sku: fc.constantFrom('M-1', 'P-2', 'Q-3'), pieces: fc.integer({ min: 1, max: 9 }) }),
+      { minLength: 1, maxLength: 12 },
+    );
+    fc.assert(
+      fc.property(lines, (given) => {
+        const rows = given.map(({ no, sku, pieces }) => ({
+          Order: `A-${no}`,
+          Name: `Buyer ${no}`,
+          'Item no.': sku,
+          Pieces: String(pieces),
+        }));
+        const table = ['Order,Name,Item no.,Pieces', ...rows.map((row) => Object.values(row).join(','))].join('\n');
+        const said = ({ orders, diagnostics }: OrdersRead): unknown => [
+          orders.map((order) => ({ ...order, place: undefined })),
+          diagnostics.map(({ code }) => code),
+        ];
+        expect(said(read(JSON.stringify(rows), map))).toEqual(said(read(table, map)));
+      }),
+    );
   });
 
   it('nested without end is refused, and brackets in texts do not count', () => {

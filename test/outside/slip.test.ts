@@ -30,6 +30,33 @@ describe('slips, read by other programs', () => {
     });
   }
 
+  for (const [script, text] of Object.entries(SCRIPTS)) {
+    outsideCheck(
+      `${script}: a message of 1,000 characters and 60 items come out whole, and an empty field costs nothing`,
+      ['pdftotext'],
+      async () => {
+        const words = Array.from({ length: 200 }, () => text)
+          .join(' ')
+          .normalize('NFC');
+        const giftMessage = words.slice(0, words.lastIndexOf(' ', 1001));
+        const items = Array.from({ length: 60 }, (_, at) =>
+          item(at + 1, at % 3 === 0 ? '' : text, at % 4 === 0 ? '' : text, `S${at + 1}K`),
+        );
+        const { pdf, pages, warnings } = await press({ ...empty, items, giftMessage });
+        expect(warnings).toEqual([]);
+        expect(pages).toBeGreaterThan(1);
+        const said = textOf(pdf)
+          .replace(/page \d+ of \d+|continued|QTY|ITEM|GIFT MESSAGE/g, '')
+          .replace(/\s+/g, '');
+        const numbers = Array.from({ length: 60 }, (_, at) => `S${at + 1}K`);
+        let from = 0;
+        for (const number of numbers) expect((from = said.indexOf(number, from)), number).toBeGreaterThan(0);
+        // From the last item's number on there is the message and nothing else.
+        expect(said.slice(from + 'S60K'.length)).toBe(giftMessage.replace(/\s+/g, ''));
+      },
+    );
+  }
+
   outsideCheck('pdftotext takes out marks in their order, ligatures and vowels before their consonant', ['pdftotext'], async () => {
     for (const text of ['محمّد', 'كِتَابٌ جديد', 'لا إله', 'שָׁלוֹם', 'น้ำ ป้ำ', 'कि र्कि', 'fi ffi é']) {
       const taken = textOf((await press({ ...empty, notes: text })).pdf).replace(/\s+/g, ' ');

@@ -23,6 +23,7 @@ export function slipBlocks(content: SlipContent, look: SlipLook, setting: Settin
   return [
     ...studioBlocks(content, setting),
     ...orderBlocks(content, setting),
+    ...wholeOrderBlocks(content, setting),
     ...itemBlocks(content.items, look.prices && !look.gift, setting),
     ...messageBlocks('GIFT MESSAGE', content.giftMessage, setting.types.message, setting),
     ...(look.gift ? [] : messageBlocks('NOTES', content.notes, setting.types.body, setting)),
@@ -98,6 +99,15 @@ function orderBlocks({ orderNumber, date, shipTo, parcel }: SlipContent, setting
         whole: true,
       };
     });
+}
+
+/** Exports don't say which items lie in which parcel: a list that is longer than the parcel must not look like a mistake. */
+function wholeOrderBlocks({ parcel, items }: SlipContent, setting: Setting): readonly Block[] {
+  if (parcel.of < 2 || items.length === 0) return [];
+  const column: Column = { x: 0, width: setting.width };
+  const text = `Parcel ${parcel.number} of ${parcel.of}: listed are the items of the whole order.`;
+  const lines = set(text, setting.types.strong, setting.width, setting);
+  return [{ rows: lines.map((line) => row([{ line, column, side: 'left' }])), gap: 6, whole: true }];
 }
 
 const sideColumn = (side: number, width: number): Column => ({ x: width - side, width: side });

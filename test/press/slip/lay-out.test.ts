@@ -169,6 +169,17 @@ describe('what a slip says', () => {
     for (const { price } of order.items) expect(text).not.toContain(price);
   });
 
+  it('of an order in several parcels says above the items that they are those of the whole order', async () => {
+    const textsOf = async (parcel: SlipContent['parcel'], items = order.items): Promise<readonly string[]> =>
+      (await layOutSlip({ ...order, parcel, items }, look, media, grid)).pages.flatMap(({ lines }) => lines.map(({ line }) => line.text));
+    const texts = await textsOf({ number: 2, of: 3 });
+    const said = texts.indexOf('Parcel 2 of 3: listed are the items of the whole order.');
+    expect(said).toBeGreaterThan(texts.indexOf('SHIP TO'));
+    expect(said).toBeLessThan(texts.indexOf('QTY'));
+    expect((await textsOf({ number: 1, of: 1 })).join()).not.toContain('whole order');
+    expect((await textsOf({ number: 1, of: 2 }, [])).join()).not.toContain('whole order');
+  });
+
   it('has prices when asked, and not as a gift', async () => {
     expect(textOf(await layOutSlip(order, { ...look, prices: true }, media, grid))).toContain('18.00');
     const gift = textOf(await layOutSlip(order, { ...look, prices: true, gift: true }, media, grid));
