@@ -20,6 +20,7 @@ import { moduleWidth } from './module-width.js';
 import { readAndCompare } from './read-back.js';
 import { sourceBars } from './source-bars.js';
 import * as reasons from './reasons.js';
+import { judgeSchemes } from './scheme-verdict.js';
 import { unreadRows } from './unread-rows.js';
 import { brokenLimit } from './verdict.js';
 
@@ -96,6 +97,8 @@ export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix,
   const faults = contentFaults(compared.same.map(({ source }) => source));
   const wrong = faults.find(({ certain }) => certain);
   if (wrong && !allows(plan, 'check-digit')) return hold(wrong, proved);
+  const schemes = judgeSchemes(proved, sheet.scale, plan, grid);
+  if (schemes.reason) return hold(schemes.reason, proved);
   const unread = unreadRows(
     page,
     sheet.box,
@@ -103,6 +106,7 @@ export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix,
   );
   const notes = [
     ...faults.map(({ message }) => message),
+    ...schemes.notes,
     ...proved.flatMap((each) => matrixNotes(each, grid)),
     ...fourStateNotes(page, sheet, grid),
   ];

@@ -107,7 +107,7 @@ export const GS1_IDENTIFIERS: readonly string[] = [']C1', ']d2', ']Q3', ']z1', '
 export const NUMBER_SCHEMES: readonly Scheme[] = [...PLAIN, ...ELEMENTS];
 
 /** The bytes as characters, one each. */
-export const textOf = ({ bytes }: Code): string => Buffer.from(bytes, 'hex').toString('latin1');
+export const textOf = ({ bytes }: Pick<Code, 'bytes'>): string => Buffer.from(bytes, 'hex').toString('latin1');
 
 /** What a published scheme says of a code; undefined for a number of none. Of several numbers in one code a tracking number decides. */
 export function knownNumber(code: Code): KnownNumber | undefined {

@@ -86,7 +86,8 @@ export function tooFine(code: Code, dots: number, grid: Grid, scale: number): Re
   };
 }
 
-const ALLOW = (limit: string): string =>
+/** The last sentence of a remedy for a limit that a recipe may set aside. */
+export const ALLOW = (limit: string): string =>
   `If this channel's labels are read all the same, set the limit aside in its recipe: \`verify: { allow: ${limit} }\`.`;
 
 export const uneven = (code: Code, off: number, moduleDots: number): Reason => ({
@@ -197,7 +198,7 @@ export function codesDiffer({ lost, changed, moved, extra }: CodesCompared): Rea
 }
 
 /** "a Code 128", "a Code 128 and a QR": kinds only, never what they say. */
-function list(codes: readonly Code[]): string {
+export function list(codes: readonly Code[]): string {
   const names = codes.map((code) => `${/^[AI]/.test(code.symbology) ? 'an' : 'a'} ${code.symbology} code`);
   return names.length < 2 ? (names[0] ?? 'no code') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
 }
