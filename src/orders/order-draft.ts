@@ -24,7 +24,9 @@ export class OrderDraft {
   private readonly tracking = new Set<string>();
   private readonly together = new Set<string>();
   private readonly notes = new Set<string>();
-  private readonly rows = new Set<string>();
+  /** How many rows were there before each. */
+  private readonly rows = new Map<string, number>();
+  rowCount = 0;
   /** Lines of rows that name another addressee. */
   private readonly differing = new Set<number>();
   private incomplete = false;
@@ -40,8 +42,9 @@ export class OrderDraft {
     return this.first?.row.start.line ?? 1;
   }
 
-  hasRow(row: Row): boolean {
-    return this.rows.has(row.whole);
+  /** Whether a row like this is among its first `count`. */
+  hadRow(row: Row, count: number): boolean {
+    return (this.rows.get(row.whole) ?? count) < count;
   }
 
   lacksARow(): void {
@@ -50,7 +53,8 @@ export class OrderDraft {
 
   add(fields: RowFields): void {
     this.first ??= fields;
-    this.rows.add(fields.row.whole);
+    if (!this.rows.has(fields.row.whole)) this.rows.set(fields.row.whole, this.rowCount);
+    this.rowCount++;
     for (const field of SINGLE_FIELDS) if (fields.has(field)) this.addSingle(field, fields);
     for (const each of fields.all('tracking')) {
       for (const number of each.split(BETWEEN_NUMBERS)) {

@@ -50,7 +50,8 @@ export function readOrders(bytes: Uint8Array, file: string, map: OrderMap, chann
 function joinRows(table: OrderTable, columns: Columns, map: OrderMap, findings: Findings): readonly OrderDraft[] {
   const drafts = new Map<string, OrderDraft>();
   const apart = new Set<OrderDraft>();
-  let last: { readonly draft: OrderDraft; readonly row: Row } | undefined;
+  // `before`: how many rows the order had when those that are read now began, which stand together.
+  let last: { readonly draft: OrderDraft; readonly row: Row; readonly before: number } | undefined;
   const goesOn = (draft: OrderDraft, row: Row): boolean => draft === last?.draft && !(table.objects && row.start !== last.row.start);
   for (const row of table.rows) {
     const fields = new RowFields(row, columns, findings);
@@ -61,20 +62,16 @@ function joinRows(table: OrderTable, columns: Columns, map: OrderMap, findings: 
       continue;
     }
     let draft = drafts.get(number);
-    if (draft && !goesOn(draft, row)) {
-      const isSame = draft.hasRow(row);
-      if (!apart.has(draft)) tellApart(draft, fields, isSame, findings);
-      apart.add(draft);
-      last = { draft, row };
-      // The same export twice in one file: its items are not there twice.
-      if (isSame) continue;
-    }
+    const before = draft && last && goesOn(draft, row) ? last.before : (draft?.rowCount ?? 0);
     if (!draft) {
       draft = new OrderDraft(number, map, findings);
       drafts.set(number, draft);
     }
-    draft.add(fields);
-    last = { draft, row };
+    if (before > 0 && !apart.has(draft)) tellApart(draft, fields, findings);
+    if (before > 0) apart.add(draft);
+    // The same export twice in one file: its items are not there twice.
+    if (!draft.hadRow(row, before)) draft.add(fields);
+    last = { draft, row, before };
   }
   for (const draft of drafts.values()) if (table.badCells.has(draft.number)) draft.lacksARow();
   return [...drafts.values()];
@@ -88,13 +85,12 @@ function tellNoNumber(fields: RowFields, findings: Findings): void {
   findings.add({ code: 'orders/no-number', severity: 'error', message, remedy }, fields.row.start);
 }
 
-function tellApart(draft: OrderDraft, fields: RowFields, isSame: boolean, findings: Findings): void {
-  const counts = isSame ? 'the rows are the same and count once' : 'their items are put together';
+function tellApart(draft: OrderDraft, fields: RowFields, findings: Findings): void {
   findings.add(
     {
       code: 'orders/duplicate-number',
       severity: 'warning',
-      message: `order ${shown(draft.number)} stands here and in line ${draft.firstLine}; ${counts}`,
+      message: `order ${shown(draft.number)} stands here and in line ${draft.firstLine}; rows that are the same count once, other items are put together`,
       remedy: 'Check that the file does not hold two exports, or two orders with one number.',
     },
     fields.spot('order'),

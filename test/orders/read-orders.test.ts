@@ -216,6 +216,11 @@ describe('rows of one order', () => {
     const again = readTable('Order,Item\nA-1,Mug\nA-2,Bowl\nA-1,Mug\n');
     expect(told(again)).toEqual(['4:1 orders/duplicate-number']);
     expect(again.orders.map(({ items }) => items.length)).toEqual([1, 1]);
+    const whole = 'A-1,Mug\nA-1,Mug\nA-1,Plate\nA-2,Bowl\n';
+    const twice = readTable(`Order,Item\n${whole}${whole}${whole}`);
+    expect(told(twice)).toEqual(['6:1 orders/duplicate-number', '9:1 orders/duplicate-number']);
+    expect(twice.orders.map(({ items }) => items.length)).toEqual([3, 1]);
+    expect(only(readTable('Order,Item\nA-1,Mug\n,x\nA-1,Mug\nA-1,Bowl\nA-1,Bowl\n')).items).toHaveLength(3);
     const more = readTable('Order,Item\nA-1,Mug\nA-2,Bowl\nA-1,Plate\n');
     expect(told(more)).toEqual(['4:1 orders/duplicate-number']);
     expect(more.orders.map(({ items }) => items.length)).toEqual([2, 1]);

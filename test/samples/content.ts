@@ -30,6 +30,8 @@ export interface LabelContent {
   readonly sscc: string;
   readonly weight: string;
   readonly items: readonly string[];
+  /** Where a layout says so: which parcel it is of how many; left out, the only one. */
+  readonly parcel?: string;
   readonly mark: string;
   readonly markPlace: MarkPlace;
 }

@@ -13,7 +13,11 @@ import { DAY } from './run-day.js';
 
 interface Recorded {
   readonly stacks: readonly { readonly file: string; readonly parcels: number; readonly pages: number }[];
-  readonly diagnostics: readonly { readonly code: string; readonly place: { readonly file?: string; readonly line?: number } }[];
+  readonly diagnostics: readonly {
+    readonly code: string;
+    readonly message: string;
+    readonly place: { readonly file?: string; readonly line?: number };
+  }[];
   readonly orders: {
     readonly sums: Readonly<Record<string, number>>;
     readonly each: readonly { readonly number: string; readonly place: string; readonly parcels: readonly number[] }[];
@@ -60,18 +64,27 @@ describe('a day of 300 orders in five channels, as documents through the whole r
   it('ends each label as it should, and no other is held, failed or skipped', () => {
     const ends = record.documents.flatMap(({ name, items }) =>
       items
-        .filter(({ role, reason }) => (role === 'label' || role === 'page') && reason?.code !== 'locate-label/remainder')
+        .filter(({ role, reason }) => role !== 'slip' && reason?.code !== 'locate-label/remainder')
         .map(({ page, state, reason }) => [name, page, state, ...(reason ? [reason.code] : [])].join(' ')),
     );
     expect(ends.sort()).toEqual(expectedEnds(files));
   });
 
   it('names each fault of the order files at its row, and no other', () => {
-    const told = record.diagnostics.map(({ code, place: { file = '', line = 1 } }) => {
+    const told = record.diagnostics.flatMap(({ code, place: { file, line = 1 } }) => {
+      if (file === undefined) return [];
       const row = readFileSync(join(folder, file), 'utf8').split(/\r?\n/)[line - 1] ?? '';
-      return `${code} ${row.split(/[;,\t]/)[0] ?? ''}`;
+      return [`${code} ${(row.split(/[;,\t]/)[0] ?? '').toUpperCase()}`];
     });
     const planted = day.planted.filter(({ at }) => at === 'row').map(({ code, order }) => `${code} ${order}`);
+    expect(told.sort()).toEqual(planted.sort());
+  });
+
+  it('warns of what no typeface has on the slip of its order, and of no other', () => {
+    const told = record.diagnostics.flatMap(({ code, message, place: { file } }) =>
+      file === undefined ? [`${code} ${/[A-Z]{3}-\d{5}/.exec(message)?.[0] ?? ''}`] : [],
+    );
+    const planted = day.planted.filter(({ at }) => at === 'slip').map(({ code, order }) => `${code} ${order}`);
     expect(told.sort()).toEqual(planted.sort());
   });
 
@@ -95,17 +108,18 @@ describe('a day of 300 orders in five channels, as documents through the whole r
     expect(orders).toBe(there.length);
   });
 
-  it('packs them in the order asked for, each label with the codes it was drawn with', () => {
-    const labels = record.documents
+  it('packs them in the order asked for, each label with the codes it was drawn with, its pages behind it', () => {
+    const printed = record.documents
       .flatMap(({ items }) => items)
-      .flatMap(({ role, printed, codes }) =>
-        role === 'label' && printed ? [{ ...printed, codes: codes.map(({ digest }) => digest).sort() }] : [],
-      )
+      .flatMap(({ role, printed: place, codes }) => (place ? [{ ...place, role, codes: codes.map(({ digest }) => digest).sort() }] : []))
       .sort((a, b) => a.page - b.page);
-    expect(labels.map(({ codes }) => codes)).toEqual(parcels.map(({ codes }) => codes));
-    expect(labels.map(({ number }) => number)).toEqual(parcels.map((_, at) => at + 1));
-    expect(labels.map(({ page }) => page)).toEqual(parcels.map((_, at) => 2 * at + 1));
-    expect(record.stacks.map(({ parcels: count, pages }) => [count, pages])).toEqual([[parcels.length, 2 * parcels.length]]);
+    const labels = printed.filter(({ role }) => role === 'label' || role === 'return-label');
+    expect(labels.map(({ codes }) => codes)).toEqual(parcels.flatMap(({ codes }) => codes));
+    // Slips made from orders are no items: their pages are those that are left.
+    const pages = parcels.flatMap((parcel, at) => parcel.pages.map((role) => `${at + 1} ${role}`)).map((each, at) => `${at + 1}: ${each}`);
+    const told = printed.map(({ role, number, page }) => `${page}: ${number} ${role}`);
+    expect(told).toEqual(pages.filter((each) => !each.endsWith('slip') || told.includes(each)));
+    expect(record.stacks.map(({ parcels: count, pages: all }) => [count, all])).toEqual([[parcels.length, pages.length]]);
   });
 
   it('lists all that is to be fetched and handed over, and nothing else', () => {
@@ -116,14 +130,19 @@ describe('a day of 300 orders in five channels, as documents through the whole r
     const handed = cellsOf('hand-over-list.csv').map(
       ([, number = '', tracking = '', orders = '']) => `${number} ${tracking.replace(/^'/, '')} ${orders}`,
     );
-    const wanted = parcels.map(({ tracking, orders }, at) => `${at + 1} ${tracking} ${orders.map(({ number }) => number).join(', ')}`);
+    const wanted = parcels.flatMap(({ tracking, orders, pages }, at) =>
+      pages[0] === 'label' ? [`${at + 1} ${tracking} ${orders.map(({ number }) => number).join(', ')}`] : [],
+    );
     expect(handed.sort()).toEqual(wanted.sort());
   });
 
   outsideCheck('pdftotext reads the order number on the page behind each label', ['pdftotext'], () => {
     const pdf = readFileSync(join(folder, 'out', record.stacks[0]?.file ?? ''));
     const pages = runTool('pdftotext', ['-enc', 'UTF-8', '-', '-'], pdf).toString('utf8').split('\f');
-    const behind = parcels.map((_, at) => [...new Set(pages[2 * at + 1]?.match(/[A-Z]{3}-1\d{4}/g) ?? [])].sort());
-    expect(behind).toEqual(parcels.map(({ orders }) => orders.map(({ number }) => number).sort()));
+    const slips = parcels.flatMap((parcel) =>
+      parcel.pages.map((role) => ({ role, orders: parcel.orders.map(({ number }) => number).sort() })),
+    );
+    const behind = slips.map(({ role }, at) => (role === 'slip' ? [...new Set(pages[at]?.match(/[A-Z]{3}-1\d{4}/g) ?? [])].sort() : []));
+    expect(behind).toEqual(slips.map(({ role, orders }) => (role === 'slip' ? orders : [])));
   });
 });

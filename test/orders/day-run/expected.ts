@@ -4,25 +4,45 @@ import { MANY, PAIRS, PICTURES, SINGLES, trackingOf, type RunDay, type RunLabel,
 
 /** A parcel as it must lie in the stack. */
 export interface Parcel {
-  /** Digests of the codes on its label, sorted, as run.json tells them. */
-  readonly codes: readonly string[];
+  /** Digests of the codes on each of its labels, sorted, as run.json tells them. */
+  readonly codes: readonly (readonly string[])[];
   readonly orders: readonly RunOrder[];
   /** Empty where neither the order nor a code of its own says which part of a code it is. */
   readonly tracking: string;
+  /** What its pages are, in their order. */
+  readonly pages: readonly ('label' | 'return-label' | 'slip' | 'customs-form')[];
 }
 
-/** The parcels in the order in which they are to be packed: by ship-by day (unknown last), then order number, then as the files lie. */
+/**
+ * The parcels in the order in which they are to be packed: by ship-by day (unknown last), then order number (unknown last), then as the files lie. A
+ * return label goes with the parcel of its order, behind all else; where that has none, alone.
+ */
 export function expectedParcels(files: readonly DayFile[]): readonly Parcel[] {
   const inOrder = files.toSorted((a, b) => channelOf(a) - channelOf(b) || (a.path < b.path ? -1 : 1));
   const ready = [...new Set(inOrder.flatMap(({ labels }) => labels))].filter(({ ends }) => ends === 'ready');
-  const keyOf = ({ orders }: RunLabel): string => {
+  const outbound = ready.filter(({ kind }) => kind !== 'return');
+  const returnsOf = ({ orders }: RunLabel): readonly RunLabel[] =>
+    ready.filter(({ kind, orders: own }) => kind === 'return' && own.some(({ number }) => orders.some((order) => order.number === number)));
+  const alone = ready.filter((each) => each.kind === 'return' && !outbound.some((other) => returnsOf(other).includes(each)));
+  const keyOf = ({ kind, orders }: RunLabel): string => {
+    if (kind === 'return') return '9 Z';
     const days = orders.flatMap(({ shipBy }) => (shipBy === '' ? [] : [shipBy])).sort();
     return `${days[0] ?? '9'} ${orders.map(({ number }) => number).sort()[0] ?? ''}`;
   };
-  return ready
+  return [...outbound, ...alone]
     .map((each, at) => ({ each, at, key: keyOf(each) }))
     .sort((a, b) => (a.key === b.key ? a.at - b.at : a.key < b.key ? -1 : 1))
-    .map(({ each }) => ({ codes: codesOf(each), orders: each.orders, tracking: knownTracking(each) }));
+    .map(({ each }): Parcel => {
+      if (each.kind === 'return') return { codes: [codesOf(each)], orders: [], tracking: '', pages: ['return-label'] };
+      const returns = returnsOf(each);
+      const form = each.kind === 'with-form' ? (['customs-form'] as const) : [];
+      return {
+        codes: [each, ...returns].map(codesOf),
+        orders: each.orders,
+        tracking: knownTracking(each),
+        pages: ['label', 'slip', ...form, ...returns.map(() => 'return-label' as const)],
+      };
+    });
 }
 
 function knownTracking({ channel, content, orders }: RunLabel): string {
@@ -43,16 +63,19 @@ function codesOf(each: RunLabel): readonly string[] {
     .sort();
 }
 
-/** How each label page ends, by file and page: `held orders/two-orders`. */
+/** How each page with a label or a form ends, by file and page: `held orders/two-orders`. */
 export function expectedEnds(files: readonly DayFile[]): readonly string[] {
   const seen = new Set<RunLabel>();
   return files
     .flatMap(({ path, labels }) =>
-      labels.map((each, at) => {
-        const page = each.ends.startsWith('failed') || seen.has(each) ? 0 : each.channel === PAIRS ? 2 * at + 1 : at + 1;
-        const ends = seen.has(each) ? 'skipped intake/duplicate' : each.ends;
+      labels.flatMap((each, at) => {
+        const again = seen.has(each);
         seen.add(each);
-        return `inbox/${path} ${page} ${ends}`;
+        if (again)
+          return each.spoiled === 'file-twice' ? [`inbox/${path} 0 skipped intake/duplicate`] : [`inbox/${path} 1 skipped batch/duplicate`];
+        const page = each.ends.startsWith('failed') ? 0 : each.channel === PAIRS ? 2 * at + 1 : at + 1;
+        const form = each.ends === 'ready' ? 'ready' : 'held batch/parcel-held';
+        return [`inbox/${path} ${page} ${each.ends}`, ...(each.kind === 'with-form' ? [`inbox/${path} ${page + 1} ${form}`] : [])];
       }),
     )
     .sort();
@@ -62,9 +85,9 @@ export function expectedEnds(files: readonly DayFile[]): readonly string[] {
 export function expectedPieces(day: RunDay, parcels: readonly Parcel[]): ReadonlyMap<string, number> {
   const packed = new Set(parcels.flatMap(({ orders }) => orders.map(({ number }) => number)));
   const pieces = new Map<string, number>();
-  for (const { number, items } of day.orders) {
+  for (const { number, items, more } of day.orders) {
     if (!packed.has(number)) continue;
-    for (const { sku, quantity } of items) pieces.set(sku, (pieces.get(sku) ?? 0) + quantity);
+    for (const { sku, quantity } of more ? [...items, more] : items) pieces.set(sku, (pieces.get(sku) ?? 0) + quantity);
   }
   return pieces;
 }

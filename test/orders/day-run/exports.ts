@@ -1,5 +1,5 @@
 import { CHANNEL_NUMBERS, folderOf } from './files.js';
-import { MANY, PICTURES, SINGLES, type RunItem, type RunOrder } from './run-day.js';
+import { MANY, PAIRS, PICTURES, SINGLES, type RunItem, type RunOrder } from './run-day.js';
 
 export interface ExportFile {
   readonly path: string;
@@ -7,6 +7,9 @@ export interface ExportFile {
 }
 
 const HEADS = ['Order', 'Status', 'Ship by', 'Buyer', 'Street', 'Town', 'Postcode', 'Country', 'SKU', 'Item', 'Pieces', 'Bin', 'Tracking', 'Parcels', 'With'] as const; // prettier-ignore
+
+/** In front of a cell that is written as it is, whatever stands in it. */
+export const RAW = '\u0000';
 
 /** The order map of a channel: all have the same names, but where an order's items are a list, theirs stand in it. */
 export const ordersBlock = (channel: number): string => {
@@ -28,7 +31,7 @@ export const ordersBlock = (channel: number): string => {
     parcels: Parcels
     together: With
   max-age: 14d
-`;
+${channel === PAIRS ? '  date-order: day-month-year\n' : ''}`;
 };
 
 /** The export files of all channels: `;` and a row for each item, tabs, commas with quotes, JSON. */
@@ -55,13 +58,16 @@ function row(order: RunOrder, item: RunItem, file: 1 | 2): Record<(typeof HEADS)
 
 function table(channel: number, orders: readonly RunOrder[], file: 1 | 2): string {
   const delimiter = channel === MANY ? '\t' : channel === SINGLES ? ',' : ';';
-  const lines = orders.flatMap((order) =>
+  const rowsOf = (order: RunOrder): readonly string[] =>
     order.items.map((item) => {
       const cells = row(order, item, file);
       const written = HEADS.map((head) => cells[head]);
       return (order.cells['extra'] === undefined ? written : [...written, order.cells['extra']]).map(quoted(delimiter)).join(delimiter);
-    }),
-  );
+    });
+  const again = orders
+    .filter((order) => order.again ?? order.more)
+    .map((order) => ({ ...order, items: order.more ? [order.more] : order.items, cells: { ...order.cells, ...order.again } }));
+  const lines = [...orders, ...again].flatMap(rowsOf);
   const text = [HEADS.join(delimiter), ...lines].join('\r\n');
   return channel === SINGLES ? `\ufeff${text}\r\n` : `${text}\n`;
 }
@@ -69,7 +75,7 @@ function table(channel: number, orders: readonly RunOrder[], file: 1 | 2): strin
 const quoted =
   (delimiter: string) =>
   (cell: string): string =>
-    cell.includes(delimiter) || cell.includes('"') ? `"${cell.replaceAll('"', '""')}"` : cell;
+    cell.startsWith(RAW) ? cell.slice(1) : cell.includes(delimiter) || cell.includes('"') ? `"${cell.replaceAll('"', '""')}"` : cell;
 
 /** What JSON says of each item. */
 const OF_ITEM = ['SKU', 'Item', 'Pieces', 'Bin'];

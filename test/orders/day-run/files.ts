@@ -1,5 +1,5 @@
 import type { LabelContent } from '../../samples/content.js';
-import type { Drawing } from '../../samples/drawing.js';
+import { Drawing } from '../../samples/drawing.js';
 import { fernwhistle } from '../../samples/labels/fernwhistle.js';
 import { kestomar } from '../../samples/labels/kestomar.js';
 import { norrvane } from '../../samples/labels/norrvane.js';
@@ -8,7 +8,7 @@ import { tidewick } from '../../samples/labels/tidewick.js';
 import { label, layout, LETTER, other, slip, type LayoutPage } from '../../samples/layout.js';
 import { packingSlip, receipt } from '../../samples/other-pages.js';
 import { sample } from '../../samples/sample.js';
-import { CHANNELS } from '../../samples/names.js';
+import { CHANNELS, STUDIO } from '../../samples/names.js';
 import { MANY, PAIRS, PICTURES, SHEETS, SINGLES, type RunLabel } from './run-day.js';
 
 export const CHANNEL_NUMBERS = [SHEETS, MANY, PAIRS, PICTURES, SINGLES];
@@ -34,8 +34,9 @@ export async function drawFiles(labels: readonly RunLabel[]): Promise<readonly D
   const files: DayFile[] = [];
   for (const channel of CHANNEL_NUMBERS) {
     const own = labels.filter((each) => each.channel === channel);
-    const alone = own.filter(({ spoiled }) => spoiled !== undefined);
-    const rest = own.filter(({ spoiled }) => spoiled === undefined);
+    const isAlone = ({ spoiled, fileName }: RunLabel): boolean => spoiled !== undefined || fileName !== undefined;
+    const alone = own.filter(isAlone);
+    const rest = own.filter((each) => !isAlone(each));
     const step = IN_ONE[channel] ?? 1;
     const groups = rest.flatMap((_, at) => (at % step === 0 ? [rest.slice(at, at + step)] : []));
     for (const group of [...groups, ...alone.map((each) => [each])]) files.push(...(await drawFile(channel, group)));
@@ -46,18 +47,17 @@ export async function drawFiles(labels: readonly RunLabel[]): Promise<readonly D
 async function drawFile(channel: number, labels: readonly RunLabel[]): Promise<readonly DayFile[]> {
   const [first] = labels;
   if (!first) return [];
-  const name = `${folderOf(channel)}/download ${String(first.serial).padStart(4, '0')}`;
+  const name = `${folderOf(channel)}/${first.fileName ?? `download ${String(first.serial).padStart(4, '0')}`}`;
   const isPicture = channel === PICTURES || first.spoiled === 'as-picture';
   const pages = labels.flatMap((each) => pagesOf(channel, each));
   const made = layout({ name, about: name, traits: isPicture ? ['picture-file'] : [], pages: () => pages });
   const { bytes } = await sample(made, isPicture ? 'bilevel' : 'vector', 0);
   const path = `${name}.${isPicture ? 'png' : 'pdf'}`;
   if (first.spoiled === 'cut-off') return [{ path, bytes: bytes.slice(0, Math.floor(bytes.length * 0.6)), labels }];
-  if (first.spoiled === 'file-twice')
-    return [
-      { path, bytes, labels },
-      { path: path.replace(/(?=\.\w+$)/, ' again'), bytes, labels },
-    ];
+  const again = path.replace(/(?=\.\w+$)/, ' again');
+  if (first.spoiled === 'file-twice') return [{ path, bytes, labels }, { path: again, bytes, labels }]; // prettier-ignore
+  // PDF, 7.5.5: a comment may stand behind the end of the file.
+  if (first.spoiled === 'drawn-again') return [{ path, bytes, labels }, { path: again, bytes: Buffer.concat([bytes, Buffer.from('% again\n')]), labels }]; // prettier-ignore
   return [{ path, bytes, labels }];
 }
 
@@ -65,7 +65,28 @@ function pagesOf(channel: number, each: RunLabel): LayoutPage[] {
   const art = spoil(artOf(each), each);
   if (channel === SHEETS) return [{ ...LETTER, regions: [label(art, 90, 50, 90), other(receipt(540, 300, each.content), 36, 420)] }];
   const own: LayoutPage = { width: 288, height: 432, regions: [label(art, 0, 0)] };
+  const form: LayoutPage = { width: 288, height: 432, regions: [other(customsForm(each.content), 0, 0)] };
+  if (each.kind === 'form') return [form];
+  if (each.kind === 'with-form') return [own, form];
+  if (each.kind === 'return') art.text(150, 64, 'RETURN LABEL', { size: 12, bold: true });
   return channel === PAIRS ? [own, { ...LETTER, regions: [slip(packingSlip(540, 400, each.content), 36, 36)] }] : [own];
+}
+
+/** A customs form as large as a label, as it comes on a page behind it. */
+function customsForm({ order, items, mark }: LabelContent): Drawing {
+  const d = new Drawing(288, 432);
+  d.text(16, 34, 'CUSTOMS DECLARATION', { size: 16, bold: true });
+  d.text(16, 50, mark, { size: 8 });
+  d.frame(12, 60, 264, 340, 1);
+  d.text(20, 78, 'Sender', { size: 8 });
+  d.block(20, 92, [STUDIO, '7 Example Street', 'Sampleton XX 00001'], { size: 9 }, 1.4);
+  d.line(12, 140, 276, 140, 0.75);
+  d.text(20, 156, 'Detailed description of contents', { size: 8 });
+  d.block(20, 174, items, { size: 9 }, 1.6);
+  d.text(20, 330, 'Category of item: sale of goods', { size: 9 });
+  d.text(20, 350, `Sender's reference ${order}`, { size: 9 });
+  d.text(20, 390, "Date and sender's signature", { size: 8 });
+  return d;
 }
 
 function spoil(art: Drawing, { spoiled }: RunLabel): Drawing {

@@ -1,10 +1,12 @@
+import { PAGE_PLANTS } from './plants-pages.js';
+import { ROW_PLANTS } from './plants-rows.js';
 import { PLANTS } from './plants.js';
 import { MANY, PAIRS, PICTURES, RunDay, SHEETS, SINGLES, trackingOf } from './run-day.js';
 
 /** A day with `count` orders: the faults once each, parcels and bundles of several kinds, and plain orders. */
 export function runDay(seed: number, count = 300): RunDay {
   const day = new RunDay(seed);
-  for (const plant of PLANTS) plant(day);
+  for (const plant of [...PLANTS, ...PAGE_PLANTS, ...ROW_PLANTS]) plant(day);
   for (let n = 0; n < 3; n += 1) {
     inSeveralParcels(day);
     severalInOneParcel(day);

@@ -11,7 +11,8 @@ const STEPS: Readonly<Record<number, string>> = {
   [PAIRS]:
     'split-pages: { labels: odd, slips: even }|locate-label: { by: [page] }|rotate: upright|scale|packing-slip: { from: next-page, readable: 6pt }',
   [PICTURES]: 'split-pages|locate-label: { by: [page] }|rotate: upright|scale|packing-slip: from-orders',
-  [SINGLES]: 'split-pages|locate-label: { by: [page] }|rotate: upright|scale|packing-slip: from-orders',
+  [SINGLES]:
+    'split-pages: { by: content, return-words: [return label] }|locate-label: { by: [page] }|rotate: upright|scale|packing-slip: from-orders|customs-form',
 };
 
 const recipe = (channel: number): string =>

@@ -44,13 +44,13 @@ export const PLANTS: readonly ((day: RunDay) => void)[] = [
     day.plant('an order in two files, not alike', 'loose', 'orders/same-number', other);
   },
   (day) => {
-    const twice = day.pair(SHEETS, 'packed', 'ready', {}, 'file-twice');
+    const twice = day.pair(SHEETS, 'packed', 'ready', {}, { spoiled: 'file-twice' });
     held(day, 'a file twice', 'intake/duplicate', twice);
   },
   (day) => {
     const order = day.order(SINGLES, 'held');
     const content = day.content(order);
-    day.label([order], content, 'held batch/same-tracking-code', 'as-picture');
+    day.label([order], content, 'held batch/same-tracking-code', { spoiled: 'as-picture' });
     day.label([order], content, 'held batch/same-tracking-code');
     day.plant('a label as PDF and as PNG', 'label', 'batch/same-tracking-code', order);
     day.plant('a label as PDF and as PNG', 'loose', 'orders/label-held', order);
@@ -103,13 +103,13 @@ export const PLANTS: readonly ((day: RunDay) => void)[] = [
     const content = day.content(order, { to, postcode: '71199' });
     day.label([day.change(order, { tracking: [trackingOf(SHEETS, content)] })], content, 'held orders/address-differs');
     held(day, 'another address on the label', 'orders/address-differs', order);
-    held(day, 'a label from last month', 'orders/too-old', day.pair(SHEETS, 'held', 'held orders/too-old', {}, 'old'));
+    held(day, 'a label from last month', 'orders/too-old', day.pair(SHEETS, 'held', 'held orders/too-old', {}, { spoiled: 'old' }));
   },
   (day) => {
-    const smeared = day.pair(SHEETS, 'held', 'held verify/nothing-to-prove', {}, 'smeared');
+    const smeared = day.pair(SHEETS, 'held', 'held verify/nothing-to-prove', {}, { spoiled: 'smeared' });
     day.plant('a smeared code', 'label', 'verify/nothing-to-prove', smeared);
     day.plant('a smeared code', 'loose', 'orders/label-held', smeared);
-    const cut = day.pair(SHEETS, 'no-label', 'failed reading/cut-off', {}, 'cut-off');
+    const cut = day.pair(SHEETS, 'no-label', 'failed reading/cut-off', {}, { spoiled: 'cut-off' });
     day.plant('a file cut short', 'label', 'reading/cut-off', cut);
     day.plant('a file cut short', 'loose', 'orders/no-label', cut);
   },

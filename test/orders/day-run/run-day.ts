@@ -35,6 +35,10 @@ export interface RunOrder {
   readonly parcels: number;
   readonly together: string;
   readonly cells: Readonly<Record<string, string>>;
+  /** Cells of rows that its export has once more, at its end. */
+  readonly again?: Readonly<Record<string, string>>;
+  /** What those rows say of its items, where that is something new. */
+  readonly more?: RunItem;
   /** Stands in the channel's second file instead of, or beside, the first. */
   readonly files: readonly (1 | 2)[];
   readonly place: Place;
@@ -48,14 +52,24 @@ export interface RunLabel {
   readonly orders: readonly RunOrder[];
   /** `ready`, or how it ends: `held orders/two-orders`. */
   readonly ends: string;
-  readonly spoiled?: 'old' | 'smeared' | 'cut-off' | 'file-twice' | 'as-picture';
+  readonly spoiled?: Spoiled;
+  /** `return`: a return label; `with-form`: a customs form stands on the page behind it; `form`: that form alone. */
+  readonly kind?: 'return' | 'with-form' | 'form';
+  /** The name of its file, without ending; left out: one that says nothing. */
+  readonly fileName?: string;
   readonly serial: number;
 }
 
-/** A fault that was planted, and where it must be told: by a label's end, a diagnostic at an order's row, or a loose end. */
+/** What is wrong with the file of a label. `drawn-again`: it is there twice, in files that differ. */
+type Spoiled = 'old' | 'smeared' | 'cut-off' | 'file-twice' | 'drawn-again' | 'as-picture';
+
+/** What a label is given beside what it says. */
+export type Given = Partial<Pick<RunLabel, 'channel' | 'spoiled' | 'kind' | 'fileName'>>;
+
+/** A fault that was planted, and where it must be told: by a label's end, a diagnostic at an order's row, a warning of its slip, or a loose end. */
 export interface Planted {
   readonly what: string;
-  readonly at: 'label' | 'row' | 'loose';
+  readonly at: 'label' | 'row' | 'slip' | 'loose';
   readonly code: DiagnosticCode;
   /** The order that it is about; empty for a label of nobody. */
   readonly order: string;
@@ -125,28 +139,27 @@ export class RunDay {
     };
   }
 
-  label(orders: readonly RunOrder[], content: LabelContent, ends = 'ready', spoiled?: RunLabel['spoiled']): RunLabel {
+  label(orders: readonly RunOrder[], content: LabelContent, ends = 'ready', given: Given = {}): RunLabel {
     const [order] = orders;
-    const made: RunLabel = {
-      channel: order?.channel ?? SINGLES,
-      content,
-      orders,
-      ends,
-      serial: this.labels.length + 1,
-      ...(spoiled ? { spoiled } : {}),
-    };
+    const made: RunLabel = { channel: order?.channel ?? SINGLES, content, orders, ends, serial: this.labels.length + 1, ...given };
     this.labels.push(made);
     return made;
   }
 
   /** An order with its one label; `withTracking` puts the label's number into the export. */
-  pair(channel: number, place: Place, ends = 'ready', given: Partial<RunOrder> = {}, spoiled?: RunLabel['spoiled']): RunOrder {
+  pair(channel: number, place: Place, ends = 'ready', given: Partial<RunOrder> = {}, label: Given = {}): RunOrder {
     const order = this.order(channel, place, given);
     const content = this.content(order);
     const withTracking = channel === PICTURES || channel === PAIRS || (channel === SHEETS && this.random.chance(0.5));
     const known = withTracking && order.tracking.length === 0 ? this.change(order, { tracking: [trackingOf(channel, content)] }) : order;
-    this.label([known], content, ends, spoiled);
+    this.label([known], content, ends, label);
     return known;
+  }
+
+  /** What a return label of this order says. */
+  returning(order: RunOrder, given: Partial<LabelContent> = {}): LabelContent {
+    const there = this.content(order);
+    return { ...there, from: there.to, to: [STUDIO, '7 Example Street', 'Sampleton XX 00001'], postcode: '00001', ...given };
   }
 
   change(order: RunOrder, change: Partial<RunOrder>): RunOrder {

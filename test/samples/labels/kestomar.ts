@@ -10,7 +10,7 @@ export function kestomar(content: LabelContent): Drawing {
   d.face = 'noto';
   d.block(10, 20, content.from, { size: 8 }, 1.25);
   d.text(180, 24, content.weight.toUpperCase(), { size: 13, bold: true });
-  d.text(278, 24, '1 OF 1', { size: 13, bold: true, align: 'right' });
+  d.text(278, 24, content.parcel ?? '1 OF 1', { size: 13, bold: true, align: 'right' });
   d.text(180, 44, CARRIERS.kestomar, { size: 11, bold: true });
   d.text(10, 78, 'SHIP TO:', { size: 9, bold: true });
   d.block(34, 94, content.to, { size: 13, bold: true, maxWidth: 240 }, 1.25);
