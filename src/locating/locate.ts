@@ -41,7 +41,7 @@ export function judgedOn(
   const gathered = gatherCandidates(page, region, edges, media, blobs).map(filled);
   const judged = gathered.flatMap((candidate) => judge(candidate, around) ?? []);
   const pages = judged.filter((each) => each.edge === 'page');
-  return pages.length > 0 ? pages : withShownEdges(judged, blobs, units);
+  return pages.length > 0 ? pages : withShownEdges(judged, blobs, units, { x: 0, y: 0, width: page.width, height: page.height });
 }
 
 /**

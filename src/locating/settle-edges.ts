@@ -15,15 +15,21 @@ const KNOWN = 0.88;
 
 /**
  * Leaves away answers for which another one shows the edge: ink around a frame or a picture with the same codes, a picture
- * that has nothing but white paper around a frame, a frame with nothing but white paper up to a cut line, and whatever is a whole label
+ * that has nothing but white paper around a frame, a frame that fills a picture of a known size, a frame with nothing but white paper up to a
+ * cut line, and whatever is a whole label
  * with nothing but closed units beside it: its receipt, a coupon.
  */
-export function withShownEdges(judged: readonly Judged[], blobs: readonly Box[], units: readonly Box[] = []): readonly Judged[] {
+export function withShownEdges(
+  judged: readonly Judged[],
+  blobs: readonly Box[],
+  units: readonly Box[] = [],
+  paper?: Box,
+): readonly Judged[] {
   const edged = judged.filter(({ edge, score }) => (edge === 'frame' || edge === 'picture') && score >= LEAST);
   const whole = judged.filter((each) => each.score >= LEAST && isWhole(each));
   return judged.filter(
     (each) =>
-      !edged.some((other) => other !== each && other.codes.length === each.codes.length && showsEdgeOf(other, each, blobs)) &&
+      !edged.some((other) => other !== each && other.codes.length === each.codes.length && showsEdgeOf(other, each, blobs, paper)) &&
       !whole.some((other) => other !== each && isBesideUnits(each, other, blobs, units)),
   );
 }
@@ -39,15 +45,26 @@ const isBesideUnits = (each: Judged, label: Judged, blobs: readonly Box[], units
   contains(each.box, label.box, 1.5) &&
   addsOnlyUnits(each.box, label.box, blobs, units);
 
-function showsEdgeOf(edged: Judged, loose: Judged, blobs: readonly Box[]): boolean {
+function showsEdgeOf(edged: Judged, loose: Judged, blobs: readonly Box[], paper: Box | undefined): boolean {
+  const isPlaced = ({ box }: Judged): boolean => !paper || !contains(box, paper, BORDER);
   if (loose.edge === 'ink') return area(intersection(edged.box, loose.box) ?? NOTHING) >= MOSTLY * area(edged.box);
   if (loose.edge === 'frame' && edged.edge === 'frame') {
     const around = grow(loose.box, CUT_LINE);
     return contains(edged.box, loose.box, -1) && contains(around, edged.box) && isWhiteBetween(edged.box, loose.box, blobs);
   }
+  if (loose.edge === 'frame' && edged.edge === 'picture') return isPlaced(edged) && isMarginAround(loose.box, edged.box);
   if (loose.edge !== 'picture' || edged.edge !== 'frame' || !contains(loose.box, edged.box, 1)) return false;
-  return isWhiteBetween(loose.box, edged.box, blobs);
+  return !(isPlaced(loose) && isMarginAround(edged.box, loose.box)) && isWhiteBetween(loose.box, edged.box, blobs);
 }
+
+/** Whether a picture has a known size and a frame fills it but for a border: such a picture on larger paper is the label, and was placed as such. */
+const isMarginAround = (frame: Box, picture: Box): boolean =>
+  contains(picture, frame, 1) && contains(frame, grow(picture, -BORDER)) && nearestSize(picture.width, picture.height).likeness >= PLACED;
+
+/** The widest white border of a label's picture, pt (10 mm; common practice, no source). */
+const BORDER = mmToPt(10);
+/** A picture placed at a known size is this like it: its pixels may not fill the size to the last. */
+const PLACED = 0.97;
 
 /** Whether all ink inside the outer box is inside the inner one, or is the outer one's own line. */
 function isWhiteBetween(outer: Box, inner: Box, blobs: readonly Box[]): boolean {

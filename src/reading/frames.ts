@@ -1,10 +1,11 @@
 import { bottom, contains, intersection, near, right, union, type Box } from '../geometry/box.js';
 import { codeLikeAreas } from './code-like.js';
 import { INK_LEVEL } from './ink.js';
+import { openFrames } from './open-frames.js';
 import { ruledLines, type RuledLine } from './ruled.js';
 import type { GreyRaster, SourcePage } from './source.js';
 
-/** A closed rectangle made of ruled lines; its inner rules belong to it. */
+/** A rectangle made of ruled lines, closed or drawn with round corners or gaps; its inner rules belong to it. */
 export interface Frame {
   /** Outer edge of the lines, pt, to about 0.25 mm. */
   readonly box: Box;
@@ -38,7 +39,10 @@ export function linesOf(page: SourcePage): readonly RuledLine[] {
   return lines;
 }
 
-/** Groups lines that meet, and keeps the groups whose outer four sides are ruled, or filled: a banner's edge closes a frame, too. */
+/**
+ * Groups lines that meet, and keeps the groups whose outer four sides are ruled, or filled: a banner's edge closes a frame, too. Besides,
+ * what is drawn by straight parts that don't all meet.
+ */
 export function findFrames(lines: readonly RuledLine[], ink?: GreyRaster): readonly Frame[] {
   const frames: Frame[] = [];
   for (const group of meetingGroups(lines)) {
@@ -46,6 +50,8 @@ export function findFrames(lines: readonly RuledLine[], ink?: GreyRaster): reado
     if (!box || box.width < 36 || box.height < 36) continue;
     if (sidesClosed(box, group, ink)) frames.push({ box, dashed: group.filter((line) => line.dashed).length > group.length / 2 });
   }
+  const isKnown = (box: Box): boolean => frames.some((frame) => contains(frame.box, box, MEET) && contains(box, frame.box, MEET));
+  for (const box of openFrames(lines)) if (!isKnown(box)) frames.push({ box, dashed: false });
   return frames;
 }
 

@@ -45,4 +45,16 @@ describe('withShownEdges', () => {
     expect(withShownEdges([frame, inner], [label, between])).toEqual([frame, inner]);
     expect(withShownEdges([], [])).toEqual([]);
   });
+
+  it('takes a picture of a known size on larger paper for the label, whatever frame fills it but for a border', () => {
+    const inner = judged(grow(label, -14), 0.9, { codes });
+    const picture = judged(label, 0.85, { edge: 'picture', codes });
+    const paper = inches(0, 0, 8.5, 11);
+    expect(withShownEdges([inner, picture], [inner.box], [], paper)).toEqual([picture]);
+    expect(withShownEdges([inner, picture], [inner.box], [], label)).toEqual([inner]);
+    const odd = of('picture', { ...label, height: 1.2 * label.height });
+    expect(withShownEdges([inner, odd], [inner.box], [], paper)).toEqual([inner]);
+    const small = judged(grow(label, -40), 0.9, { codes });
+    expect(withShownEdges([small, picture], [small.box], [], paper)).toEqual([small]);
+  });
 });
