@@ -87,6 +87,11 @@ function seenOf(page: SourcePage, survey: Survey): Seen {
     case 'blank':
       return { kind: 'other', words: undefined, blank: true };
     case 'labels': {
+      const [doubt] = survey.doubts;
+      if (doubt) {
+        const candidates = [...survey.labels, ...survey.doubts.flatMap(({ answers }) => answers)];
+        return { kind: 'unsettled', reason: doubtful(doubt.why), candidates };
+      }
       const labels = survey.labels.map(({ box, edge, returns }) => ({
         box,
         edge,

@@ -38,14 +38,14 @@ export async function lookAt(page: SourcePage, items: readonly ItemResult[], con
   const survey = await surveyed(page, context);
   const codes = await codesOf(page, context);
   const located = await labelsOf(page, items, survey, context);
-  const candidates = located.length > 0 ? [] : answersOf(items, survey);
+  const candidates = answersOf(items, survey, located.length > 0);
   const labels = located.map((label, index): LabelOnPage => ({ mark: index + 1, ...label }));
   return {
     codes,
     onPage: {
       ...kindOf(survey, labels),
       labels,
-      candidates: candidates.map((box, index) => ({ mark: index + 1, box })),
+      candidates: candidates.map((box, index) => ({ mark: labels.length + index + 1, box })),
       codes: codes.map((code, index): CodeOnPage => ({
         mark: labels.length + candidates.length + index + 1,
         symbology: code.symbology,
@@ -102,10 +102,10 @@ async function turnOf(page: SourcePage, box: Box, { grid }: StepContext): Promis
   return upright.kind === 'sure' ? upright.turn : undefined;
 }
 
-/** The answers as the picture of a held page numbers them. */
-function answersOf(items: readonly ItemResult[], survey: Survey): readonly Box[] {
+/** The answers as the pictures of held pages show them; what the page itself says only where the recipe leaves it open. */
+function answersOf(items: readonly ItemResult[], survey: Survey, isLocated: boolean): readonly Box[] {
   const answers = items.flatMap((item) => item.answers ?? []);
-  if (answers.length > 0) return answers;
+  if (answers.length > 0 || isLocated) return answers;
   return survey.kind === 'doubtful' ? survey.candidates.map(({ box }) => box).slice(0, 4) : [];
 }
 

@@ -39,7 +39,8 @@ export function choose<T extends Judged>(judged: readonly T[]): Choice<T> {
   return { labels: labels.sort(readingOrder).map((label) => ({ ...label, next: nextOf(label) })), rivals };
 }
 
-const sameBox = (a: Box, b: Box): boolean =>
+/** Whether two boxes are the same answer. */
+export const sameBox = (a: Box, b: Box): boolean =>
   Math.abs(a.x - b.x) < SAME &&
   Math.abs(a.y - b.y) < SAME &&
   Math.abs(a.x + a.width - b.x - b.width) < SAME &&

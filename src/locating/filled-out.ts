@@ -62,18 +62,18 @@ export function freeInk(part: Box, blobs: readonly Box[], units: readonly Box[],
 }
 
 /**
- * Whether ink that fills no known size may go on: other ink keeps to its width or its height within reach, is in no other label, stands for
+ * The ink with which a part that fills no known size may go on: it keeps to its width or its height within reach, is in no other label, stands for
  * itself nowhere and no fold or cut line parts the two. Such a box has nothing that shows its edge there.
  */
-export function mayGoOn(part: Box, page: SourcePage, blobs: readonly Box[], others: readonly Box[]): boolean {
-  if (fillsSize(part.width, part.height) || fillsMostOf(part.width, part.height)) return false;
+export function goesOnWith(part: Box, page: SourcePage, blobs: readonly Box[], others: readonly Box[]): readonly Box[] {
+  if (fillsSize(part.width, part.height) || fillsMostOf(part.width, part.height)) return [];
   const dividers = pageDividers(page);
   const isParted = (blob: Box): boolean =>
     dividers.some((line) => {
       const between = union([part, blob]) ?? part;
       return intersection(widened(line), between) !== undefined && intersection(widened(line), part) === undefined;
     });
-  return freeInk(part, blobs, [...closedUnits(page, blobs), ...others], dividers).some(
+  return freeInk(part, blobs, [...closedUnits(page, blobs), ...others], dividers).filter(
     (blob) => [true, false].some((alongY) => isInLine(part, blob, alongY) && apart(part, blob, alongY) <= FARTHEST) && !isParted(blob),
   );
 }

@@ -5,10 +5,10 @@ import { LINEAR } from '../reading/codes.js';
 import { isNumberLike } from '../reading/number-like.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import { phrasesOf, type Phrase } from '../reading/word-lines.js';
-import { EDGES, severalAnswers, sizeOf, type Judged } from './candidate.js';
+import { EDGES, sizeOf, type Judged } from './candidate.js';
 import { choose, type Chosen } from './choose.js';
 import { inkBlobs } from './ink-groups.js';
-import { mayGoOn } from './filled-out.js';
+import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from './doubts.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
 import { restOf, type Rest } from './rest.js';
@@ -23,7 +23,8 @@ export interface FoundLabel extends Judged {
 /** What a page is. */
 export type Survey =
   | { readonly kind: 'blank' }
-  | { readonly kind: 'labels'; readonly labels: readonly FoundLabel[]; readonly rest: Rest }
+  /** `doubts`: further parts of the page that may each be a label, by none of which the labels could be others. */
+  | { readonly kind: 'labels'; readonly labels: readonly FoundLabel[]; readonly rest: Rest; readonly doubts: readonly Doubt[] }
   /** It may hold a label, but which, or whether, is not sure. `candidates`: best first. */
   | { readonly kind: 'doubtful'; readonly why: string; readonly candidates: readonly Judged[] }
   /** No label, and it says what it is. */
@@ -68,6 +69,7 @@ interface Candidate extends Judged {
   readonly said: Said;
 }
 type Likely = Chosen<Candidate>;
+type Likeliest = Weighed<Candidate>;
 
 interface Facts {
   readonly page: SourcePage;
@@ -84,7 +86,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
   const { page, blobs, phrases, readCodes } = facts;
   const own = said(phrases).names.find(({ kind, heading }) => heading && kind !== 'return-label');
   const weighed = await Promise.all(likely.map((each) => weigh(each, own !== undefined || likely.length > 1, readCodes)));
-  const isEnough = ({ strength, label, codes }: Weighed): boolean =>
+  const isEnough = ({ strength, label, codes }: Likeliest): boolean =>
     hasOwn(label, codes) && strength >= (own || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
   const sure = withoutCopies(weighed.filter(isEnough));
   const weak = weighed.filter((each) => !isEnough(each) && !sure.some((label) => isExplainedBy(each, label)));
@@ -97,24 +99,26 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
     return { kind: 'unnamed', codes: codeLikeAreas(page).length > 0 || (await readCodes(whole)).length > 0 };
   }
   const labels = sure.map(({ label }) => label);
-  const near = rivals.filter((rival) => labels.some((label) => intersection(label.box, rival.box)));
-  if (near.length > 0) return doubtful(severalAnswers([...labels, ...near]), [...labels, ...near]);
-  const unsure = weak.find(({ strength, label }) => strength >= LABEL || (label.said.labelWords >= 2 && strength >= 1));
-  if (unsure) return doubtful(`the ${sizeOf(unsure.label)} beside the label may be one, too`, [...labels, unsure.label]);
-  const cut = labels.find(({ edge, box }) => edge === 'ink' && mayGoOn(box, page, blobs, boxesBut(labels, box)));
-  if (cut) return doubtful(`the ${sizeOf(cut)} may go on: more ink stands in line with it`, labels);
-  const other = unlikeBest(sure);
-  if (other) return doubtful(`the ${sizeOf(other)} is unlike the label beside it`, [...labels.filter((each) => each !== other), other]);
-  const rest = restOf(
-    page,
-    labels.map(({ box }) => box),
-    blobs,
-    phrases,
-  );
+  const unsure = weak.filter(({ strength, label }) => strength >= LABEL || (label.said.labelWords >= 2 && strength >= 1));
+  const inDoubt = doubtsOf({ labels, rivals, unsure: unsure.map(({ label }) => label), unlike: unlikeBest(sure) }, page, blobs);
+  const [first] = inDoubt;
+  const sureStill = first ? sureBeside(sure, weighed, inDoubt) : sure;
+  if (first && sureStill.length === 0) return doubtful(first.why, allAnswers(labels, inDoubt));
+  const kept = sureStill.map(({ label }) => label);
+  const doubts = [...inDoubt, ...leftOver(labels, kept, inDoubt)];
+  const taken = [...kept, ...doubts.flatMap(({ answers }) => answers)].map(({ box }) => box);
+  const rest = restOf(page, taken, blobs, phrases);
   // A label without a word of one, and such words beside it: perhaps only half of it was found.
-  if (labels.every(({ said: { characters, labelWords } }) => characters >= WRITING && labelWords === 0) && rest.labelWords >= 2)
-    return doubtful(`the words of a label stand outside the ${sizeOf(labels[0] as Judged)}`, labels);
-  return { kind: 'labels', labels: labels.map((label) => found(label, labels.length === 1 ? rest.returns : undefined)), rest };
+  if (kept.every(({ said: { characters, labelWords } }) => characters >= WRITING && labelWords === 0) && rest.labelWords >= 2)
+    return doubtful(`the words of a label stand outside the ${sizeOf(kept[0] as Judged)}`, allAnswers(kept, doubts));
+  return { kind: 'labels', labels: kept.map((label) => found(label, taken.length === 1 ? rest.returns : undefined)), rest, doubts };
+}
+
+/** What a page may have as labels: those in doubt by their answers, the others as they were found. */
+function allAnswers(labels: readonly Judged[], doubts: readonly Doubt[]): readonly Judged[] {
+  const answers = doubts.flatMap((doubt) => doubt.answers);
+  const others = labels.filter(({ box }) => !answers.some((answer) => intersection(answer.box, box) !== undefined));
+  return [...new Set([...others, ...answers])];
 }
 
 /** A page that calls itself something to be skipped, but has all of a label, is looked at: a large word of a label may be such a name. */
@@ -126,14 +130,8 @@ function namedPage(name: SaidName, candidates: readonly Candidate[]): Survey {
     : { kind: 'named', name };
 }
 
-interface Weighed {
-  readonly label: Likely;
-  readonly strength: number;
-  readonly codes: readonly Code[] | undefined;
-}
-
 /** Codes are read only where they decide: more than one answer, a page that says it is something else, nothing written. */
-async function weigh(label: Likely, inDoubt: boolean, readCodes: ReadCodes): Promise<Weighed> {
+async function weigh(label: Likely, inDoubt: boolean, readCodes: ReadCodes): Promise<Likeliest> {
   const cheap = strengthOf(label, label.said, undefined);
   if (!inDoubt && hasOwn(label, undefined) && cheap >= LABEL && label.said.characters >= WRITING)
     return { label, strength: cheap, codes: undefined };
@@ -152,14 +150,14 @@ function linearFirst(codes: readonly Code[]): readonly Code[] {
 }
 
 /** A receipt repeats its label's number: of two with the same code the stronger, then the surer, then the larger is the label. */
-function withoutCopies(weighed: readonly Weighed[]): readonly Weighed[] {
-  const better = (a: Weighed, b: Weighed): boolean =>
+function withoutCopies(weighed: readonly Likeliest[]): readonly Likeliest[] {
+  const better = (a: Weighed, b: Likeliest): boolean =>
     a.strength - b.strength > 0 || (a.strength === b.strength && a.label.score - b.label.score > 0);
   return weighed.filter((each) => !weighed.some((other) => other !== each && sharesCode(each, other) && better(other, each)));
 }
 
 /** Labels of one page are of one kind: one that is weaker and of another size than the strongest may be none. */
-function unlikeBest(sure: readonly Weighed[]): Likely | undefined {
+function unlikeBest(sure: readonly Likeliest[]): Likely | undefined {
   const [best] = [...sure].sort((a, b) => b.strength - a.strength || b.label.score - a.label.score);
   const alike = (a: Box, b: Box): boolean => {
     const [w, h] = [Math.min(a.width, a.height) / Math.min(b.width, b.height), Math.max(a.width, a.height) / Math.max(b.width, b.height)];
@@ -168,13 +166,11 @@ function unlikeBest(sure: readonly Weighed[]): Likely | undefined {
   return best && sure.find(({ strength, label }) => strength < best.strength && !alike(label.box, best.label.box))?.label;
 }
 
-const boxesBut = (labels: readonly Judged[], box: Box): readonly Box[] => labels.map((each) => each.box).filter((each) => each !== box);
-
-const sharesCode = (a: Weighed, b: Weighed): boolean =>
+const sharesCode = (a: Weighed, b: Likeliest): boolean =>
   (a.codes ?? []).some((code) => isTrackingLike(code) && b.codes?.some((other) => other.bytes === code.bytes) === true);
 
 /** A weaker candidate beside a label with the same number is a copy; one that has no number of its own is none to worry about. */
-const isExplainedBy = (weak: Weighed, sure: Weighed): boolean => sharesCode(weak, sure) || weak.codes?.some(isTrackingLike) === false;
+const isExplainedBy = (weak: Weighed, sure: Likeliest): boolean => sharesCode(weak, sure) || weak.codes?.some(isTrackingLike) === false;
 
 const doubtful = (why: string, candidates: readonly Judged[]): Survey => ({ kind: 'doubtful', why, candidates });
 

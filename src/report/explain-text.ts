@@ -176,7 +176,7 @@ function itemRow({ role, state, reason, turn, scale, moduleDots, moduleMil, code
   const name = roleWord(role);
   if (state !== 'ready') {
     const { message = '', code = '', remedy = '' } = reason ?? {};
-    return [name, `${paint(STATES[state], state)}: ${message} [${code}]`, ...(state === 'held' ? [`do: ${remedy}`] : [])];
+    return [name, `${paint(STATES[state], state)}: ${message} [${code}]`, ...(state === 'held' ? `do: ${remedy}`.split('\n') : [])];
   }
   const proved = codesProved === 0 ? 'without a code' : `${count(codesProved, 'code')} read back`;
   const bars =

@@ -162,7 +162,7 @@ function groupLines(group: readonly Told[], options: SummaryOptions): string[] {
       options,
     ),
   );
-  if (reason?.remedy) lines.push(`    do: ${reason.remedy}`);
+  if (reason?.remedy) lines.push(`    do: ${reason.remedy.replaceAll('\n', '\n        ')}`);
   return lines;
 }
 

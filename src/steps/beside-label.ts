@@ -1,10 +1,17 @@
 import type { FoundLabel, Survey } from '../locating/survey.js';
 import { held, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
+import { heldBeside } from './surveyed.js';
 
 /** The sheets of a page by what was found on it: its labels in reading order, then what is beside them. */
-export function sheetsOfSurvey(sheet: Sheet, { labels, rest }: Extract<Survey, { kind: 'labels' }>): readonly Sheet[] {
-  const single = labels.length === 1;
-  const found = labels.map((label, index) => labelSheet(sheet, single ? sheet.id : `${sheet.id}.${index + 1}`, label));
+export function sheetsOfSurvey(sheet: Sheet, { labels, rest, doubts }: Extract<Survey, { kind: 'labels' }>): readonly Sheet[] {
+  const single = labels.length === 1 && doubts.length === 0;
+  // What is in doubt comes last: a slip after it may be its own, and is held with what it would go behind.
+  const found = [
+    ...labels.map((label, index) => labelSheet(sheet, single ? sheet.id : `${sheet.id}.${index + 1}`, label)),
+    ...doubts.map((doubt, index) =>
+      heldBeside({ ...sheet, role: 'page', id: `${sheet.id}.${labels.length + index + 1}` }, doubt, labels.length),
+    ),
+  ];
   if (rest.name?.kind === 'packing-slip' || rest.name?.kind === 'customs-form') {
     const isSlip = rest.name.kind === 'packing-slip';
     const beside: Sheet = {
@@ -25,7 +32,7 @@ export function sheetsOfSurvey(sheet: Sheet, { labels, rest }: Extract<Survey, {
       { ...sheet, id: `${sheet.id}.rest`, role: 'remainder' },
       {
         code: 'locate-label/remainder',
-        message: `the rest of the page beside ${single ? 'the label' : `${labels.length} labels`}${what}`,
+        message: `the rest of the page beside ${labels.length === 1 ? 'the label' : `${labels.length} labels`}${what}`,
         remedy: 'Nothing to do; if a packing slip is on it, name its place under packing-slip.',
       },
     ),

@@ -16,7 +16,7 @@ export function ownersOf(sheets: readonly Sheet[], role: Role): ReadonlyMap<Shee
   const owners = new Map<Sheet, Owner>();
   let labels: Sheet[] = [];
   let pages: Sheet[] = [];
-  let unknown: number | undefined;
+  let unknown: Sheet | undefined;
   const settle = (): void => {
     const open = labels.length > 1 && pages.length > 1;
     for (const [index, page] of pages.entries()) {
@@ -37,7 +37,7 @@ export function ownersOf(sheets: readonly Sheet[], role: Role): ReadonlyMap<Shee
       if (last) owners.set(sheet, { label: last, doubt: unknown === undefined ? undefined : afterUnknown(unknown) });
       pages.push(sheet);
     } else if (mayBeLabel(sheet)) {
-      unknown ??= sheet.page;
+      unknown ??= sheet;
     }
   }
   settle();
@@ -50,10 +50,13 @@ const mayBeLabel = (sheet: Sheet): boolean =>
 
 const isWithoutCode = ({ state }: Sheet): boolean => state.kind === 'skipped' && state.code === 'split-pages/no-code';
 
-const afterUnknown = (page: number): Reason => ({
+const afterUnknown = ({ page, state }: Sheet): Reason => ({
   code: 'packing-slip/whose',
   message: `page ${page}, before this one, may be a label that was not recognised: this may be that label's`,
-  remedy: `Look at page ${page}; if it is no label, name it under skip or skip-words of split-pages.`,
+  remedy:
+    state.kind === 'held' && state.code === 'locate-label/doubtful'
+      ? `Put right what is held of page ${page}, then run again.`
+      : `Look at page ${page}; if it is no label, name it under skip or skip-words of split-pages.`,
 });
 
 const severalInARow = (labels: number, pages: number): Reason => ({

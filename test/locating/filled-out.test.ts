@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Box } from '../../src/geometry/box.js';
-import { filledOut, mayGoOn } from '../../src/locating/filled-out.js';
+import { filledOut, goesOnWith } from '../../src/locating/filled-out.js';
 import type { Said } from '../../src/locating/kind-of-words.js';
 import { blankPages } from '../steps/on-sample.js';
 import { inches } from './judged.js';
@@ -34,9 +34,10 @@ describe('filledOut', () => {
   });
 });
 
-describe('mayGoOn', () => {
+describe('goesOnWith', () => {
   const page = blankPages(612, 792).page(1);
-  const goesOn = (of: Box, beside: readonly Box[], others: readonly Box[] = []): boolean => mayGoOn(of, page, [of, ...beside], others);
+  const goesOn = (of: Box, beside: readonly Box[], others: readonly Box[] = []): boolean =>
+    goesOnWith(of, page, [of, ...beside], others).length > 0;
 
   it('is so where ink in line lies within reach of ink that fills no size', () => {
     expect(goesOn(inches(1, 1, 3.5, 4.6), [inches(1, 5.9, 2, 0.3)])).toBe(true);

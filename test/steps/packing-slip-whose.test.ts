@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { processDocument } from '../../src/batch/process-document.js';
 import type { CompiledRecipe } from '../../src/config/recipe.js';
-import type { LayoutPage } from '../samples/layout.js';
+import { bareBox, letter, sidewaysLabel } from '../locating/survey-pages.js';
+import { other, type LayoutPage } from '../samples/layout.js';
 import {
   documentOf,
   instructionsPage,
@@ -49,6 +50,18 @@ describe('whose packing slip it is', () => {
       'p4 slip held packing-slip/whose 2',
     ]);
     expect(await ends([labelPage(1), labelPage(2), slipPage(2)])).toEqual(['p1 label ready 1', 'p2 label ready 2', 'p3 slip ready 2']);
+  });
+
+  it('is not sure behind a page on which something may be a further label: the slip is held, and the label with it', async () => {
+    const box = other(bareBox(260, 240, '00340000123456789012', 1, 40), 90, 460);
+    expect(await ends([letter(sidewaysLabel(3, 40), box), slipPage(3), labelPage(2), slipPage(2)])).toEqual([
+      'p1.1 label held batch/parcel-held 1',
+      'p1.2 page held locate-label/doubtful -',
+      'p2 slip held packing-slip/whose 1',
+      'p3 label ready 2',
+      'p4 slip ready 2',
+    ]);
+    expect(await ends([letter(sidewaysLabel(3, 40), box)])).toEqual(['p1.1 label ready 1', 'p1.2 page held locate-label/doubtful -']);
   });
 
   it('a slip whose code would be lost by setting its words anew is held with its label', async () => {

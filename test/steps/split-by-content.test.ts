@@ -64,7 +64,7 @@ describe('split-pages by content', () => {
     expect(endOf(sheet)).toBe('held split-pages/doubtful');
     expect(sheet?.answers).toHaveLength(1);
     const remedy = sheet?.state.kind === 'held' ? sheet.state.remedy : '';
-    const option = /for 1 `box: \[([\d.]+)mm, ([\d.]+)mm, ([\d.]+)mm, ([\d.]+)mm\]`/.exec(remedy);
+    const option = /`locate-label: \{ box: \[([\d.]+)mm, ([\d.]+)mm, ([\d.]+)mm, ([\d.]+)mm\] \}`/.exec(remedy);
     const mm = option?.slice(1).map(Number) ?? [];
     [60, 60, 230, 300].forEach((pt, index) => expect(Math.abs((mm[index] ?? NaN) - (pt * 25.4) / 72)).toBeLessThan(1));
   });
@@ -131,6 +131,23 @@ describe('locate-label: auto', () => {
 
   it('holds a slip that lies around its label', async () => {
     expect(ids(await located(pages.slipAround(1)))).toEqual(['p1 label planned', 'p1.slip slip held packing-slip/overlaps-label']);
+  });
+
+  it('makes a sure label and holds what may be another one with the one line that chooses it', async () => {
+    const box = other(pages.bareBox(260, 240, '00340000123456789012', 1, 40), 90, 460);
+    const made = await located(pages.letter(pages.sidewaysLabel(3, 40), box));
+    expect(ids(made)).toEqual([
+      'p1.1 label planned',
+      'p1.2 page held locate-label/doubtful',
+      'p1.rest remainder skipped locate-label/remainder',
+    ]);
+    const doubt = made[1];
+    expect(doubt?.state).toMatchObject({ message: expect.stringMatching(/; the other label of this page is made$/) as string });
+    const remedy = doubt?.state.kind === 'held' ? doubt.state.remedy : '';
+    expect(remedy.match(/box: \[/g)).toHaveLength(1);
+    expect(doubt?.answers).toHaveLength(1);
+    expect(doubt?.box.y).toBeGreaterThan(450);
+    expect(doubt?.evidence.join('; ')).toMatch(/around 1 code/);
   });
 
   it('a return label by words on it, or beside it', async () => {

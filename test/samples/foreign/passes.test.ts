@@ -60,7 +60,7 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   'f10-label-paper': { found: 17, held: 1 },
   'f11-none': { found: 0, wrong: 1, mistaken: 1, kinds: '6 of 9' },
   's01-browser-print': { found: 8 },
-  's02-half-scissors': { found: 5, held: 3 },
+  's02-half-scissors': { found: 8 },
   's03-above-invoice': { found: 8, kinds: '0 of 8' },
   's04-sheets': { found: 6, held: 20 },
   's05-way-back': { found: 8, kinds: '5 of 8' },

@@ -1,0 +1,157 @@
+import { grow, intersection, near, union, type Box } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
+import type { Code, SourcePage } from '../reading/source.js';
+import { severalAnswers, sizeOf, type Judged } from './candidate.js';
+import { sameBox, type Chosen } from './choose.js';
+import { goesOnWith } from './filled-out.js';
+import { HAIR } from './gather.js';
+import { distance } from './judge.js';
+import { fillsMostOf, fillsSize, nearestSize } from './label-sizes.js';
+import { isTrackingLike } from './strength.js';
+
+/** A part of a page that may be a label, and what isn't sure about it. */
+export interface Doubt {
+  readonly why: string;
+  /** What may be the label, best first; at least one. */
+  readonly answers: readonly Judged[];
+}
+
+/** A candidate with what speaks for it. */
+export interface Weighed<T extends Judged = Judged> {
+  readonly label: Chosen<T>;
+  /** Points of `strengthOf`. */
+  readonly strength: number;
+  /** Undefined where they were not read. */
+  readonly codes: readonly Code[] | undefined;
+}
+
+/** A label is told from a doubtful one beside it by this much white, pt (3 mm). */
+const APART = mmToPt(3);
+/** Two boxes are of one size when their sides differ by less than this, pt (1 mm). */
+const ALIKE = mmToPt(1);
+/** A frame's sides are as 2 to 3 when they differ from it by less than this share. */
+const PROPORTION = 0.03;
+/** A box this like a known size is a whole label; see strength.ts. */
+const KNOWN = 0.88;
+/** Labels are drawn smaller to get several onto a sheet; the long side of a label is hardly below this, pt (125 mm; common practice, no source). */
+const SMALLEST = mmToPt(125);
+/** Points from which a label beside a doubtful one is sure. */
+const SURE = 3;
+/** … and how far it must be ahead of any other answer for the same place. */
+const AHEAD = 0.08;
+
+/** What is found on a page that may be labels. */
+export interface Likely {
+  /** What is a label as far as it goes by itself. */
+  readonly labels: readonly Judged[];
+  /** Other answers, too near to a label to be told apart. */
+  readonly rivals: readonly Judged[];
+  /** What has something of a label, but too little. */
+  readonly unsure: readonly Judged[];
+  /** The one among the labels that is weaker and of another size than the best. */
+  readonly unlike: Judged | undefined;
+}
+
+/** Everything that isn't sure about a page, each place of it once; none when all labels are sure. */
+export function doubtsOf({ labels, rivals, unsure, unlike }: Likely, page: SourcePage, blobs: readonly Box[]): readonly Doubt[] {
+  const cut = labels.filter(({ edge, box }) => edge === 'ink' && goesOnWith(box, page, blobs, boxesBut(labels, box)).length > 0);
+  const byRivals = labels.flatMap((label): readonly Doubt[] => {
+    const answers = [label, ...rivals.filter((rival) => intersection(label.box, rival.box))];
+    return answers.length > 1 ? [{ why: severalAnswers(answers), answers: answers.filter((each) => !cut.includes(each)) }] : [];
+  });
+  return merged([
+    ...byRivals,
+    ...unsure.map((each) => ({ why: `the ${sizeOf(each)} beside the label may be one, too`, answers: [each] })),
+    ...cut.map((label) => ({
+      why: `the ${sizeOf(label)} may go on: more ink stands in line with it`,
+      answers: [
+        { ...label, box: goneOn(label.box, goesOnWith(label.box, page, blobs, boxesBut(labels, label.box)), boxesBut(cut, label.box)) },
+      ],
+    })),
+    ...(unlike && !cut.includes(unlike) ? [{ why: `the ${sizeOf(unlike)} is unlike the label beside it`, answers: [unlike] }] : []),
+  ]);
+}
+
+const boxesBut = (labels: readonly Judged[], box: Box): readonly Box[] => labels.map((each) => each.box).filter((each) => each !== box);
+
+/** A box with the ink that it may go on with, but for what is nearer to another one that may go on. */
+function goneOn(box: Box, ink: readonly Box[], others: readonly Box[]): Box {
+  const own = ink.filter((blob) => others.every((other) => distance(box, blob) <= distance(other, blob)));
+  return union([box, ...own.map((blob) => grow(blob, HAIR))]) ?? box;
+}
+
+/** Doubts about one place as one: the first says why, and each answer stands there once. */
+function merged(doubts: readonly Doubt[]): readonly Doubt[] {
+  const apart: Doubt[] = [];
+  for (const each of doubts) {
+    const at = apart.findIndex(({ answers }) => answers.some((a) => each.answers.some((b) => intersection(a.box, b.box) !== undefined)));
+    const known = apart[at];
+    if (!known) apart.push(each);
+    else {
+      const more = each.answers.filter(({ box }) => !known.answers.some((other) => sameBox(other.box, box)));
+      apart[at] = { ...known, answers: [...known.answers, ...more] };
+    }
+  }
+  return apart;
+}
+
+/** What is a label by itself, but neither among the sure ones nor in doubt yet: too little shows that it ends where it seems to. */
+export function leftOver(labels: readonly Judged[], sure: readonly Judged[], doubts: readonly Doubt[]): readonly Doubt[] {
+  const known = [...sure, ...doubts.flatMap(({ answers }) => answers)];
+  return labels
+    .filter(({ box }) => !known.some((each) => intersection(each.box, box) !== undefined))
+    .map((label) => ({ why: `the ${sizeOf(label)} is not sure, either, beside what is doubtful on the page`, answers: [label] }));
+}
+
+/**
+ * The labels of a page that are sure whatever the doubtful parts of it are: a whole label each, with a number of its own, well ahead of any other answer,
+ * apart from everything doubtful and no half of one label with it.
+ * @param weighed all that may be a label
+ * @param sure those among them that are one, if the page were theirs
+ */
+export function sureBeside<T extends Judged>(
+  sure: readonly Weighed<T>[],
+  weighed: readonly Weighed<T>[],
+  doubts: readonly Doubt[],
+): readonly Weighed<T>[] {
+  const doubted = doubts.flatMap(({ answers }) => answers.map(({ box }) => box));
+  const isFree = ({ label: { box } }: Weighed): boolean =>
+    doubted.every((other) => {
+      const both = union([box, other]);
+      return !near(box, other, APART) && both !== undefined && !isKnownSize(both);
+    });
+  const free = sure.filter(
+    (each) =>
+      each.strength >= SURE &&
+      each.label.score - (each.label.next?.score ?? 0) >= AHEAD &&
+      hasOwnNumber(
+        each,
+        weighed.filter((other) => other !== each),
+      ) &&
+      isFree(each),
+  );
+  const whole = free.filter(({ label }) => isWhole(label));
+  return free.filter((each) => whole.includes(each) || whole.some((other) => sameSize(each.label.box, other.label.box)));
+}
+
+/** Whether a label has a number that may be a parcel's, and nothing beside it has the same. */
+function hasOwnNumber({ codes }: Weighed, others: readonly Weighed[]): boolean {
+  const numbers = (codes ?? []).filter(isTrackingLike).map(({ bytes }) => bytes);
+  return numbers.length > 0 && !others.some((other) => other.codes?.some(({ bytes }) => numbers.includes(bytes)));
+}
+
+/** Whether a box has the size of a label. */
+const isKnownSize = ({ width, height }: Box): boolean => nearestSize(width, height).likeness >= KNOWN;
+
+function isWhole({ edge, box }: Judged): boolean {
+  if (edge === 'ink') return fillsSize(box.width, box.height) || fillsMostOf(box.width, box.height);
+  return isKnownSize(box) || (edge === 'frame' && isShrunk(box));
+}
+
+/** Whether a box is as long to its width as the commonest labels, 4×6 in and 100×150 mm, and not much smaller. */
+function isShrunk({ width, height }: Box): boolean {
+  const [short, long] = [Math.min(width, height), Math.max(width, height)];
+  return long >= SMALLEST && Math.abs((1.5 * short) / long - 1) < PROPORTION;
+}
+
+const sameSize = (a: Box, b: Box): boolean => Math.abs(a.width - b.width) < ALIKE && Math.abs(a.height - b.height) < ALIKE;

@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest';
+import type { Box } from '../../src/geometry/box.js';
+import type { Judged } from '../../src/locating/candidate.js';
+import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from '../../src/locating/doubts.js';
+import type { Code, SourcePage } from '../../src/reading/source.js';
+import { drawnPage } from '../reading/drawn-page.js';
+import { Drawing } from '../samples/drawing.js';
+import { inches, judged } from './judged.js';
+
+const ORIGIN = { x: 0, y: 0 };
+const number = (text: string): Code => ({
+  symbology: 'Code 128',
+  identifier: ']C0',
+  bytes: Buffer.from(text).toString('hex'),
+  corners: [ORIGIN, ORIGIN, ORIGIN, ORIGIN],
+  box: { x: 0, y: 0, width: 100, height: 30 },
+  turn: 0,
+});
+const NONE: readonly Doubt[] = [];
+/** A framed label with a number of its own, as sure as can be. */
+const weighed = (box: Box, more: Partial<Weighed> = {}, label: Partial<Judged> = {}): Weighed => ({
+  label: { ...judged(box, 1, label), next: undefined },
+  strength: 5,
+  codes: [number(`SAMPLE-${box.x.toFixed(0)}-0000001${box.y.toFixed(0)}`)],
+  ...more,
+});
+const doubt = (box: Box): Doubt => ({ why: 'why', answers: [judged(box, 0.8)] });
+const LEFT = inches(0.2, 0.2, 4, 6);
+const RIGHT = inches(4.4, 0.2, 4, 6);
+
+describe('labels beside a doubtful part of their page', () => {
+  const sureWith = (label: Weighed, doubts = [doubt(RIGHT)], others: readonly Weighed[] = []): number =>
+    sureBeside([label], [label, ...others], doubts).length;
+
+  it('are sure when they are whole, with a number of their own, apart from it', () => {
+    expect(sureWith(weighed(LEFT))).toBe(1);
+    expect(sureWith(weighed(LEFT, {}, { edge: 'ink' }))).toBe(1);
+    expect(sureWith(weighed(LEFT), NONE as Doubt[])).toBe(1);
+  });
+
+  it.each<[string, Weighed, ...(readonly Weighed[])]>([
+    ['has too little of a label', weighed(LEFT, { strength: 2 })],
+    ['has no number', weighed(LEFT, { codes: [number('AISLE-7')] })],
+    ['has codes that were not read', weighed(LEFT, { codes: undefined })],
+    [
+      'shares its number',
+      weighed(LEFT, { codes: [number('SAMPLE-0000000001')] }),
+      weighed(RIGHT, { codes: [number('SAMPLE-0000000001')] }),
+    ],
+    ['is ink of no known size', weighed(inches(0.2, 0.2, 3.7, 4.2), {}, { edge: 'ink' })],
+    ['is a frame of no proportion', weighed(inches(0.2, 0.2, 3, 6))],
+    ['is hardly ahead of another answer', weighed(LEFT, { label: { ...judged(LEFT, 0.9), next: judged(LEFT, 0.85) } })],
+    ['touches what is doubtful', weighed(inches(0.38, 0.2, 4, 6))],
+  ])('are not when one %s', (_, label, ...others) => {
+    expect(sureWith(label, [doubt(RIGHT)], others)).toBe(0);
+  });
+
+  it('are not when both together have the size of one label', () => {
+    const [upper, lower] = [inches(0.2, 0.2, 4, 5.3), inches(0.2, 5.8, 4, 2.4)];
+    expect(sureWith(weighed(upper, {}, { edge: 'picture' }), [doubt(lower)])).toBe(0);
+  });
+
+  it('are sure at another size where one beside them has the same and is whole', () => {
+    const [first, second] = [inches(0.2, 0.2, 3.5, 5.25), inches(0.2, 5.6, 3.5, 5.25)];
+    const third = doubt(inches(4, 0.2, 3.5, 4));
+    const ink = weighed(second, {}, { edge: 'ink' });
+    expect(sureBeside([ink], [ink], [third])).toEqual([]);
+    const frame = weighed(first);
+    expect(sureBeside([frame, ink], [frame, ink], [third])).toEqual([frame, ink]);
+  });
+});
+
+describe('doubts about a page', () => {
+  const page = (d = new Drawing(842, 842)): Promise<SourcePage> => drawnPage(d);
+
+  it('are none when nothing is doubtful', async () => {
+    const label = judged(LEFT, 1);
+    expect(doubtsOf({ labels: [label], rivals: [], unsure: [], unlike: undefined }, await page(), [])).toEqual([]);
+  });
+
+  it('name each place once, with every answer for it', async () => {
+    const [label, rival, other] = [judged(LEFT, 0.8), judged(inches(0.2, 0.2, 4, 6.6), 0.79), judged(RIGHT, 0.8)];
+    const doubts = doubtsOf({ labels: [label, other], rivals: [rival], unsure: [], unlike: label }, await page(), []);
+    expect(doubts).toEqual([{ why: 'more than one answer: frame 4.00×6.00 in or frame 4.00×6.60 in', answers: [label, rival] }]);
+  });
+
+  it('about ink that may go on give all of that ink as the one answer', async () => {
+    const part = judged(inches(0.2, 1, 3.8, 4.2), 0.8, { edge: 'ink' });
+    const [head, foot] = [inches(0.2, 0.5, 3.8, 0.3), inches(0.2, 5.6, 2, 0.2)];
+    const doubts = doubtsOf({ labels: [part], rivals: [], unsure: [], unlike: part }, await page(), [part.box, head, foot]);
+    expect(doubts.map(({ why }) => why)).toEqual(['the ink 3.80×4.20 in may go on: more ink stands in line with it']);
+    const [answer] = doubts[0]?.answers ?? [];
+    expect((answer?.box.y ?? NaN) / 72).toBeCloseTo(0.5, 1);
+    expect((answer?.box.height ?? NaN) / 72).toBeCloseTo(5.3, 1);
+  });
+
+  it('take in every label that is not sure beside them: none gets lost', () => {
+    const [first, second, third] = [judged(LEFT, 1), judged(RIGHT, 1), judged(inches(0.2, 6.6, 4, 4), 1)];
+    const doubts = [doubt(RIGHT)];
+    expect(leftOver([first, second, third], [first], doubts)).toMatchObject([{ answers: [third] }]);
+    expect(leftOver([first, second], [first], doubts)).toEqual([]);
+  });
+});
