@@ -62,22 +62,24 @@ export function doubtsOf({ labels, rivals, unsure, unlike }: Likely, page: Sourc
   return merged([
     ...byRivals,
     ...unsure.map((each) => ({ why: `the ${sizeOf(each)} beside the label may be one, too`, answers: [each] })),
-    ...cut.map((label) => ({
-      why: `the ${sizeOf(label)} may go on: more ink stands in line with it`,
-      answers: [
-        { ...label, box: goneOn(label.box, goesOnWith(label.box, page, blobs, boxesBut(labels, label.box)), boxesBut(cut, label.box)) },
-      ],
-    })),
+    ...cut.map((label) => {
+      const inkBeside = (box: Box): readonly Box[] => goesOnWith(box, page, blobs, boxesBut(labels, label.box));
+      return {
+        why: `the ${sizeOf(label)} may go on: more ink stands in line with it`,
+        answers: [{ ...label, box: goneOn(label.box, inkBeside, boxesBut(cut, label.box)) }],
+      };
+    }),
     ...(unlike && !cut.includes(unlike) ? [{ why: `the ${sizeOf(unlike)} is unlike the label beside it`, answers: [unlike] }] : []),
   ]);
 }
 
 const boxesBut = (labels: readonly Judged[], box: Box): readonly Box[] => labels.map((each) => each.box).filter((each) => each !== box);
 
-/** A box with the ink that it may go on with, but for what is nearer to another one that may go on. */
-function goneOn(box: Box, ink: readonly Box[], others: readonly Box[]): Box {
-  const own = ink.filter((blob) => others.every((other) => distance(box, blob) <= distance(other, blob)));
-  return union([box, ...own.map((blob) => grow(blob, HAIR))]) ?? box;
+/** A box with all ink that it may go on with, one piece after the other, but for what is nearer to another one that may go on. */
+function goneOn(box: Box, inkBeside: (box: Box) => readonly Box[], others: readonly Box[]): Box {
+  const own = inkBeside(box).filter((blob) => others.every((other) => distance(box, blob) <= distance(other, blob)));
+  const grown = union([box, ...own.map((blob) => grow(blob, HAIR))]) ?? box;
+  return grown.width > box.width || grown.height > box.height ? goneOn(grown, inkBeside, others) : box;
 }
 
 /** Doubts about one place as one: the first says why, and each answer stands there once. */
