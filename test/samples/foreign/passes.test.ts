@@ -62,7 +62,7 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   's01-browser-print': { found: 8 },
   's02-half-scissors': { found: 8 },
   's03-above-invoice': { found: 8, kinds: '0 of 8' },
-  's04-sheets': { found: 6, held: 20 },
+  's04-sheets': { found: 20, held: 6 },
   's05-way-back': { found: 8, kinds: '5 of 8' },
   's06-declared': { found: 8, kinds: '2 of 2' },
   's07-outlined': { found: 7, held: 1 },
