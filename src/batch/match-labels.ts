@@ -2,8 +2,9 @@ import type { Pipeline } from '../config/pipeline.js';
 import { placeHeldLabels, type HeldLabel } from '../orders/held-labels.js';
 import { looseEnds, type LooseEnd } from '../orders/loose-ends.js';
 import type { LabelFacts } from '../orders/label-facts.js';
+import { heldWith } from '../orders/conflicts.js';
 import { matchOrders } from '../orders/match.js';
-import type { ChannelRules, MatchedParcel, MatchOptions } from '../orders/matching.js';
+import type { ChannelRules, LabelEnd, MatchedParcel, MatchOptions } from '../orders/matching.js';
 import type { Order } from '../orders/order.js';
 import { mismatches, orderPlaces, orderSums, type OrderSums, type PlacedOrder } from '../orders/order-places.js';
 import type { ItemResult, ItemState } from '../recipe/outcome.js';
@@ -55,6 +56,7 @@ export function matchLabels(
   const sums = orderSums(places, matching);
   const byId = new Map(orders.map((order) => [order.id, order]));
   const held = new Map(matching.labels.flatMap((end) => (end.kind === 'held' ? [[end.label, stateOf(end.reasons)] as const] : [])));
+  for (const [label, reason] of waitingReturns(matching.labels, places, byId, waiting)) held.set(label, stateOf([reason]));
   return {
     items: items.map((own, index) =>
       holdParcels(own.map((item) => ({ ...item, state: held.get(idOfItem(index, item.id)) ?? item.state }))),
@@ -68,6 +70,34 @@ export function matchLabels(
     looseEnds: [...withHeldPages(looseEnds(orders, labels, matching, places), byId, documents, items), ...withHeld],
     mismatches: mismatches(orders, labels, matching, places),
   };
+}
+
+/** Return labels, with why they are held, of orders whose own label is held for a reason of its own: all of a parcel comes together. */
+function waitingReturns(
+  ends: readonly LabelEnd[],
+  places: readonly PlacedOrder[],
+  orders: ReadonlyMap<string, Order>,
+  held: readonly HeldLabel[],
+): readonly (readonly [label: string, reason: Reason])[] {
+  const shown = new Map(held.map(({ facts }) => [facts.id, facts.shown]));
+  const causes = new Map(
+    places.flatMap(({ order, labels }) => labels.flatMap((label) => (shown.has(label) ? [[order, shown.get(label) ?? ''] as const] : []))),
+  );
+  return ends.flatMap((end) => {
+    if (end.kind !== 'return' || end.parcel !== undefined) return [];
+    const cause = end.orders.flatMap((order) => causes.get(order) ?? []).sort()[0];
+    return cause === undefined
+      ? []
+      : [
+          [
+            end.label,
+            heldWith(
+              end.orders.flatMap((id) => orders.get(id) ?? []),
+              cause,
+            ),
+          ] as const,
+        ];
+  });
 }
 
 /** An order seems to have no label when its label is held or failed for a reason of its own: where a channel has such pages, that is said. */

@@ -3,6 +3,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Kept, Scratch } from '../files/scratch.js';
 import { gridOf } from '../geometry/grid.js';
 import type { ItemResult, ItemState, WorkCounts } from '../recipe/outcome.js';
+import { heldWith } from '../orders/conflicts.js';
 import type { Reason } from '../sheet/sheet.js';
 import { idOfItem } from './build-stacks.js';
 import type { OrderedParcel } from './match-labels.js';
@@ -64,20 +65,22 @@ export async function makeOrderSlips(
   const made = await Promise.all(
     wanted.map(async ({ id, parcel, look, page }) => {
       const content = slipContentOf(parcel, pipeline.day.studio);
-      return { id, result: await pool.process({ type: 'slip', content, look, ...page }, stop) };
+      return { id, parcel, result: await pool.process({ type: 'slip', content, look, ...page }, stop) };
     }),
   );
   const slips = new Map<string, MadeSlip>();
   const broken = new Map<string, ItemState>();
   const counts: WorkCounts[] = [];
   const diagnostics: Diagnostic[] = [];
-  for (const { id, result } of made) {
+  for (const { id, parcel, result } of made) {
     if (!result) return { kind: 'stopped' };
     counts.push(result.counts);
     diagnostics.push(...result.diagnostics);
     const bad = result.items.find(({ state }) => state.kind !== 'ready')?.state;
-    if (bad && bad.kind !== 'ready') broken.set(id, { ...bad, kind: 'held', message: `its slip can't be printed: ${bad.message}` });
-    else if (result.pressed) {
+    if (bad && bad.kind !== 'ready') {
+      broken.set(id, { ...bad, kind: 'held', message: `its slip can't be printed: ${bad.message}` });
+      for (const label of parcel.returns) broken.set(label, { kind: 'held', ...heldWith(parcel.orders, shownOf(documents, items, id)) });
+    } else if (result.pressed) {
       const put = await scratch.put(result.pressed);
       if (!put.ok) return { kind: 'cannot-go-on', reason: put.reason };
       slips.set(id, { pressed: put.kept, items: result.items });
@@ -92,4 +95,11 @@ export async function makeOrderSlips(
     diagnostics,
     counts,
   };
+}
+
+/** How messages call a label. */
+function shownOf(documents: readonly EndedDocument[], items: readonly (readonly ItemResult[])[], label: string): string {
+  const document = Number(label.slice(0, label.indexOf(' ')));
+  const page = items[document]?.find(({ id }) => idOfItem(document, id) === label)?.page;
+  return `${documents[document]?.work.shownName ?? ''}, page ${page ?? ''}`;
 }

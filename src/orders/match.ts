@@ -9,6 +9,7 @@ import type { ChannelRules, LabelEnd, MatchedParcel, Matching, MatchOptions } fr
 import type { Order } from './order.js';
 import { indexOrders, type OrderIndex } from './order-index.js';
 import { parcelOf } from './parcel-of.js';
+import { compareNatural } from './natural.js';
 import { ReadLabel } from './read-label.js';
 
 /**
@@ -108,11 +109,11 @@ function labelsByFile(labels: readonly ReadLabel[]): ReadonlyMap<string, number>
   return counts;
 }
 
+/** By number, so that the order of an export's rows changes nothing. */
 const idsOf = (index: OrderIndex, indexes: readonly number[]): readonly string[] =>
-  ordersAt(
-    index,
-    indexes.toSorted((a, b) => a - b),
-  ).map(({ id }) => id);
+  ordersAt(index, indexes)
+    .toSorted((a, b) => compareNatural(a.number, b.number) || compareNatural(a.id, b.id))
+    .map(({ id }) => id);
 
 /** When the parcels together would leave an order of the bundle in none of them, it may be in each: all slips go in all. */
 function ordersOfParcel(index: OrderIndex, claims: readonly Claim[], finding: Claim['finding']): readonly number[] {

@@ -38,7 +38,7 @@ export interface Evidence {
 export interface MatchedParcel extends Evidence {
   /** Id of its label. */
   readonly label: string;
-  /** Ids of its orders, in the order given: mostly one. */
+  /** Ids of its orders, by number: mostly one. */
   readonly orders: readonly string[];
   /** Which parcel of its orders it is, from 1 in the order of the labels, and of how many. */
   readonly number: number;

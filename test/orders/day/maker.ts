@@ -52,6 +52,8 @@ export class DayMaker {
   readonly faults: Fault[] = [];
   readonly places = new Map<string, Place>();
   readonly people = new Map<string, Person>();
+  /** Ids of the orders that a label is for, by its id. */
+  readonly belongs = new Map<string, readonly string[]>();
   #count = 0;
 
   constructor(seed: number) {
@@ -100,7 +102,9 @@ export class DayMaker {
     const text = /^92\d{20}$/.test(number) && this.random.chance(0.5) ? `42020115${number}` : number;
     const lines = way === 'file-name' ? [] : this.lines(order, way === 'order-number' || (way === 'tracking' && this.random.chance(0.5)));
     const name = way === 'file-name' ? `order ${order.number.replace(/[#/]/g, ' ').trim()}` : undefined;
-    return this.free(order.channel, { fileName: name, codes: [{ text, tracking: number }], lines, ...given });
+    const made = this.free(order.channel, { fileName: name, codes: [{ text, tracking: number }], lines, ...given });
+    this.belongs.set(made.id, [order.id]);
+    return made;
   }
 
   /** A label that is nobody's. */
