@@ -3,6 +3,7 @@ import { compose, type Matrix } from '../geometry/placement.js';
 import type { Reason } from '../sheet/sheet.js';
 import { CodesMemo } from './codes-memo.js';
 import { count, type Counted } from './counters.js';
+import { evenLight } from './even-light.js';
 import { measureSlant } from './measure-slant.js';
 import { pageGeometry, type PdfPageGeometry } from './pdf-geometry.js';
 import { readObjects, type PdfObjects } from './pdf-objects.js';
@@ -111,7 +112,12 @@ export class PdfPage implements SourcePage {
   }
 
   ink(): GreyRaster {
-    return (this.#ink ??= this.render({ x: 0, y: 0, width: this.width, height: this.height }, INK_PIXELS_PER_PT));
+    return (this.#ink ??= this.#drawInk());
+  }
+
+  #drawInk(): GreyRaster {
+    const drawn = this.render({ x: 0, y: 0, width: this.width, height: this.height }, INK_PIXELS_PER_PT);
+    return this.#facts().onlyPictures ? evenLight(drawn) : drawn;
   }
 
   forgetInk(): void {

@@ -2,6 +2,7 @@ import { intersection, type Box } from '../geometry/box.js';
 import { boundsOf } from '../geometry/placement.js';
 import { CodesMemo } from './codes-memo.js';
 import { count } from './counters.js';
+import { evenLight } from './even-light.js';
 import { measureSlant } from './measure-slant.js';
 import { readPageCodes, type PageCodesOptions } from './page-codes.js';
 import { averagePixels, cropPixels, samplePixels, type GreyPixels, type PixelBox } from './picture-raster.js';
@@ -67,7 +68,7 @@ export class PicturePage implements SourcePage {
   }
 
   ink(): GreyRaster {
-    return (this.#ink ??= this.render(this.#box(), Math.min(INK_PIXELS_PER_PT, this.#pixelsPerPt)));
+    return (this.#ink ??= evenLight(this.render(this.#box(), Math.min(INK_PIXELS_PER_PT, this.#pixelsPerPt))));
   }
 
   forgetInk(): void {
