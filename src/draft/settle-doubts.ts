@@ -1,7 +1,7 @@
 import type { Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { SIZE_TOLERANCE } from '../geometry/media.js';
-import { inkBlobs } from '../locating/ink-groups.js';
+import { inkBlobs } from '../locating/ink-blobs.js';
 import { restOf } from '../locating/rest.js';
 import { phrasesOf } from '../reading/word-lines.js';
 import { insideCutLine } from '../steps/inside-cut-line.js';

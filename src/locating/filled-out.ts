@@ -3,7 +3,7 @@ import { mmToPt } from '../geometry/length.js';
 import type { SourcePage } from '../reading/source.js';
 import { closedUnits } from './closed-units.js';
 import { HAIR } from './gather.js';
-import { pageDividers } from './ink-groups.js';
+import { pageDividers } from './page-dividers.js';
 import type { Said } from './kind-of-words.js';
 import { fillsMostOf, fillsSize } from './label-sizes.js';
 

@@ -8,7 +8,7 @@ import { choose, type Choice } from './choose.js';
 import { closedUnits } from './closed-units.js';
 import { filledOut } from './filled-out.js';
 import { codesIn, gatherCandidates } from './gather.js';
-import { inkBlobs } from './ink-groups.js';
+import { inkBlobs } from './ink-blobs.js';
 import { judge } from './judge.js';
 import { saidIn, type Said } from './kind-of-words.js';
 import { withShownEdges } from './settle-edges.js';

@@ -1,7 +1,7 @@
 import { bottom, centre, contains, grow, intersection, right, union, type Box } from '../geometry/box.js';
 import type { SourcePage } from '../reading/source.js';
 import type { Phrase } from '../reading/word-lines.js';
-import { pageDividers } from './ink-groups.js';
+import { pageDividers } from './page-dividers.js';
 import { said, type SaidName } from './kind-of-words.js';
 import { folded } from './vocabulary.js';
 

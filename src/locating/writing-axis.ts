@@ -2,7 +2,7 @@ import { contains, grow, intersection, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
-import { inkBlobs } from './ink-groups.js';
+import { inkBlobs } from './ink-blobs.js';
 
 /** Type is this high at least and at most, pt: from small print to a routing code in half-inch letters. */
 const TYPE = { least: 2.5, most: mmToPt(16) };

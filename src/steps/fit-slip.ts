@@ -2,7 +2,7 @@ import { intersection, union, type Box } from '../geometry/box.js';
 import { ptToMm } from '../geometry/length.js';
 import { fitFactor, type Media } from '../geometry/media.js';
 import { turnedSize, type Turn } from '../geometry/placement.js';
-import { inkBlobs } from '../locating/ink-groups.js';
+import { inkBlobs } from '../locating/ink-blobs.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage, Word } from '../reading/source.js';
 import { held, type Reason, type Sheet } from '../sheet/sheet.js';

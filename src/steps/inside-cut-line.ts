@@ -1,5 +1,5 @@
 import { contains, grow, intersection, union, type Box } from '../geometry/box.js';
-import { inkBlobs } from '../locating/ink-groups.js';
+import { inkBlobs } from '../locating/ink-blobs.js';
 import { framesOf } from '../reading/frames.js';
 import type { SourcePage } from '../reading/source.js';
 

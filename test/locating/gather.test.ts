@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Box } from '../../src/geometry/box.js';
 import type { Edge } from '../../src/locating/candidate.js';
 import { gatherCandidates } from '../../src/locating/gather.js';
-import { inkBlobs } from '../../src/locating/ink-groups.js';
+import { inkBlobs } from '../../src/locating/ink-blobs.js';
 import type { SourcePage } from '../../src/reading/source.js';
 import { mediaNamed, opened } from '../steps/on-sample.js';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Box } from '../../src/geometry/box.js';
-import { inkBlobs } from '../../src/locating/ink-groups.js';
+import { inkBlobs } from '../../src/locating/ink-blobs.js';
 import { restOf, type Rest } from '../../src/locating/rest.js';
 import { phrasesOf } from '../../src/reading/word-lines.js';
 import { drawnPage } from '../reading/drawn-page.js';

@@ -72,7 +72,7 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   's11-shaded-scans': { found: 7 },
   's12-doc-tab': { found: 10 },
   's13-watermark': { found: 8 },
-  's14-tear-off': { found: 7, held: 1 },
+  's14-tear-off': { found: 8 },
   's15-there-and-back': { found: 16, kinds: '0 of 8' },
   's16-none': { found: 0, kinds: '7 of 9' },
 };

@@ -1,0 +1,72 @@
+import { bottom, centre, contains, right, union, type Box } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
+import { linesOf } from '../reading/frames.js';
+import type { RuledLine } from '../reading/ruled.js';
+import type { SourcePage } from '../reading/source.js';
+import { inkBlobs } from './ink-blobs.js';
+
+/** A page with a side shorter than this (pt) is a label's own paper. */
+const LARGER = mmToPt(140);
+/** A rule from edge to edge divides a page; this near (pt) to both edges. */
+const EDGE_TO_EDGE = mmToPt(12);
+/** A dashed line is one to cut or fold along when it goes this share of the way across the page … */
+const ACROSS = 0.8;
+/** … and so much of it is drawn: words may stand in it. */
+const DRAWN = 0.6;
+/** Parts of one line lie on it to this much (pt); so do scissors and words, which are no higher (pt) and end no farther beyond it. */
+const ON_LINE = 3;
+const SIGN = { high: 24, beyond: 30 };
+
+const cache = new WeakMap<SourcePage, readonly Box[]>();
+
+/**
+ * The rules that divide a page larger than any label: cut and fold lines from edge to edge, or dashed and nearly so, with the scissors and the words
+ * that stand in them. Pt. Each page is looked at once.
+ */
+export function pageDividers(page: SourcePage): readonly Box[] {
+  let dividers = cache.get(page);
+  if (!dividers) cache.set(page, (dividers = findDividers(page)));
+  return dividers;
+}
+
+function findDividers(page: SourcePage): readonly Box[] {
+  if (Math.min(page.width, page.height) < LARGER) return [];
+  const lines = linesOf(page);
+  const whole = lines.filter(({ box, level }) =>
+    level
+      ? box.x <= EDGE_TO_EDGE && right(box) >= page.width - EDGE_TO_EDGE
+      : box.y <= EDGE_TO_EDGE && bottom(box) >= page.height - EDGE_TO_EDGE,
+  );
+  const dashed = [true, false].flatMap((level) =>
+    inLine(lines.filter((line) => line.dashed && line.level === level && !whole.includes(line))).flatMap((parts) => {
+      const box = union(parts.map((part) => part.box));
+      const length = ({ width, height }: Box): number => (level ? width : height);
+      const drawn = parts.reduce((sum, part) => sum + length(part.box), 0);
+      return box && length(box) >= ACROSS * length({ x: 0, y: 0, ...size(page) }) && drawn >= DRAWN * length(box) ? [{ box, level }] : [];
+    }),
+  );
+  return [...whole, ...dashed].map(({ box, level }) => withSigns(box, level, page));
+}
+
+const size = ({ width, height }: SourcePage): { width: number; height: number } => ({ width, height });
+
+/** Lines of one direction by the line that they lie on. */
+function inLine(lines: readonly RuledLine[]): readonly (readonly RuledLine[])[] {
+  const groups: RuledLine[][] = [];
+  const place = ({ box, level }: RuledLine): number => (level ? centre(box).y : centre(box).x);
+  for (const line of [...lines].sort((a, b) => place(a) - place(b))) {
+    const group = groups.at(-1);
+    if (group?.[0] && place(line) - place(group[0]) <= ON_LINE) group.push(line);
+    else groups.push([line]);
+  }
+  return groups;
+}
+
+function withSigns(line: Box, level: boolean, page: SourcePage): Box {
+  const reach = level
+    ? { x: line.x - SIGN.beyond, y: line.y - SIGN.high / 2, width: line.width + 2 * SIGN.beyond, height: line.height + SIGN.high }
+    : { x: line.x - SIGN.high / 2, y: line.y - SIGN.beyond, width: line.width + SIGN.high, height: line.height + 2 * SIGN.beyond };
+  const off = (blob: Box): number => (level ? centre(blob).y - centre(line).y : centre(blob).x - centre(line).x);
+  const signs = inkBlobs(page.ink()).filter((blob) => contains(reach, blob) && Math.abs(off(blob)) <= ON_LINE);
+  return union([line, ...signs]) ?? line;
+}

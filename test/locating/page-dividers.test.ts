@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { pageDividers } from '../../src/locating/page-dividers.js';
+import { drawnPage } from '../reading/drawn-page.js';
+import { Drawing } from '../samples/drawing.js';
+
+const dividersOf = async (drawing: Drawing) => pageDividers(await drawnPage(drawing)).map((box) => Object.values(box).map(Math.round));
+
+describe('pageDividers', () => {
+  it('are rules from edge to edge, either way, dashed or not', async () => {
+    expect(await dividersOf(new Drawing(612, 792).line(0, 400, 612, 400, 1))).toHaveLength(1);
+    expect(await dividersOf(new Drawing(612, 792).line(306, 20, 306, 780, 1, 4))).toHaveLength(1);
+    expect(await dividersOf(new Drawing(612, 792).line(60, 400, 552, 400, 1))).toEqual([]);
+  });
+
+  it('are dashed lines over most of the way, with the scissors at their end and the words that stand in them', async () => {
+    const cut = () => new Drawing(612, 792).line(60, 400, 270, 400, 1, 4).line(340, 400, 570, 400, 1, 4);
+    const [plain] = await dividersOf(cut());
+    expect(plain?.[0]).toBeGreaterThanOrEqual(59);
+    const [signed, ...others] = await dividersOf(cut().rect(36, 394, 18, 12).rect(280, 396, 50, 8));
+    expect(others).toEqual([]);
+    expect(signed).toEqual([36, 394, expect.closeTo(534, -1), 12]);
+  });
+
+  it('leave out what stands beside a line, and lines that are short, or of which too little is drawn', async () => {
+    const [cut] = await dividersOf(new Drawing(612, 792).line(40, 400, 572, 400, 1, 4).rect(80, 404, 100, 9));
+    expect(cut?.[3]).toBeLessThan(4);
+    expect(await dividersOf(new Drawing(612, 792).line(60, 400, 500, 400, 1, 4))).toEqual([]);
+    expect(await dividersOf(new Drawing(612, 792).line(40, 400, 200, 400, 1, 4).line(430, 400, 572, 400, 1, 4))).toEqual([]);
+  });
+
+  it('are none on a small page: the page is the label', async () => {
+    expect(await dividersOf(new Drawing(288, 432).line(0, 200, 288, 200, 1))).toEqual([]);
+  });
+});
