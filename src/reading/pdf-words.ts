@@ -1,19 +1,13 @@
-import { union, type Box } from '../geometry/box.js';
+import type { Box } from '../geometry/box.js';
 import type { Matrix, Turn } from '../geometry/placement.js';
 import { visibleBox } from './pdf-geometry.js';
 import { allocate, doubles, floats, free, type Pdfium } from './pdfium.js';
+import { wordsOf, type Letter, type Piece } from './pieces-of-words.js';
 import type { Word } from './source.js';
 
 /** What PDFium gives for a hyphen at the end of a line, so that viewers can join the halves of a word. On paper it is a hyphen. */
 const LINE_END_HYPHEN = 2;
 const HYPHEN = 0x2d;
-
-interface Letters {
-  text: string;
-  readonly boxes: Box[];
-  readonly turn: Turn | undefined;
-  readonly fontSize: number;
-}
 
 /** Writing within this many degrees of a quarter turn runs that way. */
 export const LEVEL = 2;
@@ -25,39 +19,53 @@ export const LEVEL = 2;
 export function readWords(engine: Pdfium, page: number, toVisible: Matrix, slack = LEVEL): readonly Word[] {
   const text = engine.FPDFText_LoadPage(page);
   if (text === 0) return [];
-  const scratch = allocate(engine, 64);
+  const scratch = allocate(engine, 80);
   try {
-    const words: Word[] = [];
-    let open: Letters | undefined;
-    const close = (): void => {
-      const box = open && union(open.boxes);
-      if (open && box) words.push({ text: open.text, box, turn: open.turn, fontSize: open.fontSize });
-      open = undefined;
+    const pieces: Piece[] = [];
+    let open: Letter[] = [];
+    // White space that PDFium adds itself is a guess: where letters meet, there is none.
+    let isGuess = false;
+    const close = (guess: boolean): void => {
+      if (open.length > 0) pieces.push({ letters: open, isGuess });
+      if (open.length > 0 || !guess) isGuess = guess;
+      open = [];
     };
     const count = engine.FPDFText_CountChars(text);
     for (let index = 0; index < count; index++) {
       const given = engine.FPDFText_GetUnicode(text, index);
       const code = given === LINE_END_HYPHEN ? HYPHEN : given;
       if (code <= 32 || code === 160 || !engine.FPDFText_GetCharBox(text, index, scratch, scratch + 8, scratch + 16, scratch + 24)) {
-        close();
+        close(code <= 32 && engine.FPDFText_IsGenerated(text, index) === 1);
         continue;
       }
       const [left = 0, right = 0, bottom = 0, top = 0] = doubles(engine, scratch, 4);
       const box = visibleBox(toVisible, left, bottom, right, top);
       const { turn, fontSize } = writing(engine, text, index, toVisible, scratch + 32, slack);
-      if (open && (open.turn !== turn || Math.abs(open.fontSize - fontSize) > 0.1 * fontSize)) close();
-      open ??= { text: '', boxes: [], turn, fontSize };
-      open.text += String.fromCodePoint(code);
-      open.boxes.push(box);
+      const [last] = open;
+      if (last && (last.turn !== turn || Math.abs(last.fontSize - fontSize) > 0.1 * fontSize)) close(false);
+      open.push({
+        text: String.fromCodePoint(code),
+        box,
+        advance: advanceOf(engine, text, index, toVisible, scratch + 64) ?? box,
+        turn,
+        fontSize,
+      });
       // No line end follows it.
-      if (given === LINE_END_HYPHEN) close();
+      if (given === LINE_END_HYPHEN) close(false);
     }
-    close();
-    return words;
+    close(false);
+    return wordsOf(pieces);
   } finally {
     free(engine, scratch);
     engine.FPDFText_ClosePage(text);
   }
+}
+
+/** Where a letter stands with the white at its sides, by which letters of one word meet. */
+function advanceOf(engine: Pdfium, text: number, index: number, toVisible: Matrix, scratch: number): Box | undefined {
+  if (!engine.FPDFText_GetLooseCharBox(text, index, scratch)) return undefined;
+  const [left = 0, top = 0, right = 0, bottom = 0] = floats(engine, scratch, 4);
+  return visibleBox(toVisible, left, bottom, right, top);
 }
 
 function writing(
