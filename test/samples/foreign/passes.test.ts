@@ -74,7 +74,7 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   's13-watermark': { found: 8 },
   's14-tear-off': { found: 8 },
   's15-there-and-back': { found: 16, kinds: '0 of 8' },
-  's16-none': { found: 0, kinds: '7 of 9' },
+  's16-none': { found: 0, kinds: '9 of 9' },
 };
 
 const totals = new Map<Half, Tally[]>();
