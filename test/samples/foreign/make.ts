@@ -13,6 +13,9 @@ import { freshNone } from './layouts/fresh-none.js';
 import { noLabels } from './layouts/no-label.js';
 import { SECOND_A } from './layouts/second-a.js';
 import { SECOND_B } from './layouts/second-b.js';
+import { THIRD_A } from './layouts/third-a.js';
+import { THIRD_B } from './layouts/third-b.js';
+import { thirdNone } from './layouts/third-none.js';
 import { TUNING_A } from './layouts/tuning-a.js';
 import { TUNING_B } from './layouts/tuning-b.js';
 import { TUNING_C } from './layouts/tuning-c.js';
@@ -43,10 +46,11 @@ const HALVES = {
   unseen: [...UNSEEN_A, ...UNSEEN_B, ...UNSEEN_C, unseenNone],
   fresh: [...FRESH_A, ...FRESH_B, ...FRESH_C, freshNone],
   'second-sight': [...SECOND_A, ...SECOND_B],
+  'third-sight': [...THIRD_A, ...THIRD_B, thirdNone],
 } as const;
 const wanted = process.argv.slice(2);
 
-for (const half of ['tuning', 'unseen', 'fresh', 'second-sight'] as const) {
+for (const half of ['tuning', 'unseen', 'fresh', 'second-sight', 'third-sight'] as const) {
   for (const layout of HALVES[half]) {
     if (wanted.length > 0 && !wanted.some((each) => layout.name.includes(each))) continue;
     const began = performance.now();

@@ -23,7 +23,8 @@ interface Figures {
  * is no measure of pages that nobody has seen. The fresh part was made after that, without a look at the search: at first sight 151 of its 168 labels were
  * found, 8 held, 13 sheets wrong, 34 of 38 pages without a label kept. Then it was looked at, and labels that are found in part are filled out since.
  * The second-sight part is a later look with the same distance: at first sight 99 of its 147 labels were found, 44 held, 9 sheets wrong, 31 of 32 pages
- * without a label kept, 15 of 43 kinds told.
+ * without a label kept, 15 of 43 kinds told. So is the third-sight part, two thirds of it plain documents of the trade: at first sight 108 of its 128 labels were
+ * found, 16 held, 7 sheets wrong (5 on a label, 2 vouchers), 35 of 37 pages without a label kept, 31 of 35 kinds told.
  */
 const FIGURES: Readonly<Record<string, Figures>> = {
   't01-browser-slip': { found: 15, kinds: '15 of 15' },
@@ -99,7 +100,9 @@ describe.each(HALVES)('labels of other producers, %s part', (half) => {
     expect(files.every(({ truth }) => truth.half === half)).toBe(true);
     expect(layouts.filter((layout) => !(layout in FIGURES))).toEqual([]);
     const pages = files.flatMap(({ truth }) => truth.pages);
-    expect(pages.filter(({ labels }) => labels.length > 0).length).toBeGreaterThanOrEqual(half === 'second-sight' ? 120 : 150);
+    expect(pages.filter(({ labels }) => labels.length > 0).length).toBeGreaterThanOrEqual(
+      { 'second-sight': 120, 'third-sight': 110 }[half as string] ?? 150,
+    );
     expect(pages.filter(({ labels }) => labels.length === 0).length).toBeGreaterThanOrEqual(30);
   });
 });

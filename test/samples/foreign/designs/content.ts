@@ -186,4 +186,5 @@ export const CARRIERS = [
   ...['Siltwing', 'Marrowgate', 'Ulvepost', 'Thistledray', 'Nubelina', 'Zephrook'],
   ...['Pellwyck', 'Harrowtern', 'Skimmerdal', 'Ostrelane', 'Moldwerf', 'Ribbelac', 'Voxhollow'],
   ...['Quillmarsh', 'Borrelunde', 'Tindervane', 'Wexmallow', 'Nordhavel', 'Cobblefinch'],
+  ...['Fennbrook', 'Tollivane', 'Gravelund', 'Pinderhaus', 'Oskarvik', 'Mellowick', 'Kestrelby', 'Zumbray'],
 ] as const;

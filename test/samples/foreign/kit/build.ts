@@ -49,7 +49,8 @@ function boundsOf(
 
 function labelTruth(page: Page, part: Part, found: { edge: Box | undefined; ink: Box | undefined; page: Box }): LabelTruth {
   const { edge = 'ink', turn = 0, codes = [], role } = part;
-  const measured = edge === 'page' ? found.page : found.edge;
+  // A frame drawn in a picture, with white around it, is measured as ink.
+  const measured = edge === 'page' ? found.page : edge === 'picture' ? found.edge : found.ink;
   if (!measured) throw new Error('A label without any ink');
   const upright = ((720 - turn - (page.rotate ?? 0)) % 360) as Turn;
   const { skew } = page;

@@ -14,7 +14,14 @@ export type Producer =
   | 'scan-g4'
   | 'scan-shade'
   | 'reportlab'
-  | 'outlines';
+  | 'outlines'
+  | 'fop'
+  | 'prawn'
+  | 'pdfapi2'
+  | 'tcpdf'
+  | 'pdftex'
+  | 'pixels'
+  | 'scan-colour';
 export type Kind =
   'label' | 'return-label' | 'packing-slip' | 'customs' | 'instructions' | 'invoice' | 'advert' | 'blank' | 'pick-list' | 'other';
 export type Edge = 'frame' | 'cut' | 'picture' | 'ink' | 'page';
@@ -79,7 +86,7 @@ export interface PageTruth {
   readonly labels: readonly LabelTruth[];
   readonly slip?: Box;
 }
-export type Half = 'tuning' | 'unseen' | 'fresh' | 'second-sight';
+export type Half = 'tuning' | 'unseen' | 'fresh' | 'second-sight' | 'third-sight';
 export interface Truth {
   readonly producer: Producer;
   readonly layout: string;

@@ -1,13 +1,18 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { foDocument, FOP_FONTS } from './fop.js';
 import { htmlDocument } from './html.js';
 import { odgDocument } from './opendocument.js';
 import type { Document, Page, Part } from './page.js';
+import { PDF_API2 } from './pdfapi2.js';
 import { epsDrawing, psDocument } from './postscript.js';
+import { PRAWN } from './prawn.js';
 import { rasterise, scanPage } from './raster.js';
 import { REPORTLAB } from './reportlab.js';
 import { convertOffice, printHtml, run } from './run.js';
 import { n, svgPage } from './svg.js';
+import { TCPDF } from './tcpdf.js';
+import { texDocument } from './tex.js';
 
 const shapesOf = (page: Page, wanted: (part: Part) => boolean) => page.parts.filter(wanted).flatMap((part) => part.shapes);
 /** How PostScript becomes PDF: nothing of the day or the machine, pages as they lie. */
@@ -53,6 +58,7 @@ function make(document: Document, wanted: (part: Part) => boolean, folder: strin
         fonts: document.fonts ?? {},
       }),
     );
+  const drawn = (): string => JSON.stringify(pages.map((page) => ({ ...page, shapes: shapesOf(page, wanted) })));
   switch (document.producer) {
     case 'chromium':
       writeFileSync(`${base}.html`, htmlDocument(document, wanted));
@@ -104,8 +110,37 @@ function make(document: Document, wanted: (part: Part) => boolean, folder: strin
       run('gs', [...DISTILL, '-dNoOutputFonts', `-sOutputFile=${pdf}`, `${base}.ps`]);
       break;
     case 'reportlab':
-      run('/usr/bin/python3', ['-c', REPORTLAB, pdf], JSON.stringify(pages.map((page) => ({ ...page, shapes: shapesOf(page, wanted) }))));
+      run('/usr/bin/python3', ['-c', REPORTLAB, pdf], drawn());
       break;
+    case 'prawn':
+      run('ruby', ['-e', PRAWN, pdf], drawn());
+      break;
+    case 'pdfapi2':
+      run('/usr/bin/perl', ['-e', PDF_API2, pdf, JSON.stringify(document.fonts ?? {})], drawn());
+      break;
+    case 'tcpdf':
+      run('php', ['-r', TCPDF, '--', pdf, document.fonts?.sans ?? 'helvetica'], drawn());
+      break;
+    case 'pdftex':
+      writeFileSync(`${base}.tex`, texDocument(document, wanted));
+      run('pdftex', ['-interaction=batchmode', '-halt-on-error', `-output-directory=${folder}`, `${base}.tex`]);
+      writeFileSync(pdf, readFileSync(`${base}.pdf`));
+      break;
+    case 'fop':
+      writeFileSync(`${base}.fo`, foDocument(document, wanted));
+      writeFileSync(`${base}.xconf`, FOP_FONTS);
+      run('fop', ['-q', '-c', `${base}.xconf`, `${base}.fo`, pdf]);
+      break;
+    case 'pixels': {
+      const whole = pages.map((page, index) => {
+        const ink = document.grey === true ? 'grey' : 'bilevel';
+        const file = rasterise(page, shapesOf(page, wanted), join(folder, `page${index}`), { dpi, ink, fonts: document.fonts ?? {} });
+        return { ...page, shapes: [{ kind: 'picture', x: 0, y: 0, width: page.width, height: page.height, file, turn: 0 }] };
+      });
+      run('/usr/bin/perl', ['-e', PDF_API2, pdf, '{}'], JSON.stringify(whole));
+      break;
+    }
+    case 'scan-colour':
     case 'scan-shade':
     case 'scan-jpeg':
     case 'scan-g4': {
@@ -115,6 +150,7 @@ function make(document: Document, wanted: (part: Part) => boolean, folder: strin
           dpi: document.dpi ?? 200,
           g4,
           shade: document.producer === 'scan-shade',
+          colour: document.producer === 'scan-colour',
           seed: index + 1,
         }),
       );

@@ -60,9 +60,9 @@ export function scanPage(
   page: Page,
   shapes: readonly Shape[],
   to: string,
-  options: { readonly dpi: number; readonly g4: boolean; readonly shade?: boolean; readonly seed: number },
+  options: { readonly dpi: number; readonly g4: boolean; readonly shade?: boolean; readonly colour?: boolean; readonly seed: number },
 ): string {
-  const { dpi, g4, seed, shade = false } = options;
+  const { dpi, g4, seed, shade = false, colour = false } = options;
   const clean = rasterise(page, shapes, to, { dpi, ink: 'grey' });
   const askew = ['-virtual-pixel', 'white', '-distort', 'SRT', String(page.skew ?? 0)];
   const noise = ['-seed', String(seed), '-attenuate', g4 ? '0.5' : '0.16', '+noise', 'Gaussian'];
@@ -73,6 +73,23 @@ export function scanPage(
   const look = ['-colorspace', 'Gray', '-depth', '8', ...askew, '-blur', '0x0.6', ...light, '+level', '8%,97%', ...noise];
   const resolution = ['-units', 'PixelsPerInch', '-density', String(dpi)];
   const file = `${to}.scan.${g4 ? 'tif' : 'jpg'}`;
+  // Paper that is a little yellow, ink that is a little blue: a photograph by an app that straightens pages.
+  const tint = ['-colorspace', 'sRGB', '+level-colors', '#1d2230,#f7f3e8'];
+  if (colour) {
+    run('/usr/bin/convert', [
+      clean,
+      ...look.filter((each) => each !== 'Gray' && each !== '-colorspace'),
+      ...tint,
+      '-sampling-factor',
+      '4:2:0',
+      '-quality',
+      '18',
+      '-strip',
+      ...resolution,
+      file,
+    ]);
+    return file;
+  }
   const end = g4 ? ['-threshold', '58%', '-type', 'bilevel', '-compress', 'Group4'] : ['-quality', '28'];
   run('/usr/bin/convert', [clean, ...look, ...end, '-strip', ...resolution, file]);
   return file;
