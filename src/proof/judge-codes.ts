@@ -3,7 +3,6 @@ import { dotsPerPt, gridOf, twinOf, type Grid } from '../geometry/grid.js';
 import { intersection } from '../geometry/box.js';
 import { invert, type Matrix } from '../geometry/placement.js';
 import { findFourState } from '../reading/four-state.js';
-import { maxiCodeScale } from '../reading/maxicode.js';
 import type { Code, GreyRaster, SourcePage } from '../reading/source.js';
 import { isLabel, type ProofPlan, type Reason, type Sheet } from '../sheet/sheet.js';
 import { sourcePixelsPerPt } from './code-areas.js';
@@ -12,16 +11,18 @@ import { contentFaults } from './code-content.js';
 import { cutCodes } from './cut-codes.js';
 import { fourStateWords, judgeFourState } from './four-state-size.js';
 import { isLinear } from './linear.js';
-import { leastModuleDots, MAXICODE_SCALE } from './limits.js';
+import { leastModuleDots } from './limits.js';
 import { brokenMatrixLimit, matrixNotes } from './matrix-verdict.js';
 import { measureCode, type CodeMeasure } from './measure-code.js';
+import { brokenMaxiCodeLimit, maxiCodeNotes } from './maxicode-verdict.js';
+import { measureMaxiCode, type MaxiCodeMeasure } from './measure-maxicode.js';
 import { measureMatrix, type MatrixMeasure } from './measure-matrix.js';
 import { moduleWidth } from './module-width.js';
 import { readAndCompare } from './read-back.js';
 import { sourceBars } from './source-bars.js';
 import * as reasons from './reasons.js';
 import { judgeSchemes } from './scheme-verdict.js';
-import { unreadRows } from './unread-rows.js';
+import { hasUnreadMaxiCode, unreadRows } from './unread-rows.js';
 import { brokenLimit } from './verdict.js';
 
 /** A code read back from the output. */
@@ -34,6 +35,7 @@ export interface ProvedCode {
   readonly measure?: CodeMeasure | undefined;
   /** Of a matrix or stacked code: what was measured on the dots. */
   readonly matrix?: MatrixMeasure | undefined;
+  readonly maxicode?: MaxiCodeMeasure | undefined;
   /** Of a row of bars on a page that stays vector: its decodability on the grid that a driver may use instead; 0 where it can't be read there. */
   readonly onTwin?: number | undefined;
   /** Dots a module as planned, for a row of bars whose source tells; what the press drew anew is planned otherwise. */
@@ -88,29 +90,25 @@ export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix,
   }
   if (difference) return hold(difference, proved);
   if (!required) return { verdict: 'proved', codes: proved };
-  const small = compared.same.find(
-    ({ output }) => output.symbology === 'MaxiCode' && maxiCodeScale(output) < MAXICODE_SCALE.value && sheet.scale < 1,
-  );
-  if (small) return hold(reasons.maxiCodeShrunk(sheet.scale), proved);
-  const broken = proved.flatMap((each) => brokenLimit(each, plan, grid) ?? brokenMatrixLimit(each, plan, grid) ?? [])[0];
+  const broken = proved.flatMap(
+    (each) => brokenLimit(each, plan, grid) ?? brokenMatrixLimit(each, plan, grid) ?? brokenMaxiCodeLimit(each, plan, sheet.scale) ?? [],
+  )[0];
   if (broken) return hold(broken, proved);
   const faults = contentFaults(compared.same.map(({ source }) => source));
   const wrong = faults.find(({ certain }) => certain);
   if (wrong && !allows(plan, 'check-digit')) return hold(wrong, proved);
   const schemes = judgeSchemes(proved, sheet.scale, plan, grid);
   if (schemes.reason) return hold(schemes.reason, proved);
-  const unread = unreadRows(
-    page,
-    sheet.box,
-    compared.same.map(({ source }) => source),
-  );
+  const read = compared.same.map(({ source }) => source);
+  if (unreadRows(page, sheet.box, read).length > 0) return hold(reasons.unread, proved);
+  if (hasUnreadMaxiCode(page, sheet.box, read)) return hold(reasons.unreadMaxiCode, proved);
   const notes = [
     ...faults.map(({ message }) => message),
     ...schemes.notes,
-    ...proved.flatMap((each) => matrixNotes(each, grid)),
+    ...proved.flatMap((each) => [...matrixNotes(each, grid), ...maxiCodeNotes(each)]),
     ...fourStateNotes(page, sheet, grid),
   ];
-  return unread.length > 0 ? hold(reasons.unread, proved) : { verdict: 'proved', codes: proved, notes };
+  return { verdict: 'proved', codes: proved, notes };
 }
 
 /** How many dots a module is to have: the source's at the sheet's scale. Undefined where the source's bars are too rough to tell. */
@@ -139,6 +137,7 @@ function measured(
   gain: number,
   planned: number | undefined,
 ): ProvedCode {
+  if (code.symbology === 'MaxiCode') return { code, moduleDots: undefined, maxicode: measureMaxiCode(bits, code, grid) };
   if (!isLinear(code)) return { code, moduleDots: undefined, matrix: measureMatrix(bits, code, grid, gain) };
   const twin = gridOf(twinOf(grid.name));
   const there = moved(code, invert(matrix)).corners;

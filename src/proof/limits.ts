@@ -65,6 +65,7 @@ export const LEAST_QUIET_AROUND = {
   'Data Matrix': { value: 1, unit: 'modules', source: 'ISO/IEC 16022:2006 7.1 (handbook section 4.4)', trust: 'secondary' },
   PDF417: { value: 2, unit: 'modules', source: 'ISO/IEC 15438:2015 (handbook section 4.4)', trust: 'secondary' },
   Aztec: { value: 0, unit: 'modules', source: 'ISO/IEC 24778 (handbook section 4.4)', trust: 'secondary' },
+  MaxiCode: { value: 1, unit: 'modules', source: 'ISO/IEC 16023:2000 (handbook section 4.4)', trust: 'secondary' },
 } as const satisfies Partial<Record<Symbology, Limit>>;
 
 /** What a table wants of a code, by its symbology; 0 where it says nothing. */
@@ -96,13 +97,18 @@ export const FARTHEST_OFF = {
 /** The drawn size against the planned one. */
 export const SIZE_OFF = { value: 0.003, unit: 'share', source: 'a tenth of a module in 33', trust: 'computed' } as const satisfies Limit;
 
-/** Scale of a MaxiCode: 26.48 to 29.79 mm wide, 28.14 being its one size. */
+/** Width of a module of a MaxiCode, and of its one size without clear paper, mm: 28.14 less a module on each side (ISO/IEC 16023, handbook section 4.4, secondary). */
+export const MAXICODE_MODULE = 0.88;
+export const MAXICODE_WIDTH = 28.14 - 2 * MAXICODE_MODULE;
+
+/** Scale of a MaxiCode: 26.48 to 29.79 mm wide with its clear paper, 28.14 being its one size. */
 export const MAXICODE_SCALE = {
   value: 0.94,
   unit: 'share',
   source: 'ISO/IEC 16023 (handbook section 4.4)',
   trust: 'secondary',
 } as const satisfies Limit;
+export const MAXICODE_MOST = { ...MAXICODE_SCALE, value: 1.058 } as const satisfies Limit;
 
 /** Published limits are compared with this tolerance. */
 export const TOLERANCE = 0.02;

@@ -1,9 +1,8 @@
-import { sum } from '../geometry/sum.js';
 import { boxFromCorners, grow, intersection } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { invert, type Matrix } from '../geometry/placement.js';
 import { LINEAR, readCodes } from '../reading/codes.js';
-import { maxiCodeScale, readMaxiCode } from '../reading/maxicode.js';
+import { finderOf, readMaxiCode } from '../reading/maxicode.js';
 import { addCodes } from '../reading/page-codes.js';
 import type { Code, GreyRaster, SourcePage, Symbology } from '../reading/source.js';
 import { isLabel, type Sheet } from '../sheet/sheet.js';
@@ -67,9 +66,7 @@ async function readOutput(bits: GreyRaster, expected: readonly Code[], sheet: Sh
   ];
   if (turned.length > 0) addCodes(found, await readCodes(bits, { symbologies: turned }));
   for (const code of expected.filter(({ symbology }) => symbology === 'MaxiCode')) {
-    const there = moved(code, matrix);
-    const centre = { x: sum(there.corners.map(({ x }) => x)) / 4, y: sum(there.corners.map(({ y }) => y)) / 4 };
-    const read = await readMaxiCode(bits, { centre, scale: maxiCodeScale(there) });
+    const read = await readMaxiCode(bits, finderOf(moved(code, matrix)));
     if (read) addCodes(found, [read]);
   }
   return found;

@@ -3,7 +3,7 @@ import { dotsPerPt, gridOf, type Grid } from '../geometry/grid.js';
 import { mmToPt } from '../geometry/length.js';
 import { LINEAR, readCodes } from '../reading/codes.js';
 import { drawRisks, type DrawRisk } from '../reading/draw-risk.js';
-import { maxiCodeScale, readMaxiCode } from '../reading/maxicode.js';
+import { finderOf, readMaxiCode } from '../reading/maxicode.js';
 import { addCodes, mostPixelsPerPt } from '../reading/page-codes.js';
 import { openSecond, type NotDrawn, type SecondDocument } from '../reading/second-engine.js';
 import type { Code, GreyRaster, SourceDocument, SourcePage, Symbology } from '../reading/source.js';
@@ -119,8 +119,7 @@ async function readThere(page: SourcePage, region: Box, code: Code, document: Se
   const raster = await document.draw(page, area, fine);
   if ('notDrawn' in raster) return [];
   if (code.symbology === 'MaxiCode') {
-    const { x, y, width, height } = code.box;
-    const read = await readMaxiCode(raster, { centre: { x: x + width / 2, y: y + height / 2 }, scale: maxiCodeScale(code) });
+    const read = await readMaxiCode(raster, finderOf(code));
     return read ? [read] : [];
   }
   const symbologies = [code.symbology];

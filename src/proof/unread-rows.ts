@@ -1,7 +1,8 @@
 import { centre, contains, grow, intersection, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
+import { findBullseyes } from '../reading/bullseye.js';
 import { codeLikeAreas } from '../reading/code-like.js';
-import type { Code, SourcePage } from '../reading/source.js';
+import type { Code, Point, SourcePage } from '../reading/source.js';
 
 /** A row of bars is known by its texture to about 2 mm (pt). */
 export const ROW_ABOUT = 6;
@@ -18,6 +19,14 @@ export function unreadRows(page: SourcePage, box: Box, read: readonly Code[]): r
     .map((area) => area.box)
     .filter(isMainRow)
     .filter((row) => !read.some((code) => isOf(code, row)));
+}
+
+/** Whether inside `box` (pt) the source shows the rings of a MaxiCode that was not read: smeared, damaged, or drawn far from its one size. */
+export function hasUnreadMaxiCode(page: SourcePage, box: Box, read: readonly Code[]): boolean {
+  const symbols = read.filter(({ symbology }) => symbology === 'MaxiCode');
+  const holds = ({ box: { x, y, width, height } }: Code, at: Point): boolean =>
+    at.x > x && at.x < x + width && at.y > y && at.y < y + height;
+  return findBullseyes(page.ink(), box).some(({ centre: at }) => !symbols.some((code) => holds(code, at)));
 }
 
 /** Whether a row of bars is as large as a label's main code. */

@@ -15,7 +15,16 @@ import { isLinear } from './linear.js';
 import * as reasons from './reasons.js';
 
 /** The limits that a recipe may set aside for a channel: those whose source is no primary text. */
-export const OVERRULED = ['module-width', 'module-range', 'bar-height', 'row-height', 'decodability', 'quiet-zone', 'check-digit'] as const;
+export const OVERRULED = [
+  'module-width',
+  'module-range',
+  'bar-height',
+  'row-height',
+  'decodability',
+  'quiet-zone',
+  'maxicode-size',
+  'check-digit',
+] as const;
 
 /** The first limit that a code of a label breaks on the printer's dots, as the reason for holding; undefined when it breaks none. */
 export function brokenLimit(

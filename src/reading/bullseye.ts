@@ -23,8 +23,21 @@ export interface Bullseye {
   readonly scale: number;
 }
 
+/** The region that was looked at last on each raster: reading codes and judging what was not read look at the same. */
+const looked = new WeakMap<GreyRaster, { readonly region: Box; readonly found: readonly Bullseye[] }>();
+
 /** MaxiCode's finders on a raster: rings seen along x and, through the same middle, along y. Whatever the turn. */
 export function findBullseyes(raster: GreyRaster, region: Box): readonly Bullseye[] {
+  const last = looked.get(raster);
+  if (last && isSame(last.region, region)) return last.found;
+  const found = searched(raster, region);
+  looked.set(raster, { region, found });
+  return found;
+}
+
+const isSame = (a: Box, b: Box): boolean => a.x === b.x && a.y === b.y && a.width === b.width && a.height === b.height;
+
+function searched(raster: GreyRaster, region: Box): readonly Bullseye[] {
   const { pixelsPerPt, origin } = raster;
   const pixel = (pt: number, from: number, most: number): number => Math.min(most, Math.max(0, Math.round((pt - from) * pixelsPerPt)));
   const [x0, x1] = [pixel(region.x, origin.x, raster.width), pixel(region.x + region.width, origin.x, raster.width)];

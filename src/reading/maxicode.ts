@@ -8,8 +8,12 @@ import type { Code, GreyRaster, Point, SourcePage } from './source.js';
 
 /** Size without quiet zone, pt: 28.14 × 26.91 mm less a module of 0.88 mm on each side (ISO/IEC 16023, handbook section 4.4, secondary). */
 const SYMBOL = { width: mmToPt(26.38), height: mmToPt(25.15) };
+/** The finder stands half a module before the symbol's middle, around the fifteenth of its thirty columns (as zint draws it; secondary). */
+const OFF_MIDDLE = mmToPt(0.44);
 /** A reader wants the symbol alone: so much paper around it, pt. */
 const QUIET = mmToPt(0.7);
+/** The finder's middle is known to a pixel of the coarse ink: so much around the symbol is kept where all beyond is taken away, pt. */
+const KEPT = mmToPt(0.12);
 
 /** What must be drawn to read the symbol around a finder, whichever way up it stands. */
 function around({ centre, scale }: Bullseye): Box {
@@ -18,21 +22,56 @@ function around({ centre, scale }: Bullseye): Box {
 }
 
 /**
- * Reads the MaxiCode around a finder. The library reads it only alone and upright, so it is cut out and tried in all four turns.
+ * Reads the MaxiCode around a finder. The library reads it only alone and upright, so it is cut out and tried in all four turns; where something
+ * stands too close for that, with all beyond the symbol's own size taken away.
  * @param raster that shows it, at 200 dpi or more
  */
 export async function readMaxiCode(raster: GreyRaster, bullseye: Bullseye): Promise<Code | undefined> {
+  return (await readAs(raster, bullseye, (piece) => piece)) ?? readAs(raster, bullseye, whitened);
+}
+
+async function readAs(raster: GreyRaster, { centre, scale: seen }: Bullseye, clear: typeof whitened): Promise<Code | undefined> {
   // The finder's size is known to a pixel or two only; most symbols have the one size of the standard.
-  for (const scale of new Set([bullseye.scale, 1])) {
+  for (const scale of new Set([seen, 1])) {
     for (const turn of TURNS) {
-      const piece = grownTo(bullseye.centre, turn, scale, QUIET);
-      const [read] = await readCodes(turnedBack(cutOut(raster, piece), turn), { symbologies: ['MaxiCode'], run: 'level' });
+      const middle = beside(centre, turn, scale * OFF_MIDDLE);
+      const kept = grownTo(middle, turn, scale, KEPT);
+      const piece = clear(cutOut(raster, grownTo(middle, turn, scale, QUIET)), kept);
+      const [read] = await readCodes(turnedBack(piece, turn), { symbologies: ['MaxiCode'], run: 'level' });
       if (!read) continue;
-      const box = inkBounds(cutOut(raster, grownTo(bullseye.centre, turn, scale, 2 * QUIET))) ?? grownTo(bullseye.centre, turn, scale, 0);
+      const box = inkBounds(clear(cutOut(raster, grownTo(middle, turn, scale, 2 * QUIET)), kept)) ?? grownTo(middle, turn, scale, 0);
       return { ...read, box, corners: cornersOf(box, turn), turn };
     }
   }
   return undefined;
+}
+
+/** A point moved by so much in the reading direction of a symbol that is turned clockwise by `turn`. */
+function beside({ x, y }: Point, turn: Turn, by: number): Point {
+  const sign = turn === 0 || turn === 90 ? 1 : -1;
+  return turn % 180 === 0 ? { x: x + sign * by, y } : { x, y: y + sign * by };
+}
+
+/** The finder of a MaxiCode that was read, as it would be found. */
+export function finderOf(code: Code): Bullseye {
+  const scale = maxiCodeScale(code);
+  const [topLeft, topRight, bottomRight, bottomLeft] = code.corners;
+  const long = Math.max(1e-6, Math.hypot(topRight.x - topLeft.x, topRight.y - topLeft.y));
+  const back = (scale * OFF_MIDDLE) / long;
+  const middle = (pick: (point: Point) => number): number =>
+    (pick(topLeft) + pick(topRight) + pick(bottomRight) + pick(bottomLeft)) / 4 - back * (pick(topRight) - pick(topLeft));
+  return { centre: { x: middle(({ x }) => x), y: middle(({ y }) => y) }, scale };
+}
+
+/** A raster with all beyond `box` (pt) made paper. */
+function whitened(raster: GreyRaster, box: Box): GreyRaster {
+  const { width, height, pixelsPerPt, origin } = raster;
+  const pixel = (pt: number, most: number): number => Math.min(most, Math.max(0, Math.round(pt * pixelsPerPt)));
+  const [x0, x1] = [pixel(box.x - origin.x, width), pixel(box.x + box.width - origin.x, width)];
+  const [y0, y1] = [pixel(box.y - origin.y, height), pixel(box.y + box.height - origin.y, height)];
+  const data = new Uint8Array(raster.data.length).fill(255);
+  for (let y = y0; y < y1; y++) data.set(raster.data.subarray(y * width + x0, y * width + x1), y * width + x0);
+  return { ...raster, data };
 }
 
 /** How large a MaxiCode was drawn, against the one size of the standard. */

@@ -1,4 +1,4 @@
-import { PDFDocument, rgb } from 'pdf-lib';
+import { degrees, PDFDocument, rgb } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
 import { gridOf } from '../../src/geometry/grid.js';
 import { contains, type Box } from '../../src/geometry/box.js';
@@ -62,6 +62,20 @@ describe('a code cut by the box beside one that is whole: it was printed, for th
     const [, { x, width }] = boxes as [Box, Box];
     const crops = [2, 3, 6, 14, 60, 120].map((by) => ({ x: 20, y: 40, width: x + width - by - 20, height: 300 }));
     expect(await verdicts(bytes, crops)).toEqual(crops.map(() => 'verify/cut'));
+  });
+
+  it('a Code 128, by 3 pt (1 mm) and more of its height, upright and as a ladder', async () => {
+    const { bytes, boxes } = await pageWith([qr('SAMPLE QR 12345'), 40, 60, 2.5], [code128('SAMPLE-0042-7788'), 40, 200, 1]);
+    const [, { y, height }] = boxes as [Box, Box];
+    const cuts = [3, 4, 12, 30, 48, 56];
+    const below = cuts.map((by) => ({ x: 20, y: 40, width: 280, height: y + height - by - 40 }));
+    expect(await verdicts(bytes, below)).toEqual(below.map(() => 'verify/cut'));
+    // The page's corners stay where they are: a ladder's height runs along x.
+    const lying = await PDFDocument.load(bytes, { updateMetadata: false });
+    lying.getPage(0).setRotation(degrees(90));
+    const left = PAGE.height - (y + height);
+    const beside = cuts.map((by) => ({ x: left + by, y: 20, width: 280, height: 300 }));
+    expect(await verdicts(await lying.save(), beside)).toEqual(beside.map(() => 'verify/cut'));
   });
 
   it('bars that cannot be read, across the edge', async () => {
