@@ -101,12 +101,14 @@ export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix,
   if (schemes.reason) return hold(schemes.reason, proved);
   const read = compared.same.map(({ source }) => source);
   if (unreadRows(page, sheet.box, read).length > 0) return hold(reasons.unread, proved);
-  if (hasUnreadMaxiCode(page, sheet.box, read)) return hold(reasons.unreadMaxiCode, proved);
+  const isMaxiCodeUnread = hasUnreadMaxiCode(page, sheet.box, read);
+  if (isMaxiCodeUnread && !allows(plan, 'maxicode-unread')) return hold(reasons.unreadMaxiCode, proved);
   const notes = [
     ...faults.map(({ message }) => message),
     ...schemes.notes,
     ...proved.flatMap((each) => [...matrixNotes(each, grid), ...maxiCodeNotes(each)]),
     ...fourStateNotes(page, sheet, grid),
+    ...(isMaxiCodeUnread ? ['a MaxiCode: its rings were seen, it was not read'] : []),
   ];
   return { verdict: 'proved', codes: proved, notes };
 }

@@ -20,13 +20,6 @@ export const unread: Reason = {
     'Look at the picture: if a code is smeared or cut, get the label anew from the channel; if the bars are no code, print it by hand.',
 };
 
-export const unreadMaxiCode: Reason = {
-  code: 'verify/unread-bars',
-  message: 'the rings of a MaxiCode are on the label, but it can not be read in the source, though another code can',
-  remedy:
-    'Look at the picture: if the code is smeared, cut or shrunk, get the label anew from the channel; if the rings are no code, print it by hand.',
-};
-
 export const blank: Reason = {
   code: 'verify/blank',
   message: 'the source shows ink here and the drawn page is blank',
@@ -170,6 +163,12 @@ export const maxiCodeShrunk = (scale: number): Reason => ({
   message: `a MaxiCode has one size and the label is shrunk to ${(scale * 100).toFixed(0)} %; it may not come out smaller than 94 %`,
   remedy: 'Print the label at true size, on media that takes it.',
 });
+
+export const unreadMaxiCode: Reason = {
+  code: 'verify/unread-bars',
+  message: 'the rings of a MaxiCode are on the label, but it can not be read in the source, though another code can',
+  remedy: `Look at the picture: if the code is smeared, cut or shrunk, get the label anew from the channel. ${ALLOW('maxicode-unread')}`,
+};
 
 export const maxiCodeSmall = (widthMm: number): Reason => ({
   code: 'verify/maxicode-size',

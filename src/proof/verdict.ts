@@ -23,6 +23,7 @@ export const OVERRULED = [
   'decodability',
   'quiet-zone',
   'maxicode-size',
+  'maxicode-unread',
   'check-digit',
 ] as const;
 
