@@ -143,6 +143,7 @@ export const DIAGNOSTIC_CODES = [
   'orders/no-label',
   'orders/no-number',
   'orders/no-order',
+  'orders/no-rows',
   'orders/no-such-mate',
   'orders/other-channel',
   'orders/parcel-of',

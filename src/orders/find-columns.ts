@@ -10,10 +10,14 @@ export type Columns = Readonly<Partial<Record<OrderField, readonly number[]>>>;
 /** Names of columns in a remedy. */
 const MOST_NAMED = 12;
 
-/** The columns that a map names in a table. What is missing is in the findings; undefined where orders have no number then. */
+/**
+ * The columns that a map names in a table. What is missing is in the findings; undefined where orders have no number then: such a file is no order
+ * file of this channel, and its other columns are not asked for.
+ */
 export function findColumns(table: OrderTable, map: OrderMap, findings: Findings): Columns | undefined {
   const columns: Partial<Record<OrderField, readonly number[]>> = {};
-  for (const field of ORDER_FIELDS) {
+  const hasNumber = map.columns.order?.some((name) => table.column(name) !== undefined) ?? false;
+  for (const field of hasNumber ? ORDER_FIELDS : (['order'] as const)) {
     const names = map.columns[field];
     if (!names) continue;
     const found = names.map((name) => table.column(name));

@@ -59,6 +59,7 @@ export function jsonObjects(text: string, list: string, findings: Findings): Jso
   const objects: JsonObject[] = [];
   const lists = new Set<string>();
   const mistakes: number[] = [];
+  const told = new Set<number | undefined>();
   let isThere = false;
   let depth = 0;
   let open: { readonly start: Spot; readonly offset: number; readonly depth: number } | undefined;
@@ -80,13 +81,17 @@ export function jsonObjects(text: string, list: string, findings: Findings): Jso
       },
       onObjectEnd: (offset) => {
         if (open?.depth === depth) {
-          objects.push({ start: open.start, offset: open.offset, text: text.slice(open.offset, offset + 1) });
+          // At the end of a file that was cut off there is none: what is left of its last object would look whole.
+          if (text[offset] === '}') objects.push({ start: open.start, offset: open.offset, text: text.slice(open.offset, offset + 1) });
           open = undefined;
         }
         depth--;
       },
       onError: (error: ParseErrorCode, offset, _length, line, character) => {
         mistakes.push(offset);
+        // One mistake brings others with it.
+        if (told.has(open?.offset)) return;
+        told.add(open?.offset);
         const message = `the JSON is broken: ${EXPECTED[printParseErrorCode(error)] ?? 'something is not as it should be'}`;
         const remedy = 'Export the orders again; what is before and behind this place is read.';
         findings.add({ code: 'orders/json', severity: 'error', message, remedy }, { line: line + 1, col: character + 1 });

@@ -42,6 +42,7 @@ export function readOrders(bytes: Uint8Array, file: string, map: OrderMap, chann
   const columns = table && findColumns(table, map, findings);
   const drafts = table && columns ? joinRows(table, columns, map, findings) : [];
   if (table && columns) tellShortNumbers(table, columns, findings);
+  if (table && columns && table.rows.length === 0 && findings.list().length === 0) tellNoRows(table, findings);
   const orders = drafts.map((draft) => draft.finish(channel));
   return { orders, diagnostics: findings.list() };
 }
@@ -75,6 +76,11 @@ function joinRows(table: OrderTable, columns: Columns, map: OrderMap, findings: 
   }
   for (const draft of drafts.values()) if (table.badCells.has(draft.number)) draft.lacksARow();
   return [...drafts.values()];
+}
+
+function tellNoRows({ header }: OrderTable, findings: Findings): void {
+  const remedy = 'Nothing, if the channel has no orders today; otherwise export them again.';
+  findings.add({ code: 'orders/no-rows', severity: 'note', message: 'the file holds no orders', remedy }, header);
 }
 
 function tellNoNumber(fields: RowFields, findings: Findings): void {

@@ -23,6 +23,8 @@ export interface ToldItem {
   readonly role?: string;
   readonly state?: string;
   readonly parcel?: number;
+  /** What it says. */
+  readonly lines?: readonly string[];
 }
 
 /** Writes a document that tells the plain-press worker what comes of it, as old as last night's. */

@@ -46,7 +46,7 @@ describe('a list of orders in JSON', () => {
 
   it('may stand at a path of keys', () => {
     expect(only(read(JSON.stringify({ data: { orders: [ORDER] } }), AT)).number).toBe('1001');
-    expect(read('{"data":{"orders":[]}}', AT)).toEqual({ orders: [], diagnostics: [] });
+    expect(told(read('{"data":{"orders":[]}}', AT))).toEqual(['1:1 orders/no-rows']);
     expect(read('[]', MAP).orders).toEqual([]);
   });
 
@@ -90,9 +90,14 @@ describe('a list of orders in JSON', () => {
 
   it('that was cut off gives what is whole', () => {
     const whole = JSON.stringify([ORDER, { ...ORDER, no: 1002 }, { ...ORDER, no: 1003 }]);
-    const result = read(whole.slice(0, -60), MAP);
-    expect(result.orders.map(({ number }) => number)).toEqual(['1001', '1002']);
-    expect(result.diagnostics.map(({ code }) => code)).toContain('orders/json');
+    const { orders } = read(whole, MAP);
+    expect(orders.map(({ number }) => number)).toEqual(['1001', '1002', '1003']);
+    for (let end = 2; end < whole.length; end++) {
+      const cut = read(whole.slice(0, end), MAP);
+      expect(cut.orders).toEqual(orders.slice(0, cut.orders.length));
+      expect(cut.orders.length).toBe(whole.slice(0, end).split('true}').length - 1);
+      expect(cut.diagnostics.map(({ code }) => code)).toContain('orders/json');
+    }
   });
 
   it('tells two objects with one number, also next to each other', () => {

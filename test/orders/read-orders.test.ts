@@ -76,8 +76,8 @@ describe('an order file', () => {
     expect(only(readTable('Order,Card\nA-1,Merry midsummer\n')).gift).toBe(true);
   });
 
-  it('with a header alone has no orders and nothing wrong', () => {
-    expect(readTable('Order,ZIP\n')).toEqual({ orders: [], diagnostics: [] });
+  it('with a header alone has no orders, which is noted', () => {
+    expect(readTable('Order,ZIP\n')).toMatchObject({ orders: [], diagnostics: [{ code: 'orders/no-rows', severity: 'note' }] });
   });
 });
 

@@ -34,6 +34,7 @@ parentPort.on('message', async ({ item }) => {
     diagnostics: [],
     pressed: await pressed(told, item.sha256, pressedPage),
     pictures,
+    texts: items.map(({ id }, index) => ({ itemId: id, codes: [], lines: told.items[index].lines ?? [] })),
     times: { press: 1 },
     counts: { documentsOpened: 1, sourceRasters: 0, outputRasters: pressedPage, decodes: pressedPage },
   };
