@@ -38,3 +38,13 @@ function byAddressAlone(day: RunDay): void {
   const order = day.order(SINGLES, 'packed');
   day.label([order], day.content(order, { order: 'none' }));
 }
+
+/** A small day: a few faults of a few kinds, a few good orders, one of them in several parcels or with another one in one. */
+export function smallDay(seed: number): RunDay {
+  const day = new RunDay(seed);
+  const { random } = day;
+  for (const plant of random.shuffled([...PLANTS, ...PAGE_PLANTS, ...ROW_PLANTS]).slice(0, 3)) plant(day);
+  random.pick([inSeveralParcels, severalInOneParcel, byAddressAlone])(day);
+  for (let n = 0; n < 5; n += 1) day.pair(random.pick([SHEETS, MANY, PAIRS, SINGLES]), 'packed');
+  return day;
+}

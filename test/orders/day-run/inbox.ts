@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { CARRIERS, STUDIO } from '../../samples/names.js';
 import { exportFiles, ordersBlock } from './exports.js';
 import { drawFiles, folderOf, type DayFile } from './files.js';
-import { MANY, PAIRS, PICTURES, SHEETS, SINGLES, type RunDay } from './run-day.js';
+import { MANY, PAIRS, PICTURES, SHEETS, SINGLES, type RunDay, type RunOrder } from './run-day.js';
 
 const STEPS: Readonly<Record<number, string>> = {
   [SHEETS]: 'split-pages|locate-label: { place: upper-half, by: [frame, picture, ink] }|rotate: upright|scale|packing-slip: from-orders',
@@ -18,16 +18,17 @@ const STEPS: Readonly<Record<number, string>> = {
 const recipe = (channel: number): string =>
   `about: A channel of the day.\n${ordersBlock(channel)}steps:\n${[...(STEPS[channel] ?? '').split('|'), 'verify', 'number'].map((step) => `  - ${step}\n`).join('')}`;
 
-/** By channel. One label of the last comes as a picture, too. */
-const KINDS = [['pdf'], ['pdf'], ['pdf'], ['png'], ['pdf', 'png']];
-
 const CARRIER = [CARRIERS.tidewick, CARRIERS.fernwhistle, CARRIERS.norrvane, CARRIERS.overmoor, CARRIERS.kestomar];
 
-function pipeline(): string {
-  const channels = [SHEETS, MANY, PAIRS, PICTURES, SINGLES].map((channel) => {
+/** The channels that have anything in these files, and what kinds of files those are. */
+function pipeline(paths: readonly string[]): string {
+  const channels = [SHEETS, MANY, PAIRS, PICTURES, SINGLES].flatMap((channel) => {
     const folder = folderOf(channel);
+    const own = paths.filter((path) => path.startsWith(`${folder}/`));
+    const kinds = ['pdf', 'png'].filter((kind) => own.some((path) => path.endsWith(kind)));
+    if (kinds.length === 0) return [];
     return `  - name: ${folder}
-    files: [${(KINDS[channel] ?? []).map((kind) => `inbox/${folder}/*.${kind}`).join(', ')}]
+    files: [${kinds.map((kind) => `inbox/${folder}/*.${kind}`).join(', ')}]
     orders: inbox/${folder}/orders-*
     carrier: ${CARRIER[channel] ?? ''}
     recipe: recipes/${folder}.yaml
@@ -46,19 +47,29 @@ channels:
 ${channels.join('')}`;
 }
 
-/** Writes the day's downloads, exports, recipes and pipeline under `folder`, as old as last night's; gives the label files. */
-export async function writeDay(folder: string, day: RunDay): Promise<readonly DayFile[]> {
-  const files = await drawFiles(day.labels);
+function writerOf(folder: string): (path: string, data: string | Uint8Array) => void {
   const lastNight = new Date(Date.now() - 8 * 3600 * 1000);
-  const write = (path: string, data: string | Uint8Array): void => {
+  return (path, data) => {
     const full = join(folder, path);
     mkdirSync(dirname(full), { recursive: true });
     writeFileSync(full, data);
     utimesSync(full, lastNight, lastNight);
   };
+}
+
+/** Writes the order files of all channels, these orders in this order. */
+export function writeExports(folder: string, orders: readonly RunOrder[]): void {
+  const write = writerOf(folder);
+  for (const { path, text } of exportFiles(orders)) write(`inbox/${path}`, text);
+}
+
+/** Writes the day's downloads, exports, recipes and pipeline under `folder`, as old as last night's; gives the label files. */
+export async function writeDay(folder: string, day: RunDay): Promise<readonly DayFile[]> {
+  const files = await drawFiles(day.labels);
+  const write = writerOf(folder);
   for (const { path, bytes } of files) write(`inbox/${path}`, bytes);
-  for (const { path, text } of exportFiles(day.orders)) write(`inbox/${path}`, text);
+  writeExports(folder, day.orders);
   for (const channel of [SHEETS, MANY, PAIRS, PICTURES, SINGLES]) write(`recipes/${folderOf(channel)}.yaml`, recipe(channel));
-  write('pipeline.yaml', pipeline());
+  write('pipeline.yaml', pipeline(files.map(({ path }) => path)));
   return files;
 }

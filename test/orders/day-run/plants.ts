@@ -56,20 +56,22 @@ export const PLANTS: readonly ((day: RunDay) => void)[] = [
     day.plant('a label as PDF and as PNG', 'loose', 'orders/label-held', order);
   },
   (day) => {
-    const damaged = day.pair(SINGLES, 'packed', 'ready', { cells: { Tracking: '9.40011E+21' } });
+    // Of one row each, so that each is told once.
+    const lone = { items: [LONE] };
+    const damaged = day.pair(SINGLES, 'packed', 'ready', { ...lone, cells: { Tracking: '9.40011E+21' } });
     day.plant('a tracking number damaged by a spreadsheet', 'row', 'orders/damaged', damaged);
-    const zeros = day.pair(MANY, 'packed', 'ready', { cells: { Postcode: '2003' } });
+    const zeros = day.pair(MANY, 'packed', 'ready', { ...lone, cells: { Postcode: '2003' } });
     day.plant('a postcode without its zero', 'row', 'orders/lost-zeros', zeros);
-    const date = day.pair(MANY, 'packed', 'ready', { shipBy: '', cells: { 'Ship by': '03/04/2026' } });
+    const date = day.pair(MANY, 'packed', 'ready', { ...lone, shipBy: '', cells: { 'Ship by': '03/04/2026' } });
     day.plant('a date that can be read in two ways', 'row', 'orders/ambiguous-date', date);
-    const bad = day.pair(SINGLES, 'packed', 'ready', { shipBy: '', cells: { 'Ship by': '2026-02-30' } });
+    const bad = day.pair(SINGLES, 'packed', 'ready', { ...lone, shipBy: '', cells: { 'Ship by': '2026-02-30' } });
     day.plant('a date that is none', 'row', 'orders/bad-date', bad);
-    const state = day.pair(SHEETS, 'packed', 'ready', { status: 'Wobbling' });
+    const state = day.pair(SHEETS, 'packed', 'ready', { ...lone, status: 'Wobbling' });
     day.plant('a status that nobody knows', 'row', 'orders/unknown-state', state);
-    const pieces = day.pair(SINGLES, 'held', 'held orders/incomplete', { cells: { Pieces: 'many' } });
+    const pieces = day.pair(SINGLES, 'held', 'held orders/incomplete', { ...lone, cells: { Pieces: 'many' } });
     day.plant('a quantity that is none', 'row', 'orders/bad-number', pieces);
     held(day, 'a quantity that is none', 'orders/incomplete', pieces);
-    const country = day.pair(SHEETS, 'packed', 'ready', { cells: { Country: 'Wobbleland' } });
+    const country = day.pair(SHEETS, 'packed', 'ready', { ...lone, cells: { Country: 'Wobbleland' } });
     day.plant('a country that nobody knows', 'row', 'orders/unknown-country', country);
   },
   (day) => {
