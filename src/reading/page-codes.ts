@@ -16,6 +16,9 @@ const WRITTEN = 0.6;
 /** Rows of bars are read along a line in each so many pt (0.18 mm): a bar is thirty times as high, and finer rows say the same again. */
 const ROW_EVERY = mmToPt(0.18);
 
+/** Rows lower than this (pt, 9 mm) that can't be read may as well be large type. */
+const HIGH_BARS = mmToPt(9);
+
 export interface PageCodesOptions {
   /** Read the whole region, with every means, instead of only what looks like a code. */
   readonly thorough?: boolean;
@@ -39,17 +42,27 @@ export async function readPageCodes(
   const within = (boxes: readonly Box[]): Box[] => apart(boxes.flatMap((box) => intersection(grow(box, AROUND), region) ?? []));
   const found: Code[] = [];
   const unread: Box[] = [];
+  const alone: { readonly run: 'level' | 'upright'; readonly bars: Box }[] = [];
   for (const run of ['level', 'upright'] as const) {
     const areas = rows.flatMap((row) => (row.run === run ? (intersection(alongBars(row), region) ?? []) : []));
     for (const area of apart(areas)) {
       const codes = await readCodes(page.render(area, at(area)), { symbologies: LINEAR, run, every: ROW_EVERY });
       addCodes(found, codes);
       // Stacked codes are rows of bars, too.
-      if (codes.length === 0) unread.push(intersection(grow(area, AROUND), region) ?? area);
+      if (codes.length === 0) {
+        unread.push(intersection(grow(area, AROUND), region) ?? area);
+        alone.push({ run, bars: union(rows.flatMap((row) => (row.run === run ? (intersection(row.box, area) ?? []) : []))) ?? area });
+      }
     }
   }
   const others = apart([...unread, ...within(denseAreas(page).filter((area) => !isWriting(page, area)))]);
   for (const area of others) addCodes(found, await readCodes(page.render(area, at(area))));
+  // A rule or a frame in the quiet zone keeps a reader from the bars beside it; by themselves they can be read. Only with a check character: others are
+  // read out of parts of anything.
+  for (const { run, bars } of alone) {
+    if (Math.min(bars.width, bars.height) < HIGH_BARS || found.some((code) => intersection(code.box, bars))) continue;
+    addCodes(found, await readCodes(page.render(bars, at(bars)), { symbologies: ['Code 128'], run, every: ROW_EVERY }));
+  }
   addCodes(found, maxiCodes);
   return found.filter((code) => contains(region, code.box, 1)).sort(byPlace);
 }

@@ -28,6 +28,16 @@ describe('readPageCodes', () => {
     }
   });
 
+  it('finds bars with a rule in their quiet zone, either way', async () => {
+    const close = new Drawing(432, 288).bars(code128('SAMPLE01'), 216, 120, 7 * DOT, 60);
+    const { x, y, width, height } = close.codes()[0]?.box ?? expect.fail('a code');
+    close.rect(x - 12, y, 1, height).rect(x + width + 11, y, 1, height);
+    for (const turn of QUARTER_TURNS) {
+      const page = await drawnPage(close, turn);
+      expect(bytes(await readPageCodes(page, all(page), () => FINE))).toEqual(bytes(close.codes()));
+    }
+  });
+
   it('tells only the codes that lie in the region whole', async () => {
     const page = await drawnPage(art());
     const upper = await readPageCodes(page, { x: 0, y: 0, width: 288, height: 170 }, () => FINE);
