@@ -3,7 +3,8 @@ import type { Kept, Scratch } from '../files/scratch.js';
 import { grow, type Box } from '../geometry/box.js';
 import { gridOf, type GridName } from '../geometry/grid.js';
 import { mediaNamed } from '../geometry/media.js';
-import type { OutputKind } from '../geometry/printer.js';
+import { compose } from '../geometry/placement.js';
+import type { OutputKind, PrinterSetup } from '../geometry/printer.js';
 import { cutMarks } from '../press/cut-marks.js';
 import { type Cell, imposeCells, positionBoxes } from '../press/impose.js';
 import type { Stack as PressStack } from '../press/stack.js';
@@ -36,31 +37,35 @@ export interface BuiltStack {
 /** An item of a run: the document's index, from 0, and the item's id in it. */
 export const idOfItem = (document: number, itemId: string): string => `${document} ${itemId}`;
 
+type Offset = PrinterSetup['offset'];
+
 /** What a stack is made for. */
 export interface StackTarget {
   /** Media name. */
   readonly media: string;
   readonly grid: GridName;
   readonly output: OutputKind;
+  /** By how much what is laid on sheets is moved to the right and down, pt; left out: not at all. */
+  readonly offset?: PrinterSetup['offset'];
 }
 
 /** @param pressed where a document's pages for a printer are put away; without a name those for its channel's own */
 export function buildStack(
   stack: Stack,
-  { media, grid: gridName, output }: StackTarget,
+  { media, grid: gridName, output, offset = { x: 0, y: 0 } }: StackTarget,
   pressed: (document: number, output: string | undefined) => Kept | undefined,
   scratch: Scratch,
 ): BuiltStack {
   // What is laid on larger sheets is printed by another printer.
   const kind = stack.impose ? 'vector' : output;
   const grid = gridOf(gridName);
-  const cells = stack.impose && cellsOf(stack.impose, media, pagesByParcel(stack.pages));
+  const cells = stack.impose && moved(cellsOf(stack.impose, media, pagesByParcel(stack.pages)), offset);
   const parts = new Parts(pressed);
   const plan: PressStack = {
     media: mediaNamed(media),
     dots: kind === 'vector' ? undefined : grid,
     pages: stack.pages.map((page) => pressPage(page, parts)),
-    imposed: stack.impose && cells && { sheet: mediaNamed(stack.impose.sheet), cells, marks: marksOf(stack.impose, media) },
+    imposed: stack.impose && cells && { sheet: mediaNamed(stack.impose.sheet), cells, marks: marksOf(stack.impose, media, offset) },
   };
   const load = (part: number): Promise<Uint8Array> => scratch.get(parts.keptOf(part));
   const hash = createHash('sha256');
@@ -111,7 +116,13 @@ function cellsOf(impose: ImposePlan, media: string, parcels: readonly number[]):
   return cells;
 }
 
-function marksOf(impose: ImposePlan, media: string): ((pages: readonly Cell[]) => readonly Box[]) | undefined {
+/** Pages moved on their sheet, as its printer puts them too far to the other side. */
+const moved = (cells: readonly Cell[], { x, y }: Offset): readonly Cell[] =>
+  cells.map((cell) => ({ ...cell, matrix: compose(cell.matrix, [1, 0, 0, 1, x, y]), box: movedBox(cell.box, { x, y }) }));
+
+const movedBox = (box: Box, { x, y }: Offset): Box => ({ ...box, x: box.x + x, y: box.y + y });
+
+function marksOf(impose: ImposePlan, media: string, offset: Offset): ((pages: readonly Cell[]) => readonly Box[]) | undefined {
   if (impose.cutMarks !== true) return undefined;
   const sheet = mediaNamed(impose.sheet);
   const positions = positionBoxes(mediaNamed(media), sheet, impose);
@@ -120,7 +131,7 @@ function marksOf(impose: ImposePlan, media: string): ((pages: readonly Cell[]) =
   return (pages) =>
     cutMarks(
       pages.map(({ box }) => box),
-      positions,
+      positions.map((box) => movedBox(box, offset)),
       reach,
     );
 }

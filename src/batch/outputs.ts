@@ -33,7 +33,9 @@ export function pagesFor(pipeline: Printers, name: string, imposed: boolean): Ou
 /** What a stack is made for. */
 export function stackTarget(pipeline: Printers, { output, impose }: Pick<Stack, 'output' | 'impose'>): StackTarget {
   const { media, grid, printer } = pagesFor(pipeline, output, impose !== undefined);
-  return { media, grid, output: printer.output };
+  // Sheets of a channel that names no printer for them don't come out of the roll's.
+  const offset = impose !== undefined && output !== ROLL ? { offset: printer.offset } : {};
+  return { media, grid, output: printer.output, ...offset };
 }
 
 /** What collate needs of a document's channel. */

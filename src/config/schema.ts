@@ -116,7 +116,8 @@ export function pipelineSchema(steps: readonly Step[]): JsonSchema {
       additionalProperties: OUTPUT,
     },
     'large-pages': {
-      description: 'The name of the output that takes customs forms too large to be read at the size of a label. Default: they are held.',
+      description:
+        'The name of the output that takes customs forms and packing slips too large to be read at the size of a label. Default: forms are held, slips set anew.',
       ...TEXT,
     },
     studio: {

@@ -188,6 +188,7 @@ export const DIAGNOSTIC_CODES = [
   'rotate/slanted',
   'scale/hazard-mark',
   'scale/too-large',
+  'split-pages/continuation',
   'split-pages/doubtful',
   'split-pages/no-code',
   'split-pages/shared-page',

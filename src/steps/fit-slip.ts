@@ -8,6 +8,7 @@ import type { SourcePage, Word } from '../reading/source.js';
 import { held, type Reason, type Sheet } from '../sheet/sheet.js';
 import { reflow } from './reflow.js';
 import type { StepContext } from './step.js';
+import { atTrueSize } from './true-size.js';
 
 /** Without a text layer the type can't be measured: a slip may then be shrunk to this factor and no further. */
 const FACTOR_WITHOUT_WORDS = 0.6;
@@ -20,12 +21,12 @@ export interface SlipFitting {
   readonly margin: number;
 }
 
-/** One slip region as one page or several, or held when it can't be made readable. */
-export function fitSlip(
-  sheet: Sheet,
-  { layout, readable: least, margin }: SlipFitting,
-  { document, media }: StepContext,
-): readonly Sheet[] {
+/**
+ * One slip region as one page or several, or held when it can't be made readable. What would be too small to read goes whole and at true size to the
+ * printer for large pages, where there is one, unless its words are to be set anew and can be.
+ */
+export function fitSlip(sheet: Sheet, { layout, readable: least, margin }: SlipFitting, context: StepContext): readonly Sheet[] {
+  const { document, media } = context;
   const page = document.page(sheet.page);
   const ink = inkOf(page, sheet.box);
   if (!ink) return [held(sheet, EMPTY_REGION)];
@@ -42,10 +43,14 @@ export function fitSlip(
     evidence: [...sheet.evidence, shrunk.scale < 1 ? `shrunk to ${(shrunk.scale * 100).toFixed(0)} %` : 'true size'],
   };
   if (layout === 'shrink' || (layout === 'auto' && shrunkIsReadable)) {
-    return shrunkIsReadable ? [asIs] : [held(slip, tooSmall(smallest, shrunk.scale, least, 'layout: reflow'))];
+    return [
+      shrunkIsReadable ? asIs : (onLargePage(sheet, context) ?? held(slip, tooSmall(smallest, shrunk.scale, least, 'layout: reflow'))),
+    ];
   }
+  const whole = onLargePage(sheet, context);
+  if (whole && layout === 'auto') return [whole];
   const pages = codesIn(page, ink) ? 'it has a code, which would be lost' : reflow(words, Math.max(least, 8), room);
-  if (typeof pages === 'string') return [held(slip, tooSmall(smallest, shrunk.scale, least, pages))];
+  if (typeof pages === 'string') return [whole ?? held(slip, tooSmall(smallest, shrunk.scale, least, pages))];
   return pages.map((lines, index) => ({
     ...slip,
     id: index === 0 ? sheet.id : `${sheet.id}.${index + 1}`,
@@ -57,6 +62,13 @@ export function fitSlip(
       `its words set anew at ${Math.max(least, 8).toFixed(0)} pt${picturesIn(page, ink) ? ', its pictures left out' : ''}`,
     ],
   }));
+}
+
+/** As it was given, at true size on the printer for large pages; undefined where there is none, or it doesn't fit. */
+export function onLargePage(sheet: Sheet, { document, large }: StepContext): Sheet | undefined {
+  const ink = large && inkOf(document.page(sheet.page), sheet.box);
+  const made = ink && atTrueSize(sheet, ink, large);
+  return made && !('refused' in made) ? made : undefined;
 }
 
 const codesIn = (page: SourcePage, box: Box): boolean => codeLikeAreas(page).some((each) => intersection(each.box, box) !== undefined);

@@ -74,7 +74,16 @@ function notFor({ name, media, printer }: Output, { sheet: sheetName }: ImposePl
     };
   }
   const area = printableArea(printer, sheet);
-  if (area && boxes.every((box) => contains(area, box, ROUNDING))) return undefined;
+  const { offset } = printer;
+  const within = (by: typeof offset): boolean =>
+    area !== undefined && boxes.every((box) => contains(area, { ...box, x: box.x + by.x, y: box.y + by.y }, ROUNDING));
+  if (within(offset)) return undefined;
+  if (within({ x: 0, y: 0 })) {
+    return {
+      message: `moved by the \`offset\` of \`${name}\`, which the channel prints on, labels are laid where it prints nothing`,
+      remedy: 'Use other margins or fewer columns or rows, or set the printer itself right.',
+    };
+  }
   return {
     message: `labels are laid where \`${name}\`, which the channel prints on, prints nothing: its \`margins\` or \`print-width\``,
     remedy: 'Use fewer columns or rows or other margins, or name another output under `print-on`.',

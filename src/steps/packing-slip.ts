@@ -2,7 +2,7 @@ import { grow, intersection } from '../geometry/box.js';
 import { lengthToPt, mmToPt } from '../geometry/length.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import { held, isLabel, isPlanned, pageSheet, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
-import { EMPTY_REGION, fitSlip, type SlipFitting } from './fit-slip.js';
+import { EMPTY_REGION, fitSlip, onLargePage, type SlipFitting } from './fit-slip.js';
 import { option, optional, type OptionValues } from './option.js';
 import { boxOnPage, PLACES, placeOnPage } from './place-on-page.js';
 import { documentStep, type StepContext } from './step.js';
@@ -18,7 +18,7 @@ const OPTIONS = {
   box: optional({ kind: 'box' }, 'With same-page: exactly this box of the page is the slip: left, top, width, height.'),
   layout: option(
     { kind: 'choice', values: ['auto', 'shrink', 'reflow'] },
-    'Shrink the slip onto the page, set its words anew, or (auto) whichever keeps it readable.',
+    'Shrink the slip onto the page, set its words anew, or (auto) whichever keeps it readable; with `large-pages` auto sends it there rather than set it anew.',
     'auto',
   ),
   readable: option({ kind: 'length', min: { value: 3, unit: 'pt' } }, 'Smallest size of type that people can read at the packing table.', {
@@ -39,7 +39,8 @@ type Values = OptionValues<typeof OPTIONS>;
 /** Puts each slip behind its label as one parcel, at a size that people can read. */
 export const packingSlip = documentStep({
   name: 'packing-slip',
-  summary: 'Bring the packing slip of each label to the same media, readable, as the page right behind its label.',
+  summary:
+    'Bring the packing slip of each label to the same media, readable, as the page right behind its label; where it would be too small, at true size onto the printer for large pages.',
   options: OPTIONS,
   short: 'from',
   displaces: { box: ['place', 'from'], place: ['box', 'from'], from: ['box', 'place'] },
@@ -77,7 +78,7 @@ export const packingSlip = documentStep({
     const firstSlip = withSlips.findIndex(({ role }) => role === 'slip');
     const slipsComeFirst = withSlips.findIndex(({ role }) => role === 'label') > firstSlip;
     const owners = ownersOf(withSlips, 'slip');
-    return withSlips.flatMap((sheet, index): readonly Sheet[] => {
+    const fitted = withSlips.map((sheet, index): readonly Sheet[] => {
       if (isLabel(sheet)) return [{ ...sheet, parcel: numbers.get(sheet), ifSlipHeld }];
       if (sheet.role !== 'slip') return [sheet];
       const owner = owners.get(sheet);
@@ -89,8 +90,33 @@ export const packingSlip = documentStep({
       if (slipsComeFirst) return [held(slip, SLIP_FIRST)];
       return owner?.doubt ? [held(slip, owner.doubt)] : fitSlip(slip, fitting(options, context), context);
     });
+    return togetherOnLarge(withSlips, fitted, context).flat();
   },
 });
+
+/** The pages of one slip stay together, though the last may have little on it: when one goes to the printer for large pages, so do those like it. */
+function togetherOnLarge(
+  given: readonly Sheet[],
+  fitted: readonly (readonly Sheet[])[],
+  context: StepContext,
+): readonly (readonly Sheet[])[] {
+  const slipOf = (index: number): string | undefined => {
+    const [made] = fitted[index] ?? [];
+    const box = given[index]?.box;
+    return made?.role === 'slip' && isPlanned(made) && box
+      ? `${made.parcel ?? ''} ${box.width.toFixed(0)} ${box.height.toFixed(0)}`
+      : undefined;
+  };
+  const away = new Set(fitted.flatMap(([made], index) => (made?.output === undefined ? [] : slipOf(index))));
+  return fitted.map((pages, index) => {
+    const [made] = pages;
+    const slip = slipOf(index);
+    const sheet = given[index];
+    if (!made || !sheet || made.output !== undefined || slip === undefined || !away.has(slip)) return pages;
+    const along = onLargePage({ ...sheet, parcel: made.parcel, ifSlipHeld: made.ifSlipHeld }, context);
+    return along ? [along] : pages;
+  });
+}
 
 /** Labels as parcels of their own: their slips are made when they are matched with their orders. Slips of the channel's own are left out. */
 function forOrders(sheets: readonly Sheet[]): readonly Sheet[] {

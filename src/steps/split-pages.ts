@@ -6,6 +6,7 @@ import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
 import { held, isPlanned, pageSheet, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
+import { continued } from './continued-form.js';
 import { option, type OptionValues } from './option.js';
 import { pagesMatch } from './pages.js';
 import { documentStep, type StepContext } from './step.js';
@@ -49,9 +50,19 @@ export const splitPages = documentStep({
   },
   async apply(sheets, options, context) {
     const judged: Sheet[] = [];
+    // The last page of the customs form that the pages just before belong to.
+    let form: SourcePage | undefined;
     for (const sheet of sheets) {
       if (sheet.role !== 'page') judged.push(sheet);
-      else judged.push(isPlanned(sheet) ? await judge(sheet, options, context) : unseen(sheet, options, context.document.pageCount));
+      else if (!isPlanned(sheet)) judged.push(unseen(sheet, options, context.document.pageCount));
+      else {
+        const page = context.document.page(sheet.page);
+        const made = await judge(sheet, options, context);
+        const settled = form ? continued(made, page, form) : made;
+        if (settled.role !== 'customs-form') form = undefined;
+        else if (isPlanned(settled)) form = page;
+        judged.push(settled);
+      }
     }
     return judged;
   },

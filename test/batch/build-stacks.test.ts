@@ -1,6 +1,6 @@
 import { PDFDocument } from 'pdf-lib';
 import { describe, expect, it } from 'vitest';
-import { buildStack, type BuiltStack } from '../../src/batch/build-stacks.js';
+import { buildStack, type BuiltStack, type StackTarget } from '../../src/batch/build-stacks.js';
 import { collate, type CollateDocument } from '../../src/batch/collate.js';
 import { Scratch } from '../../src/files/scratch.js';
 import type { ImposePlan } from '../../src/steps/step.js';
@@ -36,7 +36,11 @@ const parcel = (impose: ImposePlan, pages: number): CollateDocument => ({
   ),
 });
 
-async function built(impose: ImposePlan, parcels: readonly number[]): Promise<{ readonly stack: BuiltStack; readonly bytes: Uint8Array }> {
+async function built(
+  impose: ImposePlan,
+  parcels: readonly number[],
+  offset?: StackTarget['offset'],
+): Promise<{ readonly stack: BuiltStack; readonly bytes: Uint8Array }> {
   const documents = parcels.map((pages) => parcel(impose, pages));
   const [planned] = collate(documents, () => '4x6in').stacks;
   if (!planned) throw new Error('one stack');
@@ -48,7 +52,7 @@ async function built(impose: ImposePlan, parcels: readonly number[]): Promise<{ 
       return put.kept;
     }),
   );
-  const stack = buildStack(planned, TARGET, (document) => kept[document], scratch);
+  const stack = buildStack(planned, { ...TARGET, ...(offset ? { offset } : {}) }, (document) => kept[document], scratch);
   const chunks: Uint8Array[] = [];
   for await (const chunk of stack.chunks()) chunks.push(chunk);
   return { stack, bytes: Buffer.concat(chunks) };
@@ -70,6 +74,18 @@ describe('a stack on larger sheets', () => {
     expect(await blackOn(bytes, 2)).toEqual([1, 2, 3]);
     expect(await blackOn(bytes, 3)).toEqual([1, 2]);
     expect(stack.record()).toMatchObject({ file: 'print/stack-11x15in-2x2.pdf', parcels: 4, pages: 8, sheets: 3 });
+  });
+
+  it("lies moved by its printer's offset, cut marks and all, and is not cut by it", async () => {
+    const impose = { ...SHEET, cutMarks: true };
+    const plain = await showPage((await built(impose, [2])).bytes, 1, 792, 1080);
+    const moved = await showPage((await built(impose, [2], { x: 6, y: -4 })).bytes, 1, 792, 1080);
+    const wrong = [...plain.data.keys()].filter((at) => {
+      const [x, y] = [at % 792, Math.floor(at / 792)];
+      return x + 6 < 792 && y >= 4 && plain.data[at] !== moved.data[at + 6 - 4 * 792];
+    });
+    expect(wrong).toEqual([]);
+    expect(plain.data.filter((grey) => grey === 0).length).toBeGreaterThan(2 * 288 * 432 - 1);
   });
 
   it('prints cut marks beside its pages only when asked, and none on a page or a free position', async () => {

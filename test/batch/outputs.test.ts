@@ -13,7 +13,7 @@ import { declaration } from '../samples/declaration.js';
 import type { Drawing } from '../samples/drawing.js';
 import { tidewick } from '../samples/labels/tidewick.js';
 import { label, LETTER, other } from '../samples/layout.js';
-import { documentOf } from '../steps/on-pages.js';
+import { documentOf, slipPageWithBars } from '../steps/on-pages.js';
 import { TWO_UP } from './inbox.js';
 
 const OFFICE: Output = { name: 'office', media: 'letter', grid: '300dpi', printer: PLAIN_PRINTER };
@@ -40,7 +40,17 @@ describe('the printers of a channel', () => {
     expect([own.media, own.grid, large?.media]).toEqual(['4x6in', '300dpi', 'letter']);
     expect(pagesFor(PRINTERS, 'office', false).media).toBe('letter');
     const { impose } = outputsOf(PRINTERS, { recipe: twoUp }).plan;
-    expect(stackTarget(PRINTERS, { output: 'office', impose })).toEqual({ media: '4x6in', grid: '300dpi', output: 'vector' });
+    expect(stackTarget(PRINTERS, { output: 'office', impose })).toEqual({
+      media: '4x6in',
+      grid: '300dpi',
+      output: 'vector',
+      offset: OFFICE.printer.offset,
+    });
+    // Without a name nobody knows by what printer the sheets are printed; the roll's faults are not its.
+    expect(
+      stackTarget({ ...PRINTERS, printer: { ...PRINTERS.printer, offset: { x: 9, y: 9 } } }, { output: ROLL, impose }).offset,
+    ).toBeUndefined();
+    expect(stackTarget(PRINTERS, { output: 'office', impose: undefined }).offset).toBeUndefined();
   });
 
   it('are known, or it is a bug', () => {
@@ -64,6 +74,28 @@ async function processed(drawing: Drawing, changes: Partial<Output> = {}, option
 }
 const ends = ({ items }: DocumentResult): readonly string[] =>
   items.map(({ role, state }) => `${role} ${state.kind === 'ready' ? 'ready' : state.code}`);
+
+describe('a document with a slip for another printer', () => {
+  it('has it pressed there whole, proved, in the parcel of its label, with room for its number', async () => {
+    const { value } = loadRecipe('any-page', ROOT);
+    if (!value) throw new Error('any-page has mistakes');
+    const readable = { value: 9, unit: 'pt' };
+    const steps = value.steps.map((step) => (step.name === 'packing-slip' ? { ...step, options: { ...step.options, readable } } : step));
+    const bytes = await documentOf([{ width: 288, height: 432, regions: [label(tidewick(content), 0, 0)] }, slipPageWithBars(1)]);
+    const job = { bytes, shownName: 'a.pdf', recipe: { ...value, steps }, media: '4x6in', grid: '203dpi' } as const;
+    const result = await processDocument({ ...job, large: OFFICE });
+    expect(ends(result)).toEqual(['label ready', 'slip ready']);
+    expect(result.items.map(({ output, parcel, scale }) => [output, parcel, scale])).toEqual([
+      [undefined, 1, 1],
+      ['office', 1, 1],
+    ]);
+    expect(result.items[1]?.numberBox).toBeDefined();
+    const opened = await openPdf(result.pressedElsewhere?.get('office') ?? new Uint8Array());
+    if ('refused' in opened) throw new Error(opened.refused.message);
+    expect([opened.pageCount, opened.page(1).width, opened.page(1).height]).toEqual([1, 612, 792]);
+    opened.close();
+  });
+});
 
 describe('a document with a page for another printer', () => {
   it('is pressed apart for each, the page at true size on its own media and proved on its own grid', async () => {

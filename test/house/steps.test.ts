@@ -8,6 +8,7 @@ const STEP_PARTS = [
   'option',
   'step',
   'beside-label',
+  'continued-form',
   'fit-slip',
   'inside-cut-line',
   'pages',

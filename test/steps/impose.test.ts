@@ -64,15 +64,18 @@ it('impose says on what media it cannot do what it says, with an order what to d
 
 it('refuses sheets that the printer of the channel does not take, or does not print all of', () => {
   const margins = (all: number) => ({ top: all, right: all, bottom: all, left: all });
-  const on = (media: string, all = 0) =>
+  const on = (media: string, all = 0, y = 0) =>
     impose.onMedia?.(optionsOf(impose), mediaNamed('4x6in'), {
       name: 'office',
       media,
       grid: '300dpi',
-      printer: { ...PLAIN_PRINTER, margins: margins(all) },
+      printer: { ...PLAIN_PRINTER, margins: margins(all), offset: { x: 0, y } },
     });
   expect(on('letter')).toBeUndefined();
   expect(on('8.5x11in', 50)).toBeUndefined();
   expect(on('a4')?.message).toContain('laid on `letter`, but `office`, which the channel prints on, takes `a4`');
   expect(on('letter', 60)?.message).toContain('prints nothing');
+  // The upper page lies 54 pt below the edge.
+  expect(on('letter', 50, -4)).toBeUndefined();
+  expect(on('letter', 50, -5)?.message).toContain('moved by the `offset` of `office`');
 });
