@@ -14,6 +14,14 @@ const WITHIN = 4;
 /** Lines of type of one block stand no farther apart, pt (3 mm): what is so near to ink that fills a size is of it, too. */
 const NEXT_LINE = mmToPt(3);
 
+/** When ink fills a known size, and how near (pt) what comes after it is of it, too: a label drawn a little smaller must stand alone. */
+interface Filling {
+  readonly isMet: (width: number, height: number) => boolean;
+  readonly next: number;
+}
+const FULL: Filling = { isMet: fillsSize, next: NEXT_LINE };
+const MOSTLY: Filling = { isMet: fillsMostOf, next: FARTHEST };
+
 /** What is on a page around a part of a label. */
 export interface Beside {
   readonly page: SourcePage;
@@ -26,7 +34,7 @@ export interface Beside {
 
 /**
  * A label without an edge may be found in part: a line at its foot stands apart from the rest. Where the ink in its own column, or in its own row, makes it
- * fill a known size on both sides, that is the label. Undefined where it fills one already, or nothing beside it does that.
+ * fill a known size on both sides, or nearly so with nothing else in reach, that is the label. Undefined where it fills one already, or nothing beside it does that.
  */
 export function filledOut(part: Box, { page, blobs, units, said }: Beside): Box | undefined {
   if (fillsSize(part.width, part.height)) return undefined;
@@ -34,14 +42,12 @@ export function filledOut(part: Box, { page, blobs, units, said }: Beside): Box 
   const free = freeInk(part, blobs, units, dividers);
   const crosses = (box: Box): boolean =>
     dividers.some((line) => intersection(widened(line), box) !== undefined && intersection(widened(line), part) === undefined);
-  for (const alongY of [true, false]) {
-    const filled = grownAlong(
-      part,
-      free.filter((blob) => isInLine(part, blob, alongY)),
-      alongY,
-      crosses,
-    );
-    if (filled && isItsOwn(part, filled, blobs, said)) return filled;
+  for (const fills of [FULL, MOSTLY]) {
+    for (const alongY of [true, false]) {
+      const inLine = free.filter((blob) => isInLine(part, blob, alongY));
+      const filled = grownAlong(part, inLine, alongY, fills, crosses);
+      if (filled && isItsOwn(part, filled, blobs, said)) return filled;
+    }
   }
   return undefined;
 }
@@ -79,15 +85,21 @@ export function goesOnWith(part: Box, page: SourcePage, blobs: readonly Box[], o
 }
 
 /** The part with the nearest ink beside it, one after the other, until both together fill a known size. */
-function grownAlong(part: Box, beside: readonly Box[], alongY: boolean, crosses: (box: Box) => boolean): Box | undefined {
+function grownAlong(
+  part: Box,
+  beside: readonly Box[],
+  alongY: boolean,
+  { isMet, next }: Filling,
+  crosses: (box: Box) => boolean,
+): Box | undefined {
   let box = part;
   let filled: Box | undefined;
   for (const blob of [...beside].sort((a, b) => apart(part, a, alongY) - apart(part, b, alongY))) {
-    if (apart(box, blob, alongY) > (filled ? NEXT_LINE : FARTHEST)) break;
+    if (apart(box, blob, alongY) > (filled ? next : FARTHEST)) break;
     const grown = union([box, grow(blob, HAIR)]) ?? box;
     if (crosses(grown)) break;
     box = grown;
-    if (fillsSize(box.width, box.height)) filled = box;
+    if (isMet(box.width, box.height)) filled = box;
     else if (filled) return undefined;
   }
   return filled;

@@ -43,6 +43,18 @@ const MOST = 0.93;
 /** Of a known size, pt: two borders of 5 mm, and what drawing and two soft rows of pixels may be off by. */
 const FULL = { under: mmToPt(5), over: mmToPt(1.2) };
 
+/** Whether a box with real edges has a known size at 85 to 115 %: pages are fitted to other paper, and keep their proportions (common practice, no source). */
+export function isScaledSize(width: number, height: number): boolean {
+  const [short, long] = [Math.min(width, height), Math.max(width, height)];
+  return SIZES.some((size) => {
+    const [across, along] = [short / size.short, long / size.long];
+    return Math.abs(across / along - 1) <= SAME_FACTOR && across >= FITTED.least && across <= FITTED.most;
+  });
+}
+/** Both sides have one factor, to this share: a frame is known to 0.25 mm. */
+const SAME_FACTOR = 0.015;
+const FITTED = { least: 0.85, most: 1.15 };
+
 /** The known size nearest to a box with real edges (a frame, a picture), in either direction. */
 export function nearestSize(width: number, height: number): SizeMatch {
   const short = Math.min(width, height);

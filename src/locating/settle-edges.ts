@@ -1,4 +1,4 @@
-import { area, contains, grow, intersection, type Box } from '../geometry/box.js';
+import { area, centre, contains, grow, intersection, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { Judged } from './candidate.js';
 import { LEAST } from './choose.js';
@@ -57,14 +57,24 @@ function showsEdgeOf(edged: Judged, loose: Judged, blobs: readonly Box[], paper:
   return !(isPlaced(loose) && isMarginAround(edged.box, loose.box)) && isWhiteBetween(loose.box, edged.box, blobs);
 }
 
-/** Whether a picture has a known size and a frame fills it but for a border: such a picture on larger paper is the label, and was placed as such. */
-const isMarginAround = (frame: Box, picture: Box): boolean =>
-  contains(picture, frame, 1) && contains(frame, grow(picture, -BORDER)) && nearestSize(picture.width, picture.height).likeness >= PLACED;
+/**
+ * Whether a frame fills a picture of a known size but for a border, or stands in its middle with an even one: such a picture on larger paper is the
+ * label, and was placed as such.
+ */
+function isMarginAround(frame: Box, picture: Box): boolean {
+  if (!contains(picture, frame, 1) || !contains(frame, grow(picture, -BORDER))) return false;
+  const { likeness } = nearestSize(picture.width, picture.height);
+  const [off, down] = [centre(frame).x - centre(picture).x, centre(frame).y - centre(picture).y];
+  return likeness >= PLACED || (likeness >= SCALED && Math.max(Math.abs(off), Math.abs(down)) <= CENTRED);
+}
 
 /** The widest white border of a label's picture, pt (10 mm; common practice, no source). */
 const BORDER = mmToPt(10);
 /** A picture placed at a known size is this like it: its pixels may not fill the size to the last. */
 const PLACED = 0.97;
+/** The same of one placed at 90 to 110 %, and how far (pt) the middle of a frame in its middle may be off. */
+const SCALED = 0.8;
+const CENTRED = 3;
 
 /** Whether all ink inside the outer box is inside the inner one, or is the outer one's own line. */
 function isWhiteBetween(outer: Box, inner: Box, blobs: readonly Box[]): boolean {

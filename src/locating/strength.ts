@@ -3,7 +3,7 @@ import { isNumberLike } from '../reading/number-like.js';
 import type { Code } from '../reading/source.js';
 import type { Judged } from './candidate.js';
 import type { Said } from './kind-of-words.js';
-import { nearestSize } from './label-sizes.js';
+import { isScaledSize, nearestSize } from './label-sizes.js';
 
 /** A label's leading bars are at least this long and high, pt (40 × 9 mm; common practice, no source). */
 const MAIN_BARS = { long: mmToPt(40), high: mmToPt(9) };
@@ -21,9 +21,9 @@ export const hasMainBars = ({ codes }: Judged): boolean =>
 
 /** How much on a candidate says, apart from its place on the page, that it is a label: a point for each kind of evidence, 0 to 5. */
 export function strengthOf(candidate: Judged, said: Said, read: readonly Code[] | undefined): number {
-  const { box, codes } = candidate;
+  const { box, codes, edge } = candidate;
   const points = [
-    nearestSize(box.width, box.height).likeness >= KNOWN,
+    nearestSize(box.width, box.height).likeness >= KNOWN || (edge !== 'ink' && isScaledSize(box.width, box.height)),
     hasMainBars(candidate),
     said.labelWords >= 2,
     codes.length >= 2 && codes.filter(({ kind }) => kind === 'linear').length <= MOST_ROWS,

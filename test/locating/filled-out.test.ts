@@ -32,6 +32,14 @@ describe('filledOut', () => {
     expect(filled([])).toBeUndefined();
     expect(filled([foot, inches(1, 7, 2, 0.1), inches(1, 7.15, 2, 0.1)])).toBeUndefined();
   });
+
+  it('takes a label drawn a little smaller where nothing else in line is in reach', () => {
+    const upper = inches(1, 1, 3.8, 4.8);
+    const last = inches(1, 6.3, 2, 0.37);
+    expect(filled([last], [], nothing, upper)?.height).toBeCloseTo(5.67 * 72 + 0.7);
+    expect(filled([last, inches(1, 7.5, 2, 0.3)], [], nothing, upper)).toBeUndefined();
+    expect(filled([last, inches(1, 8, 2, 0.3)], [], nothing, upper)?.height).toBeCloseTo(5.67 * 72 + 0.7);
+  });
 });
 
 describe('goesOnWith', () => {

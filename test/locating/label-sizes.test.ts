@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { inToPt, mmToPt } from '../../src/geometry/length.js';
-import { nearestSize, nearestSizeOfInk } from '../../src/locating/label-sizes.js';
+import { isScaledSize, nearestSize, nearestSizeOfInk } from '../../src/locating/label-sizes.js';
 
 const side = fc.double({ min: 20, max: 900, noNaN: true });
 
@@ -15,6 +15,16 @@ describe('label sizes', () => {
   ])('%s is known either way round', (name, width, height) => {
     expect(nearestSize(width, height)).toEqual({ name, likeness: 1 });
     expect(nearestSize(height, width)).toEqual({ name, likeness: 1 });
+  });
+
+  it('a known size at 85 to 115 % keeps its proportions', () => {
+    for (const factor of [0.86, 0.9, 1, 1.1, 1.14]) {
+      expect(isScaledSize(factor * 288, factor * 432)).toBe(true);
+      expect(isScaledSize(factor * 432, factor * 288)).toBe(true);
+    }
+    expect(isScaledSize(0.8 * 288, 0.8 * 432)).toBe(false);
+    expect(isScaledSize(1.2 * 288, 1.2 * 432)).toBe(false);
+    expect(isScaledSize(288, 446)).toBe(false);
   });
 
   it('a likeness lies between 0 and 1, for edges and for ink', () => {

@@ -52,6 +52,11 @@ describe('withShownEdges', () => {
     const paper = inches(0, 0, 8.5, 11);
     expect(withShownEdges([inner, picture], [inner.box], [], paper)).toEqual([picture]);
     expect(withShownEdges([inner, picture], [inner.box], [], label)).toEqual([inner]);
+    const smaller = judged(grow(label, -14), 0.85, { edge: 'picture', codes });
+    const centred = judged(grow(smaller.box, -10), 0.9, { codes });
+    expect(withShownEdges([centred, smaller], [centred.box], [], paper)).toEqual([smaller]);
+    const aside = judged({ ...centred.box, x: centred.box.x + 8 }, 0.9, { codes });
+    expect(withShownEdges([aside, smaller], [aside.box], [], paper)).toEqual([aside]);
     const odd = of('picture', { ...label, height: 1.2 * label.height });
     expect(withShownEdges([inner, odd], [inner.box], [], paper)).toEqual([inner]);
     const small = judged(grow(label, -40), 0.9, { codes });

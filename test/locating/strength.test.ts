@@ -34,6 +34,13 @@ describe('strengthOf', () => {
   ] as const)('%s', (_, box, codes, said, read, points) => {
     expect(strengthOf(judged(box, 0.9, { codes }), said, read)).toBe(points);
   });
+
+  it('a frame at nine tenths of a known size counts, ink of that size does not', () => {
+    const smaller = inches(1, 1, 3.6, 5.4);
+    const of = (edge: 'frame' | 'ink') => strengthOf(judged(smaller, 0.9, { edge, codes: [matrixAt(smaller)] }), nothing, undefined);
+    expect(of('frame')).toBe(1);
+    expect(of('ink')).toBe(0);
+  });
 });
 
 describe('isTrackingLike', () => {
