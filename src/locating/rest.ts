@@ -1,8 +1,14 @@
-import { bottom, centre, contains, grow, intersection, right, union, type Box } from '../geometry/box.js';
+import { centre, contains, intersection, union, type Box } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
+import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
 import type { Phrase } from '../reading/word-lines.js';
+import { closedUnits } from './closed-units.js';
+import { itemRows } from './item-rows.js';
+import { distance } from './judge.js';
+import { said, saidIn, type SaidName } from './kind-of-words.js';
 import { pageDividers } from './page-dividers.js';
-import { said, type SaidName } from './kind-of-words.js';
+import { BESIDE, sideOf } from './slip-beside.js';
 import { folded } from './vocabulary.js';
 
 /** What a page has beside its labels. */
@@ -13,12 +19,24 @@ export interface Rest {
   readonly returns: string | undefined;
   /** How many different words of a label stand there, where nothing says that it is something else. */
   readonly labelWords: number;
+  /** Rows of a table of items there; 0 where there is none, or something with a code of its own that doesn't call itself a bill. */
+  readonly items: number;
   /** One rectangle with all of its ink and nothing of a label, pt; undefined when there is none or no such rectangle. */
   readonly box: Box | undefined;
+  /** Whether something is left outside `box` that is not of the slip or form there. */
+  readonly others: boolean;
 }
 
-/** Ink that reaches this far into a label's box (pt) still lies beside it. */
-const BESIDE = 3;
+/** What may go along with a label. */
+const PAPERS: readonly SaidName['kind'][] = ['packing-slip', 'customs-form', 'invoice'];
+/** A title of a label stands at most this far from it, pt (12 mm) … */
+const TITLE = mmToPt(12);
+/** … and this many times as far from any other. */
+const NEARER = 2;
+
+/** Whether what stands beside a label is its packing slip: it says so, or it is a table of items, called a bill or nothing at all. */
+export const isSlip = ({ name, items, box }: Rest): boolean =>
+  name?.kind === 'packing-slip' || (items > 0 && box !== undefined && (name === undefined || name.kind === 'invoice'));
 
 /** Looks at everything on a page outside `labels`. */
 export function restOf(page: SourcePage, labels: readonly Box[], blobs: readonly Box[], phrases: readonly Phrase[]): Rest {
@@ -27,44 +45,38 @@ export function restOf(page: SourcePage, labels: readonly Box[], blobs: readonly
   const ink = blobs.filter((blob) => outside(blob) && !dividers.some((line) => contains(line, blob, 4)));
   const beside = phrases.filter((phrase) => outside(phrase.box));
   const { names, labelWords } = said(beside);
-  const name = names.find(({ kind }) => kind !== 'return-label');
+  const paper = names.find(({ kind }) => PAPERS.includes(kind));
+  const rows = itemRows(beside);
+  const whole = besideLabels(ink, labels);
+  const [label, ...more] = labels;
+  const heading = paper && beside.find(({ text }) => folded(text).includes(paper.words));
+  const anchors = [...(heading ? [heading.box] : []), ...(rows ? [rows.box] : [])];
+  const around = label && more.length === 0 ? { page, label, ink, phrases: beside, units: closedUnits(page, blobs) } : undefined;
+  const side = whole ? undefined : around && sideOf(around, anchors);
+  const box = whole ?? side;
+  const name = (side ? saidIn(beside, side).names : names).find(({ kind }) => kind !== 'return-label');
+  const hasCode = box !== undefined && codeLikeAreas(page).some((code) => intersection(code.box, box) !== undefined);
   return {
     name,
     labelWords: name ? 0 : labelWords,
     returns: names.find(({ kind }) => kind === 'return-label')?.words,
-    box: besideLabels(ink, labels) ?? (name && sideOf(page, labels, ink, beside, name)),
+    items: rows && (name !== undefined || !hasCode) ? rows.count : 0,
+    box,
+    others: side !== undefined,
   };
 }
 
-/** The ink on that side of the only label where the name stands, when at most a shop's name, one phrase without a digit, is written elsewhere. */
-function sideOf(
-  page: SourcePage,
-  labels: readonly Box[],
-  ink: readonly Box[],
-  phrases: readonly Phrase[],
-  name: SaidName,
-): Box | undefined {
-  const [label] = labels;
-  const heading = phrases.find(({ text }) => folded(text).includes(name.words));
-  if (!label || labels.length > 1 || !heading) return undefined;
-  const sides: readonly Box[] = [
-    { x: 0, y: bottom(label), width: page.width, height: page.height - bottom(label) },
-    { x: 0, y: 0, width: page.width, height: label.y },
-    { x: right(label), y: 0, width: page.width - right(label), height: page.height },
-    { x: 0, y: 0, width: label.x, height: page.height },
-  ];
-  const side = sides.find((each) => contains(each, heading.box, BESIDE));
-  if (!side) return undefined;
-  const elsewhere = phrases.filter((phrase) => !contains(side, phrase.box, BESIDE));
-  if (elsewhere.length > 1 || elsewhere.some(({ text }) => /\d/.test(text))) return undefined;
-  const [shop] = elsewhere;
-  const isShop = (blob: Box): boolean => shop !== undefined && contains(grow(shop.box, LOGO), blob);
-  if (ink.some((blob) => !contains(side, blob, BESIDE) && !isShop(blob))) return undefined;
-  return union(ink.filter((blob) => contains(side, blob, BESIDE)));
+/** What the title of one of several labels calls it: the words of a return label that stand close to it and to no other. */
+export function titledReturn(label: Box, others: readonly Box[], phrases: readonly Phrase[]): string | undefined {
+  const titles = phrases.filter(
+    ({ box }) =>
+      intersection(box, label) === undefined &&
+      distance(box, label) <= TITLE &&
+      others.every((other) => intersection(box, other) === undefined),
+  );
+  const own = titles.filter(({ box }) => others.every((other) => distance(box, other) >= NEARER * Math.max(1, distance(box, label))));
+  return own.flatMap((title) => said([title]).names).find(({ kind }) => kind === 'return-label')?.words;
 }
-
-/** A shop's sign stands at most this far from its name, pt. */
-const LOGO = 40;
 
 function besideLabels(ink: readonly Box[], labels: readonly Box[]): Box | undefined {
   const box = union(ink);

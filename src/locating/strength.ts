@@ -26,7 +26,7 @@ export function strengthOf(candidate: Judged, said: Said, read: readonly Code[] 
     nearestSize(box.width, box.height).likeness >= KNOWN || (edge !== 'ink' && isScaledSize(box.width, box.height)),
     hasMainBars(candidate),
     said.labelWords >= 2,
-    codes.length >= 2 && codes.filter(({ kind }) => kind === 'linear').length <= MOST_ROWS,
+    Math.max(codes.length, read?.length ?? 0) >= 2 && codes.filter(({ kind }) => kind === 'linear').length <= MOST_ROWS,
     read?.some(isTrackingLike) === true,
   ];
   return points.filter(Boolean).length;

@@ -11,7 +11,7 @@ import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from './doub
 import { inkBlobs } from './ink-blobs.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
-import { restOf, type Rest } from './rest.js';
+import { restOf, titledReturn, type Rest } from './rest.js';
 import { hasMainBars, isTrackingLike, strengthOf } from './strength.js';
 
 /** A label that was found on a page that nobody described. */
@@ -111,7 +111,15 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
   // A label without a word of one, and such words beside it: perhaps only half of it was found.
   if (kept.every(({ said: { characters, labelWords } }) => characters >= WRITING && labelWords === 0) && rest.labelWords >= 2)
     return doubtful(`the words of a label stand outside the ${sizeOf(kept[0] as Judged)}`, allAnswers(kept, doubts));
-  return { kind: 'labels', labels: kept.map((label) => found(label, taken.length === 1 ? rest.returns : undefined)), rest, doubts };
+  const returnsOf = ({ box }: Likely): string | undefined =>
+    taken.length === 1
+      ? rest.returns
+      : titledReturn(
+          box,
+          taken.filter((other) => other !== box),
+          phrases,
+        );
+  return { kind: 'labels', labels: kept.map((label) => found(label, returnsOf(label))), rest, doubts };
 }
 
 /** What a page may have as labels: those in doubt by their answers, the others as they were found. */

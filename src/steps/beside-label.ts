@@ -1,3 +1,4 @@
+import { isSlip, type Rest } from '../locating/rest.js';
 import type { FoundLabel, Survey } from '../locating/survey.js';
 import { held, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
 import { heldBeside } from './surveyed.js';
@@ -12,32 +13,38 @@ export function sheetsOfSurvey(sheet: Sheet, { labels, rest, doubts }: Extract<S
       heldBeside({ ...sheet, role: 'page', id: `${sheet.id}.${labels.length + index + 1}` }, doubt, labels.length),
     ),
   ];
-  if (rest.name?.kind === 'packing-slip' || rest.name?.kind === 'customs-form') {
-    const isSlip = rest.name.kind === 'packing-slip';
+  const slip = isSlip(rest);
+  if (slip || rest.name?.kind === 'customs-form') {
     const beside: Sheet = {
       ...sheet,
-      id: `${sheet.id}.${isSlip ? 'slip' : 'form'}`,
-      role: isSlip ? 'slip' : 'customs-form',
+      id: `${sheet.id}.${slip ? 'slip' : 'form'}`,
+      role: slip ? 'slip' : 'customs-form',
       box: rest.box ?? sheet.box,
-      evidence: [`beside the label the page says "${rest.name.words}"`],
+      evidence: [besideWords(rest)],
     };
     if (!single) return [...found, held(beside, WHOSE)];
-    return [...found, rest.box ? beside : held(beside, OVERLAPS)];
+    if (!rest.box) return [...found, held(beside, OVERLAPS)];
+    return rest.others ? [...found, beside, remainder(sheet, '')] : [...found, beside];
   }
   if (single && rest.box === undefined && rest.name === undefined) return found;
-  const what = rest.name ? `: it says "${rest.name.words}"` : '';
-  return [
-    ...found,
-    skipped(
-      { ...sheet, id: `${sheet.id}.rest`, role: 'remainder' },
-      {
-        code: 'locate-label/remainder',
-        message: `the rest of the page beside ${labels.length === 1 ? 'the label' : `${labels.length} labels`}${what}`,
-        remedy: 'Nothing to do; if a packing slip is on it, name its place under packing-slip.',
-      },
-    ),
-  ];
+  return [...found, remainder(sheet, rest.name ? `: it says "${rest.name.words}"` : '', labels.length)];
 }
+
+function besideWords({ name, items }: Rest): string {
+  const rows = items > 0 ? `${items} rows of items` : '';
+  if (!name) return `beside the label stand ${rows}`;
+  return `beside the label the page says "${name.words}"${name.kind === 'invoice' ? `, with ${rows}` : ''}`;
+}
+
+const remainder = (sheet: Sheet, what: string, labels = 1): Sheet =>
+  skipped(
+    { ...sheet, id: `${sheet.id}.rest`, role: 'remainder' },
+    {
+      code: 'locate-label/remainder',
+      message: `the rest of the page beside ${labels === 1 ? 'the label' : `${labels} labels`}${what}`,
+      remedy: 'Nothing to do; if a packing slip is on it, name its place under packing-slip.',
+    },
+  );
 
 const labelSheet = (sheet: Sheet, id: string, label: FoundLabel): Sheet => ({
   ...sheet,
