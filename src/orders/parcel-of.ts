@@ -13,6 +13,8 @@ const BEHIND_WORD = new RegExp(
   `(?<![\\p{L}\\p{N}])${PARCEL}[ .:#]*(?:(?:no|nr)[ .:]*)?(\\d{1,2}) ?(?:${OF}|/) ?(\\d{1,2})(?![\\d.,/-])`,
   'gu',
 );
+/** Looked for first: few lines have it. */
+const COUNTED = new RegExp(`\\d ?(?:${OF}|/) ?\\d`, 'u');
 const AT_END = new RegExp(`(?:^| )(\\d{1,2}) ${OF} (\\d{1,2})$`, 'u');
 /** What else is counted so on labels. */
 const OTHER =
@@ -25,7 +27,7 @@ const OTHER =
 export function parcelOf(lines: readonly Pick<FoldedLine, 'text'>[]): ParcelOf | undefined {
   const said = new Map<string, ParcelOf>();
   for (const { text } of lines) {
-    if (!/\d/.test(text)) continue;
+    if (!COUNTED.test(text)) continue;
     const atEnd = OTHER.test(text) ? null : AT_END.exec(text);
     for (const match of [...text.matchAll(BEHIND_WORD), ...(atEnd ? [atEnd] : [])]) {
       const [number, of] = [Number(match[1]), Number(match[2])];

@@ -5,7 +5,7 @@ import { orderMap } from '../../src/orders/order-map.js';
 import type { Order } from '../../src/orders/order.js';
 import type { ItemResult } from '../../src/recipe/outcome.js';
 import { order } from '../orders/make.js';
-import { HELD, item } from './fakes.js';
+import { HELD, item, READY } from './fakes.js';
 
 const recipe = { name: 'clay', about: 'Clay.', steps: [], orders: orderMap({ order: ['Order'] }) };
 const setup = {
@@ -55,6 +55,23 @@ describe("a run's labels and its orders", () => {
       'orders/no-order',
       'batch/parcel-held',
     ]);
+  });
+
+  it('a return label waits with an order whose own label is held for a reason of its own', () => {
+    const back = (state = READY) => document('b.pdf', [item('p1', { role: 'return-label', state })], ['Return of A-1001']);
+    const held = document('a.pdf', [item('p1', { state: HELD })], ['Ref. A-1001']);
+    const { items, places, mismatches } = matched([order('A-1001')], held, back());
+    expect(items.flat().map(({ state }) => (state.kind === 'held' ? `${state.code}: ${state.message}` : state.kind))).toEqual([
+      'batch/no-label: a message',
+      'orders/held-with: held with a.pdf, page 1, which is for the same order (A-1001)',
+    ]);
+    expect([places.map(({ place }) => place), mismatches]).toEqual([['held'], []]);
+    // Of an order whose label isn't known it is printed alone.
+    expect(
+      matched([order('A-1001')], back())
+        .items.flat()
+        .map(({ state }) => state.kind),
+    ).toEqual(['ready']);
   });
 
   it('an order whose label may be among held pages says so', () => {
