@@ -1,4 +1,6 @@
+import { bottom, contains, right, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
+import { LINEAR } from '../reading/codes.js';
 import { isNumberLike } from '../reading/number-like.js';
 import type { Code } from '../reading/source.js';
 import type { Judged } from './candidate.js';
@@ -32,5 +34,31 @@ export function strengthOf(candidate: Judged, said: Said, read: readonly Code[] 
   return points.filter(Boolean).length;
 }
 
-/** Whether a code may be a parcel's own number; a carrier's own short ones are only `isNumberLike`. */
-export const isTrackingLike = (code: Code): boolean => isNumberLike(code, { characters: 10, digits: 8 });
+/** Whether a code may be a parcel's own number, which has no hyphens or dots in it as vouchers have; a carrier's own short ones are only `isNumberLike`. */
+export const isTrackingLike = (code: Code): boolean => isNumberLike(code, { characters: 10, digits: 8 }) && !isHyphened(code);
+
+function isHyphened({ symbology, bytes }: Code): boolean {
+  return LINEAR.includes(symbology) && /[-_./]/.test(Buffer.from(bytes, 'hex').toString('latin1'));
+}
+
+/** Ink that reaches over this share of a box is its frame, or a rule through it. */
+const THROUGH = 0.8;
+/** A label's paper is used: no more than this share of its length is without any ink in one stretch (common practice, no source). */
+const MOST_BLANK = 0.42;
+
+/** Whether a box (pt) is for the most part blank, as coupons and adverts are. Rules along it and its frame don't count. */
+export function isHollow(box: Box, blobs: readonly Box[]): boolean {
+  const isTall = box.height >= box.width;
+  const [start, length] = isTall ? [box.y, box.height] : [box.x, box.width];
+  const inked = blobs
+    .filter((blob) => contains(box, blob, 2))
+    .map((blob) => (isTall ? [blob.y, bottom(blob)] : [blob.x, right(blob)]))
+    .filter(([from, to]) => to - from < THROUGH * length)
+    .sort(([a], [b]) => a - b);
+  let [end, blank] = [start, 0];
+  for (const [from, to] of [...inked, [start + length, start + length] as const]) {
+    blank = Math.max(blank, from - end);
+    end = Math.max(end, to);
+  }
+  return blank > MOST_BLANK * length;
+}

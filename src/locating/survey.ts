@@ -12,7 +12,7 @@ import { inkBlobs } from './ink-blobs.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
 import { restOf, titledReturn, type Rest } from './rest.js';
-import { hasMainBars, isTrackingLike, strengthOf } from './strength.js';
+import { hasMainBars, isHollow, isTrackingLike, strengthOf } from './strength.js';
 
 /** A label that was found on a page that nobody described. */
 export interface FoundLabel extends Judged {
@@ -87,7 +87,9 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
   const own = said(phrases).names.find(({ kind, heading }) => heading && kind !== 'return-label');
   const weighed = await Promise.all(likely.map((each) => weigh(each, own !== undefined || likely.length > 1, readCodes)));
   const isEnough = ({ strength, label, codes }: Likeliest): boolean =>
-    hasOwn(label, codes) && strength >= (own || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
+    hasOwn(label, codes) &&
+    (label.said.labelWords >= 2 || !isHollow(label.box, blobs)) &&
+    strength >= (own || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
   const sure = withoutCopies(weighed.filter(isEnough));
   const weak = weighed.filter((each) => !isEnough(each) && !sure.some((label) => isExplainedBy(each, label)));
   if (sure.length === 0) {
