@@ -50,10 +50,12 @@ export interface Likely {
   readonly unsure: readonly Judged[];
   /** The one among the labels that is weaker and of another size than the best. */
   readonly unlike: Judged | undefined;
+  /** Those among the labels that no word can be read on, but boxes to tick are. */
+  readonly ticked: readonly Judged[];
 }
 
 /** Everything that isn't sure about a page, each place of it once; none when all labels are sure. */
-export function doubtsOf({ labels, rivals, unsure, unlike }: Likely, page: SourcePage, blobs: readonly Box[]): readonly Doubt[] {
+export function doubtsOf({ labels, rivals, unsure, unlike, ticked }: Likely, page: SourcePage, blobs: readonly Box[]): readonly Doubt[] {
   const cut = labels.filter(({ edge, box }) => edge === 'ink' && goesOnWith(box, page, blobs, boxesBut(labels, box)).length > 0);
   const byRivals = labels.flatMap((label): readonly Doubt[] => {
     const answers = [label, ...rivals.filter((rival) => intersection(label.box, rival.box))];
@@ -61,6 +63,10 @@ export function doubtsOf({ labels, rivals, unsure, unlike }: Likely, page: Sourc
   });
   return merged([
     ...byRivals,
+    ...ticked.map((each) => ({
+      why: `the ${sizeOf(each)} has boxes to tick, as forms have, and no words that can be read`,
+      answers: [each],
+    })),
     ...unsure.map((each) => ({ why: `the ${sizeOf(each)} beside the label may be one, too`, answers: [each] })),
     ...cut.map((label) => {
       const inkBeside = (box: Box): readonly Box[] => goesOnWith(box, page, blobs, boxesBut(labels, label.box));

@@ -13,6 +13,7 @@ import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
 import { restOf, titledReturn, type Rest } from './rest.js';
 import { hasMainBars, isHollow, isTrackingLike, strengthOf } from './strength.js';
+import { tickBoxes } from './tick-boxes.js';
 
 /** A label that was found on a page that nobody described. */
 export interface FoundLabel extends Judged {
@@ -102,7 +103,9 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
   }
   const labels = sure.map(({ label }) => label);
   const unsure = weak.filter(({ strength, label }) => strength >= LABEL || (label.said.labelWords >= 2 && strength >= 1));
-  const inDoubt = doubtsOf({ labels, rivals, unsure: unsure.map(({ label }) => label), unlike: unlikeBest(sure) }, page, blobs);
+  const ticked = labels.filter(({ said: { characters }, box }) => characters < WRITING && tickBoxes(page.ink(), blobs, box).length > 0);
+  const likelyLabels = { labels, rivals, unsure: unsure.map(({ label }) => label), unlike: unlikeBest(sure), ticked };
+  const inDoubt = doubtsOf(likelyLabels, page, blobs);
   const [first] = inDoubt;
   const sureStill = first ? sureBeside(sure, weighed, inDoubt) : sure;
   if (first && sureStill.length === 0) return doubtful(first.why, allAnswers(labels, inDoubt));

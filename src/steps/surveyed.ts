@@ -37,7 +37,7 @@ export function heldForAnswers(sheet: Sheet, code: Reason['code'], message: stri
 /** Holds what may be a further label on a page of which other labels are made. */
 export function heldBeside(sheet: Sheet, { why, answers }: Doubt, made: number): Sheet {
   const boxes = answers.slice(0, MOST_ANSWERS).map(({ box }) => box);
-  const others = made === 1 ? 'the other label of this page is made' : `the other ${made} labels of this page are made`;
+  const others = made === 1 ? 'the other label of this page goes on without it' : `the other ${made} labels of this page go on without it`;
   const which = boxes.length === 1 ? '' : 'the line of its number: ';
   return {
     ...held(
