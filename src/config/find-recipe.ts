@@ -14,6 +14,11 @@ export type RecipeFound =
 
 const NAME = /^[\p{L}\p{N}][\p{L}\p{N}_-]*$/u;
 
+/** A name as people say it, with blanks. */
+const WORDS = /^[\p{L}\p{N}][\p{L}\p{N}_ -]*$/u;
+/** A name without what people write in more than one way. */
+const folded = (name: string): string => name.toLocaleLowerCase('en').replaceAll(/[\s_-]+/g, '');
+
 /** `recipes/NAME.yaml`, as somebody writes who has no recipes of their own. */
 const SHIPPED_PATH = /^(?:\.\/)?recipes\/([^/\\]+)\.yaml$/;
 
@@ -51,13 +56,15 @@ export function findRecipe(reference: string, folder: string, shipped = SHIPPED_
       remedy: `Write ${quote(reference.replaceAll('\\', '/'))}.`,
     };
   }
-  if (name === undefined) return { path, insteadOf: undefined };
+  // "Any page": nobody names a file so, without a folder or an ending.
+  const meant = name ?? (WORDS.test(reference) ? reference : undefined);
+  if (meant === undefined) return { path, insteadOf: undefined };
 
   const all = [...new Set([...recipesIn(join(folder, 'recipes')), ...names])].sort();
-  const near = nearest(name, all);
+  const near = all.find((each) => folded(each) === folded(meant)) ?? nearest(meant, all);
   const own = 'or name a file of your own by its path: `./my-recipe.yaml`';
   const remedy = near === undefined ? `Write ${listWords(all)}, ${own}.` : `Write ${quote(near)}, ${own}.`;
-  return { path: undefined, message: `there is no recipe ${quote(name)}`, remedy };
+  return { path: undefined, message: `there is no recipe ${quote(meant)}`, remedy };
 }
 
 /** A path that the system refuses outright (too long, a file for a folder) leads nowhere. */

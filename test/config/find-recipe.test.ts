@@ -52,6 +52,19 @@ describe('where a recipe is looked for', () => {
     expect(findRecipe('recipes\\mine.yaml', folder)).toMatchObject({ path: undefined, remedy: 'Write `recipes/mine.yaml`.' });
   });
 
+  it.each(['Any page', 'ANY-PAGE', 'any_page', 'AnyPage', 'any-Page'])('%s is told how the recipe is written', (said) => {
+    expect(findRecipe(said, folder)).toMatchObject({
+      path: undefined,
+      message: `there is no recipe \`${said}\``,
+      remedy: expect.stringMatching(/^Write `any-page`, or/) as string,
+    });
+  });
+
+  it('a file whose name has blanks is found by it', () => {
+    writeFileSync(join(folder, 'Any page'), 'steps: []');
+    expect(findRecipe('Any page', folder)).toEqual({ path: join(folder, 'Any page'), insteadOf: undefined });
+  });
+
   it('a reference that no system takes leads to a message, not to a throw', () => {
     for (const reference of ['x'.repeat(5000), 'a\0b', '\0', `${'d/'.repeat(3000)}x.yaml`, '..', '/', '~']) {
       writeFileSync(join(folder, 'p.yaml'), `channels:\n  - { name: a, files: a.pdf, recipe: ${JSON.stringify(reference)} }\n`);
