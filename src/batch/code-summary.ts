@@ -17,7 +17,10 @@ const sha256 = (...parts: readonly (string | Uint8Array)[]): string =>
 /** Of a code that is no longer than this, the last characters would tell half of it. */
 const SHORT_CODE = 8;
 
-function summaryOf({ code, moduleDots, measure, matrix, onTwin, redrawn }: ProvedCode, { role, number, trust }: CodeUse): CodeSummary {
+function summaryOf(
+  { code, moduleDots, measure, matrix, maxicode, onTwin, redrawn }: ProvedCode,
+  { role, number, trust }: CodeUse,
+): CodeSummary {
   const bytes = Buffer.from(code.bytes, 'hex');
   const printable = bytes.toString('latin1').replaceAll(/[^\x21-\x7e]/g, '');
   return {
@@ -31,6 +34,7 @@ function summaryOf({ code, moduleDots, measure, matrix, onTwin, redrawn }: Prove
     ...(redrawn === undefined ? {} : { redrawn }),
     ...(measure ? { bars: figuresOf(measure, onTwin) } : {}),
     ...(matrix ? { matrix: matrixFiguresOf(matrix) } : {}),
+    ...(maxicode ? { maxicode: { widthMm: rounded(maxicode.widthMm, 1), quietModules: rounded(maxicode.quiet, 1) } } : {}),
   };
 }
 

@@ -1,5 +1,5 @@
 import { mmToPt } from '../geometry/length.js';
-import type { Box } from '../geometry/box.js';
+import { contains, type Box } from '../geometry/box.js';
 import type { GreyRaster, Point } from './source.js';
 
 /** Darker than this is ink: half, because rings are three pixels wide on a coarse raster. */
@@ -23,19 +23,23 @@ export interface Bullseye {
   readonly scale: number;
 }
 
-/** The region that was looked at last on each raster: reading codes and judging what was not read look at the same. */
-const looked = new WeakMap<GreyRaster, { readonly region: Box; readonly found: readonly Bullseye[] }>();
+/** What was found where on each raster: reading codes and judging what was not read look at the same. */
+const looked = new WeakMap<GreyRaster, { readonly region: Box; readonly found: readonly Bullseye[] }[]>();
 
-/** MaxiCode's finders on a raster: rings seen along x and, through the same middle, along y. Whatever the turn. */
+/** MaxiCode's finders on a raster: rings seen along x and, through the same middle, along y. Whatever the turn. A region inside one that was looked at before is answered from it. */
 export function findBullseyes(raster: GreyRaster, region: Box): readonly Bullseye[] {
-  const last = looked.get(raster);
-  if (last && isSame(last.region, region)) return last.found;
+  const before = looked.get(raster) ?? [];
+  const known = before.find((each) => contains(each.region, region, 0.01));
+  if (known) return known.found.filter((bullseye) => contains(region, ringsOf(bullseye), 1));
   const found = searched(raster, region);
-  looked.set(raster, { region, found });
+  looked.set(raster, [...before, { region, found }]);
   return found;
 }
 
-const isSame = (a: Box, b: Box): boolean => a.x === b.x && a.y === b.y && a.width === b.width && a.height === b.height;
+function ringsOf({ centre, scale }: Bullseye): Box {
+  const radius = FINDER_RADIUS * scale;
+  return { x: centre.x - radius, y: centre.y - radius, width: 2 * radius, height: 2 * radius };
+}
 
 function searched(raster: GreyRaster, region: Box): readonly Bullseye[] {
   const { pixelsPerPt, origin } = raster;

@@ -43,6 +43,16 @@ export interface CodeSummary {
   readonly bars?: BarFigures;
   /** Of a matrix or stacked code: what was measured on the printer's dots. */
   readonly matrix?: MatrixFigures;
+  /** Of a MaxiCode, which has one size: the same. */
+  readonly maxicode?: MaxiCodeFigures;
+}
+
+/** Figures of a MaxiCode on the printer's dots, rounded. */
+export interface MaxiCodeFigures {
+  /** Of the symbol without its clear paper; 26.4 by its standard. */
+  readonly widthMm: number;
+  /** Clear paper on the worst side, in modules; 2 means 2 or more. */
+  readonly quietModules: number;
 }
 
 /** Figures of a row of bars on the printer's dots, rounded. Simulated: no verifier measured anything. */

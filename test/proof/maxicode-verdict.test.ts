@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { summariesOf } from '../../src/batch/code-summary.js';
 import type { ProvedCode } from '../../src/proof/judge-codes.js';
 import { brokenMaxiCodeLimit, maxiCodeNotes } from '../../src/proof/maxicode-verdict.js';
 import type { Proof } from '../../src/proof/prove.js';
@@ -92,6 +93,10 @@ describe('size of a MaxiCode: 94 to 106 % of its one size (handbook section 4.4,
     expect(measure?.scale).toBeCloseTo(1, 1);
     expect(Math.abs((measure?.scale ?? 0) - 1)).toBeLessThan(0.01);
     expect(measure?.quiet).toBe(2);
+    const figures = summariesOf(codes).find(({ symbology }) => symbology === 'MaxiCode')?.maxicode;
+    expect(figures?.quietModules).toBe(2);
+    // 26.38 mm by the standard; the sample's hexagons leave a little at the edges.
+    expect(Math.abs((figures?.widthMm ?? 0) - 26.3)).toBeLessThan(0.2);
   });
 
   it('drawn at 90 % by the channel it is held, as the source has it, unless set aside', async () => {
