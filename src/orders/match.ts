@@ -76,14 +76,15 @@ export function matchOrders(orders: readonly Order[], labels: readonly LabelFact
       .filter((_, at) => (reasons[at] ?? []).length > 0)
       .map(({ label }) => label.facts.shown)
       .sort()[0];
-    for (const [at, { label, finding }] of own.entries()) {
+    const asSaid = own.every(({ says }) => says?.of === own.length);
+    for (const [at, { label, finding, says }] of own.entries()) {
       const found = reasons[at] ?? [];
       if (cause !== undefined) hold(label, finding.orders, found.length > 0 ? found : [heldWith(ordersAt(index, finding.orders), cause)]);
       else {
         const { by, also } = finding;
         const packed = { label: label.facts.id, orders: idsOf(index, ordersOfParcel(index, own, finding)), by, also };
         ends.set(label, { kind: 'packed', ...packed });
-        parcels.set(label, { ...packed, number: at + 1, of: own.length, returns: [] });
+        parcels.set(label, { ...packed, number: asSaid && says ? says.number : at + 1, of: own.length, returns: [] });
       }
     }
   }

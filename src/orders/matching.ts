@@ -40,7 +40,7 @@ export interface MatchedParcel extends Evidence {
   readonly label: string;
   /** Ids of its orders, by number: mostly one. */
   readonly orders: readonly string[];
-  /** Which parcel of its orders it is, from 1 in the order of the labels, and of how many. */
+  /** Which parcel of its orders it is, from 1: as its labels say where all of them do, else in their order; and of how many. */
   readonly number: number;
   readonly of: number;
   /** Ids of the return labels that go in it. */

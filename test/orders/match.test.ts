@@ -184,6 +184,11 @@ describe('a label is held, not guessed', () => {
         each.kind === 'held' ? each.reasons[0]?.code : each.kind,
       );
     expect(ends(2, 'Parcel 1 of 2', 'Parcel 2 of 2')).toEqual(['packed', 'packed']);
+    const numbers = (...words: readonly string[]) =>
+      match([order('A-1001', { parcels: 2 })], labels(...words)).parcels.map(({ number, of }) => `${number} of ${of}`);
+    expect(numbers('Parcel 2 of 2', 'Parcel 1 of 2')).toEqual(['2 of 2', '1 of 2']);
+    expect(numbers('Parcel 2 of 2', 'no such words')).toEqual(['1 of 2', '2 of 2']);
+    expect(numbers('1 of 1', '1 of 1')).toEqual(['1 of 2', '2 of 2']);
     expect(ends(2, '1 of 1', '1 of 1')).toEqual(['packed', 'packed']);
     expect(ends(2, 'Parcel 1 of 2', 'no such words')).toEqual(['packed', 'packed']);
     expect(ends(1, 'Parcel 1 of 2')).toEqual(['orders/parcel-of']);
