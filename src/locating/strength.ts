@@ -52,7 +52,7 @@ export function isHollow(box: Box, blobs: readonly Box[]): boolean {
   const [start, length] = isTall ? [box.y, box.height] : [box.x, box.width];
   const inked = blobs
     .filter((blob) => contains(box, blob, 2))
-    .map((blob) => (isTall ? [blob.y, bottom(blob)] : [blob.x, right(blob)]))
+    .map((blob): readonly [number, number] => (isTall ? [blob.y, bottom(blob)] : [blob.x, right(blob)]))
     .filter(([from, to]) => to - from < THROUGH * length)
     .sort(([a], [b]) => a - b);
   let [end, blank] = [start, 0];

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { inkBlobs } from '../../src/locating/ink-groups.js';
+import { inkBlobs } from '../../src/locating/ink-blobs.js';
 import { tickBoxes } from '../../src/locating/tick-boxes.js';
 import { drawnPage } from '../reading/drawn-page.js';
 import { qr } from '../samples/code-art.js';
