@@ -1,6 +1,5 @@
 import { bottom, contains, right, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
-import { LINEAR } from '../reading/codes.js';
 import { isNumberLike } from '../reading/number-like.js';
 import type { Code } from '../reading/source.js';
 import type { Judged } from './candidate.js';
@@ -34,12 +33,8 @@ export function strengthOf(candidate: Judged, said: Said, read: readonly Code[] 
   return points.filter(Boolean).length;
 }
 
-/** Whether a code may be a parcel's own number, which has no hyphens or dots in it as vouchers have; a carrier's own short ones are only `isNumberLike`. */
-export const isTrackingLike = (code: Code): boolean => isNumberLike(code, { characters: 10, digits: 8 }) && !isHyphened(code);
-
-function isHyphened({ symbology, bytes }: Code): boolean {
-  return LINEAR.includes(symbology) && /[-_./]/.test(Buffer.from(bytes, 'hex').toString('latin1'));
-}
+/** Whether a code may be a parcel's own number; a carrier's own short ones are only `isNumberLike`. */
+export const isTrackingLike = (code: Code): boolean => isNumberLike(code, { characters: 10, digits: 8 });
 
 /** Ink that reaches over this share of a box is its frame, or a rule through it. */
 const THROUGH = 0.8;
