@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { processDocument } from '../../src/batch/process-document.js';
+import type { CompiledRecipe } from '../../src/config/recipe.js';
 import { PLAIN_PRINTER } from '../../src/geometry/printer.js';
 import { DOT, Drawing } from '../samples/drawing.js';
 import { label, layout, type LayoutPage } from '../samples/layout.js';
@@ -30,13 +31,21 @@ const pages = Array.from({ length: Math.ceil(WORKED_EXAMPLES.length / ON_A_LABEL
   WORKED_EXAMPLES.slice(page * ON_A_LABEL, (page + 1) * ON_A_LABEL),
 );
 
+/** Five to a label are lower than their schemes ask for, and an SSCC's bars finer: what is tried here is what they say. */
+function anySize(recipe: CompiledRecipe): CompiledRecipe {
+  const steps = recipe.steps.map((step) =>
+    step.name === 'verify' ? { ...step, options: { ...step.options, allow: ['module-range', 'bar-height'] } } : step,
+  );
+  return { ...recipe, steps };
+}
+
 async function printed(output: 'vector' | 'dots'): Promise<Uint8Array> {
   const drawn: readonly LayoutPage[] = pages.map((each) => ({ width: 288, height: 432, regions: [label(labelWith(each), 0, 0)] }));
   const made = await sample(layout({ name: 'worked', about: 'Published numbers.', traits: [], pages: () => drawn }), 'vector', 0);
   const { items, pressed } = await processDocument({
     bytes: made.bytes,
     shownName: 'worked.pdf',
-    recipe: recipeNamed('label-pages'),
+    recipe: anySize(recipeNamed('label-pages')),
     media: '4x6in',
     grid: '203dpi',
     printer: { ...PLAIN_PRINTER, output },
