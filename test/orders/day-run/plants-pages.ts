@@ -79,7 +79,7 @@ export const PAGE_PLANTS: readonly ((day: RunDay) => void)[] = [
     const slip = (what: string, given: Partial<RunOrder>): void =>
       day.plant(what, 'slip', 'press/substituted', day.pair(SHEETS, 'packed', 'ready', given));
     slip('an emoji in an item', { items: plain('Mug with an otter \u{1f9a6}') });
-    day.plant('an emoji in an item of the pick list', 'slip', 'press/missing-glyphs', undefined);
+    day.plant('an emoji in an item of the pick list', 'slip', 'press/substituted', undefined);
     slip('a letter that no typeface has in an address', { cells: { Street: '7 Example Street \u{12000}' } });
     const order = day.order(SHEETS, 'packed');
     day.label([order], day.content(order));
