@@ -1,5 +1,6 @@
 import type { Reason } from '../sheet/sheet.js';
 import type { Clue } from './matching.js';
+import { compareNatural } from './natural.js';
 import type { Order, OrderState } from './order.js';
 import { listed, orderWord, ordersWord, placesWords, placeWord, STATE_WORDS } from './order-text.js';
 import { tailOf } from './tracking.js';
@@ -115,6 +116,6 @@ export const noOrder = (): Reason => ({
 
 export const heldWith = (orders: readonly Order[], cause: string): Reason => ({
   code: 'orders/held-with',
-  message: `held with ${cause}, which is for the same ${orders.length === 1 ? 'order' : 'orders'} (${listed(orders.map(orderWord).sort())})`,
+  message: `held with ${cause}, which is for the same ${orders.length === 1 ? 'order' : 'orders'} (${listed(orders.map(orderWord).sort(compareNatural))})`,
   remedy: 'Put right what is wrong with that label, then run again; all come together.',
 });
