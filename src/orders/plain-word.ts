@@ -16,5 +16,6 @@ const LONGEST_SHOWN = 40;
 /** A word of an order file in a message: between backticks, on one line, cut when long. Never for what is a buyer's. */
 export function shown(text: string): string {
   const line = text.replaceAll(/\s+/g, ' ').replaceAll('`', "'").trim();
-  return `\`${line.length > LONGEST_SHOWN ? `${line.slice(0, LONGEST_SHOWN)}…` : line}\``;
+  const characters = Array.from(line);
+  return `\`${characters.length > LONGEST_SHOWN ? `${characters.slice(0, LONGEST_SHOWN).join('')}…` : line}\``;
 }
