@@ -6,6 +6,7 @@ import { phrasesOf } from '../reading/word-lines.js';
 import type { Candidate, Edge, Judged } from './candidate.js';
 import { choose, type Choice } from './choose.js';
 import { closedUnits } from './closed-units.js';
+import { edgeShows } from './edge-shows.js';
 import { filledOut } from './filled-out.js';
 import { codesIn, gatherCandidates } from './gather.js';
 import { inkBlobs } from './ink-blobs.js';
@@ -41,7 +42,7 @@ export function judgedOn(
   const gathered = gatherCandidates(page, region, edges, media, blobs).map(filled);
   const judged = gathered.flatMap((candidate) => judge(candidate, around) ?? []);
   const pages = judged.filter((each) => each.edge === 'page');
-  return pages.length > 0 ? pages : withShownEdges(judged, blobs, units, { x: 0, y: 0, width: page.width, height: page.height });
+  return pages.length > 0 ? pages : withShownEdges(judged, blobs, units, (box) => edgeShows(page, box));
 }
 
 /**

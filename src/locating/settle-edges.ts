@@ -15,21 +15,22 @@ const KNOWN = 0.88;
 
 /**
  * Leaves away answers for which another one shows the edge: ink around a frame or a picture with the same codes, a picture
- * that has nothing but white paper around a frame, a frame that fills a picture of a known size, a frame with nothing but white paper up to a
+ * that has nothing but white paper around a frame, a frame that fills a picture of a known size whose own edge can be seen, a frame with nothing but white paper up to a
  * cut line, and whatever is a whole label
  * with nothing but closed units beside it: its receipt, a coupon.
+ * @param isShown whether one can see on the page where a picture ends
  */
 export function withShownEdges(
   judged: readonly Judged[],
   blobs: readonly Box[],
   units: readonly Box[] = [],
-  paper?: Box,
+  isShown: (box: Box) => boolean = () => false,
 ): readonly Judged[] {
   const edged = judged.filter(({ edge, score }) => (edge === 'frame' || edge === 'picture') && score >= LEAST);
   const whole = judged.filter((each) => each.score >= LEAST && isWhole(each));
   return judged.filter(
     (each) =>
-      !edged.some((other) => other !== each && other.codes.length === each.codes.length && showsEdgeOf(other, each, blobs, paper)) &&
+      !edged.some((other) => other !== each && other.codes.length === each.codes.length && showsEdgeOf(other, each, blobs, isShown)) &&
       !whole.some((other) => other !== each && isBesideUnits(each, other, blobs, units)),
   );
 }
@@ -45,21 +46,20 @@ const isBesideUnits = (each: Judged, label: Judged, blobs: readonly Box[], units
   contains(each.box, label.box, 1.5) &&
   addsOnlyUnits(each.box, label.box, blobs, units);
 
-function showsEdgeOf(edged: Judged, loose: Judged, blobs: readonly Box[], paper: Box | undefined): boolean {
-  const isPlaced = ({ box }: Judged): boolean => !paper || !contains(box, paper, BORDER);
+function showsEdgeOf(edged: Judged, loose: Judged, blobs: readonly Box[], isShown: (box: Box) => boolean): boolean {
   if (loose.edge === 'ink') return area(intersection(edged.box, loose.box) ?? NOTHING) >= MOSTLY * area(edged.box);
   if (loose.edge === 'frame' && edged.edge === 'frame') {
     const around = grow(loose.box, CUT_LINE);
     return contains(edged.box, loose.box, -1) && contains(around, edged.box) && isWhiteBetween(edged.box, loose.box, blobs);
   }
-  if (loose.edge === 'frame' && edged.edge === 'picture') return isPlaced(edged) && isMarginAround(loose.box, edged.box);
+  if (loose.edge === 'frame' && edged.edge === 'picture') return isMarginAround(loose.box, edged.box) && isShown(edged.box);
   if (loose.edge !== 'picture' || edged.edge !== 'frame' || !contains(loose.box, edged.box, 1)) return false;
-  return !(isPlaced(loose) && isMarginAround(edged.box, loose.box)) && isWhiteBetween(loose.box, edged.box, blobs);
+  return !(isMarginAround(edged.box, loose.box) && isShown(loose.box)) && isWhiteBetween(loose.box, edged.box, blobs);
 }
 
 /**
- * Whether a frame fills a picture of a known size but for a border, or stands in its middle with an even one: such a picture on larger paper is the
- * label, and was placed as such.
+ * Whether a frame fills a picture of a known size but for a border, or stands in its middle with an even one: such a picture on paper of another
+ * tint is the label, and was placed as such.
  */
 function isMarginAround(frame: Box, picture: Box): boolean {
   if (!contains(picture, frame, 1) || !contains(frame, grow(picture, -BORDER))) return false;
