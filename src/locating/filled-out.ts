@@ -14,6 +14,9 @@ const WITHIN = 4;
 /** Lines of type of one block stand no farther apart, pt (3 mm): what is so near to ink that fills a size is of it, too. */
 const NEXT_LINE = mmToPt(3);
 
+/** Wider white between a label's own parts is rare, pt (15 mm; common practice, no source). */
+const CLEAR = mmToPt(15);
+
 /** When ink fills a known size, and how near (pt) what comes after it is of it, too: a label drawn a little smaller must stand alone. */
 interface Filling {
   readonly isMet: (width: number, height: number) => boolean;
@@ -96,6 +99,8 @@ function grownAlong(
   let filled: Box | undefined;
   for (const blob of [...beside].sort((a, b) => apart(part, a, alongY) - apart(part, b, alongY))) {
     if (apart(box, blob, alongY) > (filled ? next : FARTHEST)) break;
+    // Nearly a whole label, and the next ink far from it: which of both it is nobody can tell.
+    if (apart(box, blob, alongY) > CLEAR && fillsMostOf(box.width, box.height)) return undefined;
     const grown = union([box, grow(blob, HAIR)]) ?? box;
     if (crosses(grown)) break;
     box = grown;

@@ -42,6 +42,16 @@ describe('filledOut', () => {
   });
 });
 
+describe('ink far from what is nearly a label', () => {
+  it('is not taken in, though both together fill a larger size: nothing tells which of them is the label', () => {
+    const nearly = inches(1, 2.4, 3.83, 5.4);
+    const last = inches(1, 7.95, 2, 0.1);
+    const mark = (y: number): Box => inches(1, y, 2, 0.1);
+    expect(filled([last, mark(1.38)], [], nothing, nearly)).toBeUndefined();
+    expect(filled([last, mark(1.9), mark(1.38)], [], nothing, nearly)?.height).toBeCloseTo(6.67 * 72 + 1.4);
+  });
+});
+
 describe('goesOnWith', () => {
   const page = blankPages(612, 792).page(1);
   const goesOn = (of: Box, beside: readonly Box[], others: readonly Box[] = []): boolean =>
