@@ -107,6 +107,7 @@ export const DIAGNOSTIC_CODES = [
   'intake/zip-method',
   'intake/zip-same-name',
   'intake/zip-too-large',
+  'locate-label/cut-ink',
   'locate-label/doubtful',
   'locate-label/not-found',
   'locate-label/outside-page',

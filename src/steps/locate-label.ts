@@ -4,6 +4,7 @@ import { EDGES, severalAnswers, sizeOf, type Judged } from '../locating/candidat
 import { locate } from '../locating/locate.js';
 import { held, isLabel, isPlanned, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
 import { sheetsOfSurvey } from './beside-label.js';
+import { heldForCutInk } from './cut-ink.js';
 import { option, optional, type OptionValues } from './option.js';
 import { boxOnPage, PLACES, placeOnPage, type PlaceName } from './place-on-page.js';
 import { documentStep, type StepContext } from './step.js';
@@ -111,7 +112,8 @@ function atBox(sheet: Sheet, lengths: NonNullable<Values['box']>, context: StepC
       }),
     ];
   }
-  return withRemainder(sheet, [{ box, evidence: ['the box that the recipe names'] }]);
+  const cut = heldForCutInk(sheet, box, context.document.page(sheet.page));
+  return cut ? [cut] : withRemainder(sheet, [{ box, evidence: ['the box that the recipe names'] }]);
 }
 
 function withRemainder(sheet: Sheet, labels: readonly { box: Box; evidence: readonly string[] }[]): readonly Sheet[] {

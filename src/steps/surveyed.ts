@@ -58,5 +58,6 @@ function boxLines(answers: readonly Box[]): string {
   return answers.map((box, index) => `\n${index + 1}: \`locate-label: { box: ${boxOption(box)} }\``).join('');
 }
 
-const boxOption = ({ x, y, width, height }: Box): string =>
+/** A box (pt) as an option of a recipe, mm. */
+export const boxOption = ({ x, y, width, height }: Box): string =>
   `[${[x, y, width, height].map((each) => `${ptToMm(each).toFixed(1)}mm`).join(', ')}]`;

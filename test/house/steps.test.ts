@@ -9,6 +9,7 @@ const STEP_PARTS = [
   'step',
   'beside-label',
   'continued-form',
+  'cut-ink',
   'fit-slip',
   'inside-cut-line',
   'pages',

@@ -71,7 +71,7 @@ describe('locate-label', () => {
     ]);
   });
 
-  it('takes a box at its word, and holds one outside the page', async () => {
+  it('takes a box at its word, and holds one outside the page or through ink', async () => {
     const { document, sheets } = await opened('letter-upper-sideways');
     const at = (box: readonly [number, number, number, number]) => {
       const [x, y, w, h] = box.map(inches) as [
@@ -82,7 +82,8 @@ describe('locate-label', () => {
       ];
       return locateLabel.apply(sheets, optionsOf(locateLabel, { box: [x, y, w, h] }), onMedia(document));
     };
-    expect((await at([1, 1, 4, 6]))[0]?.box).toEqual({ x: 72, y: 72, width: 288, height: 432 });
+    expect((await at([1, 0.5, 6.5, 4.5]))[0]?.box).toEqual({ x: 72, y: 36, width: 468, height: 324 });
+    expect((await at([1.2, 0.5, 5.9, 4.5])).map(endOf)).toEqual(['held locate-label/cut-ink']);
     expect((await at([6, 1, 4, 6])).map(endOf)).toEqual(['held locate-label/outside-page']);
     document.close();
   });
