@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Font } from '@cantoo/fontkit';
 import type { PDFDocument, PDFFont } from '../reading/pdf-library.js';
+import { forgetGlyphs } from './type/font-file.js';
 
 /** How far a line's baseline lies under its top: room for accents on capitals above, for descenders below. */
 export const BASELINE = 0.94;
@@ -75,6 +76,7 @@ export const settable = (line: string): string => line.normalize('NFC').replace(
 /** Embeds the press's font, only the glyphs that will be used. Parses the file once a process. */
 export async function embedFace(document: PDFDocument): Promise<PDFFont> {
   const { bytes, font } = face();
+  forgetGlyphs(font);
   document.registerFontkit({ create: () => font });
   return document.embedFont(bytes, { subset: true });
 }

@@ -40,6 +40,16 @@ describe('pressCaptions', () => {
     expect(shown.length).toBeLessThan(70);
   });
 
+  it('leaves letters what they are, though accents stood on them before', async () => {
+    for (const [accented, plain] of [
+      ['ώύ', 'ωυ'],
+      ['ӓӝӥ', 'ажи'],
+    ] as const) {
+      expect(await captions(accented)).toEqual([accented]);
+      expect(await captions(plain)).toEqual([plain]);
+    }
+  });
+
   it('puts question marks for characters that the font lacks', async () => {
     expect(await captions('送り状 2.pdf, page 1')).toEqual(['??? 2.pdf, page 1']);
   });

@@ -51,8 +51,7 @@ export function fontFile(key: string, path: string, weight?: number): FontFile {
     has: (codePoint) => font().hasGlyphForCodePoint(codePoint),
     layOut: (text, rtl) => {
       const used = font();
-      // A glyph that the library keeps also keeps the characters that it first stood for, or none where it was a part of another: shaping would go by those.
-      used._glyphs = {};
+      forgetGlyphs(used);
       const { glyphs, positions } = used.layout(text, undefined, undefined, undefined, rtl ? 'rtl' : 'ltr');
       return glyphs.map(({ id, codePoints }, at) => ({
         id,
@@ -64,6 +63,14 @@ export function fontFile(key: string, path: string, weight?: number): FontFile {
     },
     path: (id) => font().getGlyph(id)?.path.commands ?? [],
   };
+}
+
+/**
+ * A glyph that the library keeps also keeps the characters that it first stood for, or none where it was a part of another, as an o is of an ö: shaping
+ * would go by those, and so would whoever copies text from a page.
+ */
+export function forgetGlyphs(font: Font): void {
+  (font as OpenFont)._glyphs = {};
 }
 
 function openFont(path: string, weight: number | undefined): OpenFont {
