@@ -167,7 +167,7 @@ async function judge(page: SourcePage, sheet: Sheet, placement: Placement, drawn
   // Text set anew has no place on the source: what it says is the step's, that it is there is all that can be seen here.
   if (matrix === undefined) return hasInk(dots) ? { verdict: 'proved', codes: [] } : hold(reasons.blank);
   const ink = compareInk(
-    page.ink(),
+    page.coarse(),
     dots,
     matrix,
     placement.drawnBox,

@@ -46,6 +46,7 @@ export class PdfPage implements SourcePage {
   #slant: Slant;
   #words: readonly Word[] | undefined;
   #objects: PdfObjects | undefined;
+  #coarse: GreyRaster | undefined;
   #ink: GreyRaster | undefined;
 
   /**
@@ -111,16 +112,16 @@ export class PdfPage implements SourcePage {
     return this.#facts().images;
   }
 
-  ink(): GreyRaster {
-    return (this.#ink ??= this.#drawInk());
+  coarse(): GreyRaster {
+    return (this.#coarse ??= this.render({ x: 0, y: 0, width: this.width, height: this.height }, INK_PIXELS_PER_PT));
   }
 
-  #drawInk(): GreyRaster {
-    const drawn = this.render({ x: 0, y: 0, width: this.width, height: this.height }, INK_PIXELS_PER_PT);
-    return this.#facts().onlyPictures ? evenLight(drawn) : drawn;
+  ink(): GreyRaster {
+    return (this.#ink ??= this.#facts().onlyPictures ? evenLight(this.coarse()) : this.coarse());
   }
 
   forgetInk(): void {
+    this.#coarse = undefined;
     this.#ink = undefined;
   }
 

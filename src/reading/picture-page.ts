@@ -33,6 +33,7 @@ export class PicturePage implements SourcePage {
   readonly #codes = new CodesMemo();
   readonly skew: number;
   #slant: Slant;
+  #coarse: GreyRaster | undefined;
   #ink: GreyRaster | undefined;
 
   /** @param number from 1. @param dpi pixels per inch at true size. @param slant how the page lies */
@@ -67,11 +68,16 @@ export class PicturePage implements SourcePage {
     return [{ box, pixelWidth: width, pixelHeight: height, turn: this.skew === 0 ? 0 : undefined }];
   }
 
+  coarse(): GreyRaster {
+    return (this.#coarse ??= this.render(this.#box(), Math.min(INK_PIXELS_PER_PT, this.#pixelsPerPt)));
+  }
+
   ink(): GreyRaster {
-    return (this.#ink ??= evenLight(this.render(this.#box(), Math.min(INK_PIXELS_PER_PT, this.#pixelsPerPt))));
+    return (this.#ink ??= evenLight(this.coarse()));
   }
 
   forgetInk(): void {
+    this.#coarse = undefined;
     this.#ink = undefined;
   }
 

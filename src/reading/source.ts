@@ -96,6 +96,8 @@ export interface SourcePage {
    */
   render(region: Box, pixelsPerPt: number | 'own', smooth?: boolean): GreyRaster;
   /** The whole page in grey at a coarse resolution; drawn once, and again on a page that was long not used. */
+  coarse(): GreyRaster;
+  /** The same with the paper evenly lit, so that a scan's shadows are no ink (`evenLight`); most pages are the same either way. */
   ink(): GreyRaster;
   /** The one picture that draws `region`, when one picture does: the press may then copy it pixel for dot. */
   pictureUnder(region: Box): PictureUnder | undefined;

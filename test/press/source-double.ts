@@ -19,6 +19,7 @@ export function sourceDouble(
     words: nothing,
     images: nothing,
     render: nothing,
+    coarse: nothing,
     ink: nothing,
     pictureUnder: (region) => at(number).pictureUnder?.(region),
     codes: nothing,

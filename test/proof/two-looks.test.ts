@@ -29,6 +29,7 @@ function halfSeen(document: SourceDocument, first: CodeArt, thorough: CodeArt): 
     words: () => page.words(),
     images: () => page.images(),
     render: (...asked) => page.render(...asked),
+    coarse: () => page.coarse(),
     ink: () => page.ink(),
     pictureUnder: (region) => page.pictureUnder(region),
     codes: async (region, pixelsPerPt, options) => {

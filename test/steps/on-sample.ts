@@ -67,6 +67,7 @@ export function blankPages(width: number, height: number, count = 1): SourceDocu
       words: () => [],
       images: () => [],
       render: () => nothing,
+      coarse: () => nothing,
       ink: () => nothing,
       pictureUnder: () => undefined,
       codes: async () => [],
