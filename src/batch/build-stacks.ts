@@ -46,7 +46,7 @@ export interface StackTarget {
   readonly grid: GridName;
   readonly output: OutputKind;
   /** By how much what is laid on sheets is moved to the right and down, pt; left out: not at all. */
-  readonly offset?: PrinterSetup['offset'];
+  readonly offset?: Offset;
 }
 
 /** @param pressed where a document's pages for a printer are put away; without a name those for its channel's own */

@@ -6,7 +6,7 @@ import { sameBox, type Chosen } from './choose.js';
 import { goesOnWith } from './filled-out.js';
 import { HAIR } from './gather.js';
 import { distance } from './judge.js';
-import { fillsMostOf, fillsSize, nearestSize } from './label-sizes.js';
+import { fillsMostOf, fillsSize, isKnownSize, isScaledSize } from './label-sizes.js';
 import { isTrackingLike } from './strength.js';
 
 /** A part of a page that may be a label, and what isn't sure about it. */
@@ -29,12 +29,6 @@ export interface Weighed<T extends Judged = Judged> {
 const APART = mmToPt(3);
 /** Two boxes are of one size when their sides differ by less than this, pt (1 mm). */
 const ALIKE = mmToPt(1);
-/** A frame's sides are as 2 to 3 when they differ from it by less than this share. */
-const PROPORTION = 0.03;
-/** A box this like a known size is a whole label; see strength.ts. */
-const KNOWN = 0.88;
-/** Labels are drawn smaller to get several onto a sheet; the long side of a label is hardly below this, pt (125 mm; common practice, no source). */
-const SMALLEST = mmToPt(125);
 /** Points from which a label beside a doubtful one is sure. */
 const SURE = 3;
 /** … and how far it must be ahead of any other answer for the same place. */
@@ -148,18 +142,9 @@ function hasOwnNumber({ codes }: Weighed, others: readonly Weighed[]): boolean {
   return numbers.length > 0 && !others.some((other) => other.codes?.some(({ bytes }) => numbers.includes(bytes)));
 }
 
-/** Whether a box has the size of a label. */
-const isKnownSize = ({ width, height }: Box): boolean => nearestSize(width, height).likeness >= KNOWN;
-
 function isWhole({ edge, box }: Judged): boolean {
   if (edge === 'ink') return fillsSize(box.width, box.height) || fillsMostOf(box.width, box.height);
-  return isKnownSize(box) || (edge === 'frame' && isShrunk(box));
-}
-
-/** Whether a box is as long to its width as the commonest labels, 4×6 in and 100×150 mm, and not much smaller. */
-function isShrunk({ width, height }: Box): boolean {
-  const [short, long] = [Math.min(width, height), Math.max(width, height)];
-  return long >= SMALLEST && Math.abs((1.5 * short) / long - 1) < PROPORTION;
+  return isKnownSize(box) || (edge === 'frame' && isScaledSize(box.width, box.height));
 }
 
 const sameSize = (a: Box, b: Box): boolean => Math.abs(a.width - b.width) < ALIKE && Math.abs(a.height - b.height) < ALIKE;

@@ -1,5 +1,5 @@
 import { union, type Box } from '../geometry/box.js';
-import type { Turn } from '../geometry/placement.js';
+import { placeOnLine, type PlaceOnLine } from '../reading/place-on-line.js';
 import type { Phrase } from '../reading/word-lines.js';
 
 /** Rows of a table of items: how many of each, then what it is. */
@@ -30,13 +30,10 @@ export function itemRows(phrases: readonly Phrase[]): ItemRows | undefined {
   return tables.sort((a, b) => b.count - a.count)[0];
 }
 
-interface Cell {
+interface Cell extends PlaceOnLine {
   readonly text: string;
   readonly box: Box;
   readonly size: number;
-  readonly from: number;
-  readonly to: number;
-  readonly line: number;
 }
 
 interface Row {
@@ -46,11 +43,11 @@ interface Row {
 }
 
 function tablesOf(phrases: readonly Phrase[]): readonly ItemRows[] {
-  const cells = phrases.map(cellOf).sort((a, b) => a.line - b.line || a.from - b.from);
+  const cells = phrases.map(cellOf).sort((a, b) => a.middle - b.middle || a.from - b.from);
   const rows = cells.flatMap((quantity): readonly Row[] => {
     if (!QUANTITY.test(quantity.text)) return [];
     const [item, ...others] = cells
-      .filter((cell) => cell.from >= quantity.to && Math.abs(cell.line - quantity.line) < ROW * Math.min(cell.size, quantity.size))
+      .filter((cell) => cell.from >= quantity.to && Math.abs(cell.middle - quantity.middle) < ROW * Math.min(cell.size, quantity.size))
       .sort((a, b) => a.from - b.from);
     return item && /\p{L}{2}/u.test(item.text) ? [{ quantity, item, others }] : [];
   });
@@ -71,26 +68,12 @@ const isOfTable = (a: Row, b: Row): boolean =>
   (Math.abs(a.quantity.from - b.quantity.from) < COLUMN || Math.abs(a.quantity.to - b.quantity.to) < COLUMN);
 
 const isNext = (above: Row | undefined, row: Row): boolean =>
-  above !== undefined && row.quantity.line - above.quantity.line < NEXT_ROW * row.quantity.size;
+  above !== undefined && row.quantity.middle - above.quantity.middle < NEXT_ROW * row.quantity.size;
 
 const isNumbered = (table: readonly Row[]): boolean =>
   table.every(({ quantity }, index) => Number.parseInt(quantity.text, 10) === index + 1) &&
   !table.every(({ others }) => others.some(({ text }) => AMOUNT.test(text)));
 
-/** A phrase by its place along its line and across the lines, both rising as it is read. */
 function cellOf({ text, box, turn, fontSize }: Phrase): Cell {
-  return { text, box, size: fontSize, ...placeOf(box, turn) };
-}
-
-function placeOf({ x, y, width, height }: Box, turn: Turn): Pick<Cell, 'from' | 'to' | 'line'> {
-  switch (turn) {
-    case 0:
-      return { from: x, to: x + width, line: y + height / 2 };
-    case 90:
-      return { from: y, to: y + height, line: -x - width / 2 };
-    case 180:
-      return { from: -x - width, to: -x, line: -y - height / 2 };
-    case 270:
-      return { from: -y - height, to: -y, line: x + width / 2 };
-  }
+  return { text, box, size: fontSize, ...placeOnLine(box, turn) };
 }

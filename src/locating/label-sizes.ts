@@ -1,3 +1,4 @@
+import type { Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { parseMedia } from '../geometry/media.js';
 
@@ -64,6 +65,10 @@ export function nearestSize(width: number, height: number): SizeMatch {
     each.likeness > best.likeness ? each : best,
   );
 }
+
+/** Whether a box with real edges is a whole label by its size: a cut line stands 3 mm outside it, a label may be drawn at 94 %. */
+export const isKnownSize = ({ width, height }: Pick<Box, 'width' | 'height'>): boolean => nearestSize(width, height).likeness >= KNOWN;
+const KNOWN = 0.88;
 
 /** The same for the bounds of ink, which end somewhere inside the label's own edge: as good as it fills the size. */
 export function nearestSizeOfInk(width: number, height: number): SizeMatch {

@@ -1,5 +1,6 @@
 import { bottom, centre, contains, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
+import { sum } from '../geometry/sum.js';
 import { linesOf } from '../reading/frames.js';
 import type { RuledLine } from '../reading/ruled.js';
 import type { SourcePage } from '../reading/source.js';
@@ -41,14 +42,12 @@ function findDividers(page: SourcePage): readonly Box[] {
     inLine(lines.filter((line) => line.dashed && line.level === level && !whole.includes(line))).flatMap((parts) => {
       const box = union(parts.map((part) => part.box));
       const length = ({ width, height }: Box): number => (level ? width : height);
-      const drawn = parts.reduce((sum, part) => sum + length(part.box), 0);
-      return box && length(box) >= ACROSS * length({ x: 0, y: 0, ...size(page) }) && drawn >= DRAWN * length(box) ? [{ box, level }] : [];
+      const drawn = sum(parts.map((part) => length(part.box)));
+      return box && length(box) >= ACROSS * (level ? page.width : page.height) && drawn >= DRAWN * length(box) ? [{ box, level }] : [];
     }),
   );
   return [...whole, ...dashed].map(({ box, level }) => withSigns(box, level, page));
 }
-
-const size = ({ width, height }: SourcePage): { width: number; height: number } => ({ width, height });
 
 /** Lines of one direction by the line that they lie on. */
 function inLine(lines: readonly RuledLine[]): readonly (readonly RuledLine[])[] {

@@ -3,21 +3,17 @@ import { mmToPt } from '../geometry/length.js';
 import type { Judged } from './candidate.js';
 import { LEAST } from './choose.js';
 import { addsOnlyUnits } from './closed-units.js';
-import { fillsSize, nearestSize } from './label-sizes.js';
+import { fillsSize, isKnownSize, nearestSize } from './label-sizes.js';
 
 /** A cut line stands at most this far outside the frame of its label, pt (12 mm; common practice, no source). */
 const CUT_LINE = mmToPt(12);
 /** Share of the edged box that the looser one must cover to be the same answer. */
 const MOSTLY = 0.8;
 
-/** A frame this like a known size is a whole label; see strength.ts. */
-const KNOWN = 0.88;
-
 /**
- * Leaves away answers for which another one shows the edge: ink around a frame or a picture with the same codes, a picture
- * that has nothing but white paper around a frame, a frame that fills a picture of a known size whose own edge can be seen, a frame with nothing but white paper up to a
- * cut line, and whatever is a whole label
- * with nothing but closed units beside it: its receipt, a coupon.
+ * Leaves away answers for which another one shows the edge: ink around a frame or a picture with the same codes, a picture that has nothing but white
+ * paper around a frame, a frame that fills a picture of a known size whose own edge can be seen, a frame with nothing but white paper up to a cut line,
+ * and whatever is a whole label with nothing but closed units beside it: its receipt, a coupon.
  * @param isShown whether one can see on the page where a picture ends
  */
 export function withShownEdges(
@@ -36,8 +32,8 @@ export function withShownEdges(
 }
 
 /** Whether an answer fills a known size by itself. */
-const isWhole = ({ edge, box: { width, height } }: Judged): boolean =>
-  edge === 'frame' ? nearestSize(width, height).likeness >= KNOWN : edge === 'ink' && fillsSize(width, height);
+const isWhole = ({ edge, box }: Judged): boolean =>
+  edge === 'frame' ? isKnownSize(box) : edge === 'ink' && fillsSize(box.width, box.height);
 
 /** Whether an answer is a whole label and nothing else but closed units; of two frames the outer one is drawn around both. */
 const isBesideUnits = (each: Judged, label: Judged, blobs: readonly Box[], units: readonly Box[]): boolean =>

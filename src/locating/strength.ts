@@ -4,14 +4,12 @@ import { isNumberLike } from '../reading/number-like.js';
 import type { Code } from '../reading/source.js';
 import type { Judged } from './candidate.js';
 import type { Said } from './kind-of-words.js';
-import { isScaledSize, nearestSize } from './label-sizes.js';
+import { isKnownSize, isScaledSize } from './label-sizes.js';
 
 /** A label's leading bars are at least this long and high, pt (40 × 9 mm; common practice, no source). */
 const MAIN_BARS = { long: mmToPt(40), high: mmToPt(9) };
 /** More rows of bars than this are no label's but a list's or a sheet of product codes (common practice, no source). */
 const MOST_ROWS = 4;
-/** A box this like a known size counts for a label: a cut line stands 3 mm outside it, a label may be drawn at 94 %. */
-const KNOWN = 0.88;
 
 /** Whether one of a candidate's rows of bars is as large as a label's leading one. */
 export const hasMainBars = ({ codes }: Judged): boolean =>
@@ -24,7 +22,7 @@ export const hasMainBars = ({ codes }: Judged): boolean =>
 export function strengthOf(candidate: Judged, said: Said, read: readonly Code[] | undefined): number {
   const { box, codes, edge } = candidate;
   const points = [
-    nearestSize(box.width, box.height).likeness >= KNOWN || (edge !== 'ink' && isScaledSize(box.width, box.height)),
+    isKnownSize(box) || (edge !== 'ink' && isScaledSize(box.width, box.height)),
     hasMainBars(candidate),
     said.labelWords >= 2,
     Math.max(codes.length, read?.length ?? 0) >= 2 && codes.filter(({ kind }) => kind === 'linear').length <= MOST_ROWS,

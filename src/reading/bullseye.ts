@@ -1,5 +1,6 @@
 import { mmToPt } from '../geometry/length.js';
 import { contains, type Box } from '../geometry/box.js';
+import { pixelsOf } from './cut-out.js';
 import type { GreyRaster, Point } from './source.js';
 
 /** Darker than this is ink: half, because rings are three pixels wide on a coarse raster. */
@@ -43,9 +44,7 @@ function ringsOf({ centre, scale }: Bullseye): Box {
 
 function searched(raster: GreyRaster, region: Box): readonly Bullseye[] {
   const { pixelsPerPt, origin } = raster;
-  const pixel = (pt: number, from: number, most: number): number => Math.min(most, Math.max(0, Math.round((pt - from) * pixelsPerPt)));
-  const [x0, x1] = [pixel(region.x, origin.x, raster.width), pixel(region.x + region.width, origin.x, raster.width)];
-  const [y0, y1] = [pixel(region.y, origin.y, raster.height), pixel(region.y + region.height, origin.y, raster.height)];
+  const { x0, y0, x1, y1 } = pixelsOf(raster, region);
   const full = 2 * FINDER_RADIUS * pixelsPerPt;
   const found: Bullseye[] = [];
   for (let y = y0; y < y1; y += 2) {

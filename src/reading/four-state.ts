@@ -1,5 +1,6 @@
-import { bottom, boxFromCorners, grow, intersection, right, type Box } from '../geometry/box.js';
+import { boxFromCorners, grow, intersection, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
+import { pixelsOf } from './cut-out.js';
 import type { GreyRaster, SourcePage } from './source.js';
 
 /** A row of bars that tell by their height: short ones in the middle, others reaching up, down or both ways. */
@@ -66,10 +67,9 @@ interface Rows {
   readonly origin: { readonly x: number; readonly y: number };
 }
 
-function asLevel({ data, width, height, pixelsPerPt, origin }: GreyRaster, region: Box, run: FourStateRow['run']): Rows {
-  const pixel = (pt: number, most: number): number => Math.min(most, Math.max(0, Math.round(pt * pixelsPerPt)));
-  const [x0, x1] = [pixel(region.x - origin.x, width), pixel(right(region) - origin.x, width)];
-  const [y0, y1] = [pixel(region.y - origin.y, height), pixel(bottom(region) - origin.y, height)];
+function asLevel(raster: GreyRaster, region: Box, run: FourStateRow['run']): Rows {
+  const { data, width, pixelsPerPt, origin } = raster;
+  const { x0, y0, x1, y1 } = pixelsOf(raster, region);
   const [x, y] = [origin.x + x0 / pixelsPerPt, origin.y + y0 / pixelsPerPt];
   const start = y0 * width + x0;
   return run === 'level'

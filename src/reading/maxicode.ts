@@ -3,7 +3,7 @@ import { mmToPt } from '../geometry/length.js';
 import { TURNS, type Turn } from '../geometry/placement.js';
 import { findBullseyes, type Bullseye } from './bullseye.js';
 import { readCodes } from './codes.js';
-import { cutOut } from './cut-out.js';
+import { cutOut, pixelsOf } from './cut-out.js';
 import type { Code, GreyRaster, Point, SourcePage } from './source.js';
 
 /** Size without quiet zone, pt: 28.14 × 26.91 mm less a module of 0.88 mm on each side (ISO/IEC 16023, handbook section 4.4, secondary). */
@@ -65,12 +65,9 @@ export function finderOf(code: Code): Bullseye {
 
 /** A raster with all beyond `box` (pt) made paper. */
 function whitened(raster: GreyRaster, box: Box): GreyRaster {
-  const { width, height, pixelsPerPt, origin } = raster;
-  const pixel = (pt: number, most: number): number => Math.min(most, Math.max(0, Math.round(pt * pixelsPerPt)));
-  const [x0, x1] = [pixel(box.x - origin.x, width), pixel(box.x + box.width - origin.x, width)];
-  const [y0, y1] = [pixel(box.y - origin.y, height), pixel(box.y + box.height - origin.y, height)];
+  const { x0, y0, x1, y1 } = pixelsOf(raster, box);
   const data = new Uint8Array(raster.data.length).fill(255);
-  for (let y = y0; y < y1; y++) data.set(raster.data.subarray(y * width + x0, y * width + x1), y * width + x0);
+  for (let y = y0; y < y1; y++) data.set(raster.data.subarray(y * raster.width + x0, y * raster.width + x1), y * raster.width + x0);
   return { ...raster, data };
 }
 

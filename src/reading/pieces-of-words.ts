@@ -1,5 +1,6 @@
 import { union, type Box } from '../geometry/box.js';
 import type { Turn } from '../geometry/placement.js';
+import { placeOnLine } from './place-on-line.js';
 import type { Word } from './source.js';
 
 /** A letter as it stands on the page, pt. */
@@ -55,23 +56,9 @@ function meet(a: Open, b: Open): boolean {
   if (first?.turn === undefined || !second || first.turn !== second.turn) return false;
   const size = second.fontSize;
   if (Math.abs(first.fontSize - size) > 0.1 * size) return false;
-  const [p, q] = [spanOf(a.around, first.turn), spanOf(b.around, first.turn)];
+  const [p, q] = [placeOnLine(a.around, first.turn), placeOnLine(b.around, first.turn)];
   const isNear = (gap: number): boolean => gap < SAME_WORD.apart * size && gap > -SAME_WORD.over * size;
-  return (isNear(q.from - p.to) || isNear(p.from - q.to)) && Math.abs(p.across - q.across) < SAME_LINE * size;
-}
-
-/** Where a box lies along the line that it is on, and across it. */
-function spanOf({ x, y, width, height }: Box, turn: Turn): { readonly from: number; readonly to: number; readonly across: number } {
-  switch (turn) {
-    case 0:
-      return { from: x, to: x + width, across: y + height };
-    case 90:
-      return { from: y, to: y + height, across: x };
-    case 180:
-      return { from: -x - width, to: -x, across: y };
-    case 270:
-      return { from: -y - height, to: -y, across: x + width };
-  }
+  return (isNear(q.from - p.to) || isNear(p.from - q.to)) && Math.abs(p.foot - q.foot) < SAME_LINE * size;
 }
 
 function wordOf(letters: readonly Letter[]): Word | undefined {
@@ -82,6 +69,6 @@ function wordOf(letters: readonly Letter[]): Word | undefined {
   const inOrder =
     turn === undefined || letters.some(({ text }) => FROM_RIGHT.test(text))
       ? letters
-      : [...letters].sort((a, b) => spanOf(a.advance, turn).from - spanOf(b.advance, turn).from);
+      : [...letters].sort((a, b) => placeOnLine(a.advance, turn).from - placeOnLine(b.advance, turn).from);
   return { text: inOrder.map(({ text }) => text).join(''), box, turn, fontSize };
 }

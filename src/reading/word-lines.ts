@@ -1,5 +1,6 @@
 import { union, type Box } from '../geometry/box.js';
 import type { Turn } from '../geometry/placement.js';
+import { placeOnLine } from './place-on-line.js';
 import type { Word } from './source.js';
 
 /** A gap between words wider than this many times the type's size is a new column. */
@@ -20,43 +21,28 @@ export interface Phrase {
   readonly fontSize: number;
 }
 
-/** Where a word lies along its line and across the lines, pt, both rising in reading order. */
-function placesOf({ box: { x, y, width, height } }: Word, turn: Turn): { along: number; across: number; length: number } {
-  switch (turn) {
-    case 0:
-      return { along: x, across: y + height, length: width };
-    case 90:
-      return { along: y, across: -x, length: height };
-    case 180:
-      return { along: -(x + width), across: -y, length: width };
-    case 270:
-      return { along: -(y + height), across: x + width, length: height };
-  }
-}
-
 /** Words in lines as a reader sees them, from the top; each direction of writing apart, slanted words left out. */
 export function wordLines(words: readonly Word[]): readonly WordLine[] {
   return ([0, 90, 180, 270] as const).flatMap((turn) => linesOfTurn(words, turn));
 }
 
 function linesOfTurn(words: readonly Word[], turn: Turn): WordLine[] {
-  const placed = words.flatMap((word) => (word.turn === turn ? [{ word, ...placesOf(word, turn) }] : []));
+  const placed = words.flatMap((word) => (word.turn === turn ? [{ word, ...placeOnLine(word.box, turn) }] : []));
   const lines: (typeof placed)[] = [];
-  for (const each of placed.sort((a, b) => a.across - b.across || a.along - b.along)) {
+  for (const each of placed.sort((a, b) => a.foot - b.foot || a.from - b.from)) {
     // By the smaller type: a letter an inch high must not join the lines of small print beside it.
     const line = lines.findLast((open) =>
-      open.some((other) => Math.abs(other.across - each.across) < 0.45 * Math.min(other.word.fontSize, each.word.fontSize)),
+      open.some((other) => Math.abs(other.foot - each.foot) < 0.45 * Math.min(other.word.fontSize, each.word.fontSize)),
     );
     if (line) line.push(each);
     else lines.push([each]);
   }
-  return lines.map((line) => ({ turn, words: line.sort((a, b) => a.along - b.along).map(({ word }) => word) }));
+  return lines.map((line) => ({ turn, words: line.sort((a, b) => a.from - b.from).map(({ word }) => word) }));
 }
 
 /** Gap between a word and the one before it on the line, in times the larger type. */
 export function gapBefore(word: Word, before: Word, turn: Turn): number {
-  const from = placesOf(before, turn);
-  return (placesOf(word, turn).along - from.along - from.length) / word.fontSize;
+  return (placeOnLine(word.box, turn).from - placeOnLine(before.box, turn).to) / word.fontSize;
 }
 
 /** The stretches of all lines between column gaps. */

@@ -24,7 +24,7 @@ export function sheetsOfSurvey(sheet: Sheet, { labels, rest, doubts }: Extract<S
     };
     if (!single) return [...found, held(beside, WHOSE)];
     if (!rest.box) return [...found, held(beside, OVERLAPS)];
-    return rest.others ? [...found, beside, remainder(sheet, '')] : [...found, beside];
+    return rest.others ? [...found, beside, remainder(sheet)] : [...found, beside];
   }
   if (single && rest.box === undefined && rest.name === undefined) return found;
   return [...found, remainder(sheet, rest.name ? `: it says "${rest.name.words}"` : '', labels.length)];
@@ -36,7 +36,8 @@ function besideWords({ name, items }: Rest): string {
   return `beside the label the page says "${name.words}"${name.kind === 'invoice' ? `, with ${rows}` : ''}`;
 }
 
-const remainder = (sheet: Sheet, what: string, labels = 1): Sheet =>
+/** What is left of a page beside its labels. */
+export const remainder = (sheet: Sheet, what = '', labels = 1): Sheet =>
   skipped(
     { ...sheet, id: `${sheet.id}.rest`, role: 'remainder' },
     {

@@ -2,8 +2,8 @@ import { area, intersection, type Box } from '../geometry/box.js';
 import { formatSize, lengthToPt } from '../geometry/length.js';
 import { EDGES, severalAnswers, sizeOf, type Judged } from '../locating/candidate.js';
 import { locate } from '../locating/locate.js';
-import { held, isLabel, isPlanned, skipped, type Reason, type Sheet } from '../sheet/sheet.js';
-import { sheetsOfSurvey } from './beside-label.js';
+import { held, isLabel, isPlanned, type Reason, type Sheet } from '../sheet/sheet.js';
+import { remainder, sheetsOfSurvey } from './beside-label.js';
 import { heldForCutInk } from './cut-ink.js';
 import { option, optional, type OptionValues } from './option.js';
 import { boxOnPage, PLACES, placeOnPage, type PlaceName } from './place-on-page.js';
@@ -127,15 +127,7 @@ function withRemainder(sheet: Sheet, labels: readonly { box: Box; evidence: read
     evidence: [...sheet.evidence, ...label.evidence],
   }));
   if (single && only && area(only.box) > 0.9 * area(sheet.box)) return sheets;
-  const remainder = skipped(
-    { ...sheet, id: `${sheet.id}.rest`, role: 'remainder' },
-    {
-      code: 'locate-label/remainder',
-      message: `the rest of the page beside ${single ? 'the label' : `${labels.length} labels`}`,
-      remedy: 'Nothing to do; if a packing slip is on it, name its place under packing-slip.',
-    },
-  );
-  return [...sheets, remainder];
+  return [...sheets, remainder(sheet, '', labels.length)];
 }
 
 const EDGE_WORDS: Readonly<Record<string, string>> = { page: "the page's size", frame: 'a frame', picture: 'a picture', ink: 'its ink' };

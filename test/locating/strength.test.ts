@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { mmToPt } from '../../src/geometry/length.js';
 import type { Said } from '../../src/locating/kind-of-words.js';
-import { isTrackingLike, strengthOf } from '../../src/locating/strength.js';
+import { isHollow, isTrackingLike, strengthOf } from '../../src/locating/strength.js';
 import type { Code } from '../../src/reading/source.js';
 import { barsAt, inches, judged, matrixAt } from './judged.js';
 
@@ -55,5 +55,32 @@ describe('isTrackingLike', () => {
     ['', false],
   ])('%s: %s', (text, expected) => {
     expect(isTrackingLike(code(text))).toBe(expected);
+  });
+});
+
+describe('isHollow', () => {
+  const box = inches(1, 1, 4, 6);
+  const rows = (...tops: readonly number[]) => tops.map((top) => inches(1.2, top, 3, 0.4));
+  const frame = [box, inches(1, 1, 0.02, 6), inches(4.98, 1, 0.02, 6)];
+
+  it('is a box with a blank stretch of nearly half its length, whatever frame is around it', () => {
+    expect(isHollow(box, rows(1.2, 1.7, 6.2))).toBe(true);
+    expect(isHollow(box, [...frame, ...rows(1.2, 1.7, 6.2)])).toBe(true);
+    expect(isHollow(box, rows(3.5, 4, 4.5, 5, 5.5, 6))).toBe(false);
+    expect(isHollow(box, rows(1.2, 1.7, 2.2, 2.7))).toBe(true);
+    expect(isHollow(box, [])).toBe(true);
+  });
+
+  it('is none that is written on all along, with a wide space or two', () => {
+    expect(isHollow(box, rows(1.2, 1.7, 3.9, 6.2))).toBe(false);
+    expect(isHollow(box, [...rows(1.2, 6.2), inches(1.2, 2.5, 1, 3)])).toBe(false);
+  });
+
+  it('goes by the longer side, and by nothing outside the box', () => {
+    const lying = inches(1, 1, 6, 4);
+    const columns = [1.2, 1.8, 6.4].map((left) => inches(left, 1.2, 0.4, 3));
+    expect(isHollow(lying, columns)).toBe(true);
+    expect(isHollow(lying, [...columns, inches(3.5, 1.2, 1, 0.3)])).toBe(false);
+    expect(isHollow(lying, [...columns, inches(3.5, 6, 1, 0.3)])).toBe(true);
   });
 });

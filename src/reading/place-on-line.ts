@@ -1,0 +1,26 @@
+import type { Box } from '../geometry/box.js';
+import type { Turn } from '../geometry/placement.js';
+
+/** Where something written lies on its line, pt; all rise in reading order, whichever way the line is turned. */
+export interface PlaceOnLine {
+  /** Along the line. */
+  readonly from: number;
+  readonly to: number;
+  /** Across the lines: the foot of the writing, and its middle. */
+  readonly foot: number;
+  readonly middle: number;
+}
+
+/** @param turn how far the writing is turned clockwise */
+export function placeOnLine({ x, y, width, height }: Box, turn: Turn): PlaceOnLine {
+  switch (turn) {
+    case 0:
+      return { from: x, to: x + width, foot: y + height, middle: y + height / 2 };
+    case 90:
+      return { from: y, to: y + height, foot: -x, middle: -x - width / 2 };
+    case 180:
+      return { from: -x - width, to: -x, foot: -y, middle: -y - height / 2 };
+    case 270:
+      return { from: -y - height, to: -y, foot: x + width, middle: x + width / 2 };
+  }
+}
