@@ -1,11 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mmToPt } from '../../src/geometry/length.js';
-import { isLabel, isPlanned, pageSheet, type Sheet } from '../../src/sheet/sheet.js';
-import { locateLabel } from '../../src/steps/locate-label.js';
-import { rotate } from '../../src/steps/rotate.js';
-import { splitPages } from '../../src/steps/split-pages.js';
-import { openSource } from '../../src/batch/open-source.js';
+import { isLabel, isPlanned, type Sheet } from '../../src/sheet/sheet.js';
 import { senderCopy, voucher } from '../locating/survey-pages.js';
 import { contentFor, type LabelContent } from '../samples/content.js';
 import { Drawing } from '../samples/drawing.js';
@@ -16,7 +12,7 @@ import { tidewick } from '../samples/labels/tidewick.js';
 import { A4, layout, LETTER, other, type Region } from '../samples/layout.js';
 import { advert, instructions, receipt } from '../samples/other-pages.js';
 import { QUARTER_TURNS, sample, type ExpectedLabel, type QuarterTurn } from '../samples/sample.js';
-import { onMedia, optionsOf } from '../steps/on-sample.js';
+import { corners, foundOn } from './found-on.js';
 
 /** Fixed, so that a failure comes again; the layouts, not the numbers, are what differs. */
 const SEED = 20261125;
@@ -103,18 +99,8 @@ async function answer(each: Perturbed): Promise<{ readonly sheets: readonly Shee
     pages: () => [{ ...size, regions: regionsOf(each) }],
   });
   const { bytes, expected } = await sample(made, 'vector', each.pageTurn);
-  const document = await openSource(bytes);
-  if ('refused' in document) return expect.fail(document.refused.message);
-  const context = onMedia(document);
-  const { width, height } = document.page(1);
-  const split = await splitPages.apply([pageSheet(1, width, height)], optionsOf(splitPages, { by: 'content' }), context);
-  const located = await locateLabel.apply(split, optionsOf(locateLabel, { by: ['auto'] }), context);
-  const sheets = await rotate.apply(located, optionsOf(rotate), context);
-  document.close();
-  return { sheets, label: expected.pages[0]?.labels[0] ?? expect.fail('a label') };
+  return { sheets: await foundOn(bytes), label: expected.pages[0]?.labels[0] ?? expect.fail('a label') };
 }
-
-const corners = ({ box: { x, y, width, height } }: Pick<Sheet, 'box'>): readonly number[] => [x, y, x + width, y + height];
 
 /** How far the worst edge is off, mm. */
 const offBy = (sheet: Sheet, label: ExpectedLabel): number =>

@@ -1,12 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { openSource } from '../../src/batch/open-source.js';
 import { contains, intersection } from '../../src/geometry/box.js';
 import { mmToPt } from '../../src/geometry/length.js';
-import { isLabel, isPlanned, pageSheet, type Sheet } from '../../src/sheet/sheet.js';
-import { locateLabel } from '../../src/steps/locate-label.js';
-import { rotate } from '../../src/steps/rotate.js';
-import { splitPages } from '../../src/steps/split-pages.js';
+import { isLabel, isPlanned, type Sheet } from '../../src/sheet/sheet.js';
 import { contentFor, type LabelContent } from '../samples/content.js';
 import { Drawing } from '../samples/drawing.js';
 import { bramblerun } from '../samples/labels/bramblerun.js';
@@ -15,7 +11,7 @@ import { quillhaul } from '../samples/labels/quillhaul.js';
 import { tidewick } from '../samples/labels/tidewick.js';
 import { layout, type Region } from '../samples/layout.js';
 import { QUARTER_TURNS, sample, type ExpectedLabel, type QuarterTurn } from '../samples/sample.js';
-import { onMedia, optionsOf } from '../steps/on-sample.js';
+import { corners, foundOn } from './found-on.js';
 
 const SEED = 20261129;
 /** A sheet with room for four labels of 4×6 in. */
@@ -74,18 +70,9 @@ async function answer(each: SheetOf): Promise<{ readonly sheets: readonly Sheet[
     pages: () => [{ ...SHEET, regions: regionsOf(each) }],
   });
   const { bytes, expected } = await sample(made, 'vector', each.pageTurn);
-  const document = await openSource(bytes);
-  if ('refused' in document) return expect.fail(document.refused.message);
-  const context = onMedia(document);
-  const { width, height } = document.page(1);
-  const split = await splitPages.apply([pageSheet(1, width, height)], optionsOf(splitPages, { by: 'content' }), context);
-  const located = await locateLabel.apply(split, optionsOf(locateLabel, { by: ['auto'] }), context);
-  const sheets = await rotate.apply(located, optionsOf(rotate), context);
-  document.close();
-  return { sheets, labels: expected.pages[0]?.labels ?? [] };
+  return { sheets: await foundOn(bytes), labels: expected.pages[0]?.labels ?? [] };
 }
 
-const corners = ({ box: { x, y, width, height } }: Pick<Sheet, 'box'>): readonly number[] => [x, y, x + width, y + height];
 const isThis = (sheet: Sheet, label: ExpectedLabel): boolean =>
   sheet.turn === label.turn && corners(sheet).every((edge, index) => Math.abs(edge - (corners(label)[index] ?? NaN)) <= mmToPt(1));
 
