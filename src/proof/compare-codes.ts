@@ -73,7 +73,7 @@ function liesWhere(source: Code, output: Code, matrix: Matrix, turn: Turn): bool
 
 /**
  * Centres within 2 mm; along the bars of a linear code up to half their length more, because a reader reports the part of the
- * bars that it happened to scan.
+ * bars that it happened to scan; a PDF417 of which it saw one end on one side only, up to half of what that end is long.
  */
 function liesNear(source: Code, output: Code, matrix: Matrix): boolean {
   const put = moved(source, matrix);
@@ -81,11 +81,13 @@ function liesNear(source: Code, output: Code, matrix: Matrix): boolean {
   const [topLeft, topRight, , bottomLeft] = put.corners;
   const row = length(topLeft, topRight);
   const limit = mmToPt(MOVED_MM);
-  if (!isLinear(source) || row === 0) return length(p, q) <= limit;
+  if (!(isLinear(source) || source.symbology === 'PDF417') || row === 0) return length(p, q) <= limit;
   const u = { x: (topRight.x - topLeft.x) / row, y: (topRight.y - topLeft.y) / row };
-  const alongRow = (q.x - p.x) * u.x + (q.y - p.y) * u.y;
-  const alongBars = (q.y - p.y) * u.x - (q.x - p.x) * u.y;
-  return Math.abs(alongRow) <= limit && Math.abs(alongBars) <= limit + length(topLeft, bottomLeft) / 2;
+  const alongRow = Math.abs((q.x - p.x) * u.x + (q.y - p.y) * u.y);
+  const alongBars = Math.abs((q.y - p.y) * u.x - (q.x - p.x) * u.y);
+  if (isLinear(source)) return alongRow <= limit && alongBars <= limit + length(topLeft, bottomLeft) / 2;
+  const [drawnLeft, drawnRight] = output.corners;
+  return alongBars <= limit && alongRow <= limit + Math.abs(length(drawnLeft, drawnRight) - row) / 2;
 }
 
 /** How far apart (pt) the centres lie on the output. */

@@ -57,6 +57,27 @@ describe('codes of source and output', () => {
     expect(counts([code('aa', 120, 70, { turn: undefined })], [code('aa', 20, 20, { turn: 180 })])).toEqual({ same: 1 });
   });
 
+  it('of PDF417 may be seen without one of its ends on one side; where both are seen alike, 2 mm count', () => {
+    const wide = (x: number, width: number): Code => ({
+      ...code('aa', x, 20, { symbology: 'PDF417', identifier: ']L2' }),
+      corners: [
+        { x, y: 20 },
+        { x: x + width, y: 20 },
+        { x: x + width, y: 60 },
+        { x, y: 60 },
+      ],
+    });
+    const source = {
+      ...wide(120, 160),
+      corners: wide(120, 160).corners.map(({ x, y }) => ({ x, y: y + 50 })) as unknown as Code['corners'],
+    };
+    expect(counts([source], [wide(20, 200)])).toEqual({ same: 1 });
+    expect(counts([source], [wide(-20, 200)])).toEqual({ same: 1 });
+    expect(counts([source], [wide(30, 200)])).toEqual({ moved: 1 });
+    expect(counts([source], [wide(20, 160)])).toEqual({ same: 1 });
+    expect(counts([source], [wide(27, 160)])).toEqual({ moved: 1 });
+  });
+
   it('of bars may be seen higher or lower along the bars, not along the row', () => {
     const bars = (x: number, y: number): Code => code('aa', x, y, { symbology: 'Code 128', identifier: ']C0' });
     expect(counts([bars(120, 70)], [bars(20, 35)])).toEqual({ same: 1 });
