@@ -2,13 +2,13 @@ import { sum } from '../geometry/sum.js';
 import { dotsPerPt, type Grid } from '../geometry/grid.js';
 import { MM_PER_IN, mmToPt } from '../geometry/length.js';
 import type { Media } from '../geometry/media.js';
-import { applyToPoint, type Matrix } from '../geometry/placement.js';
 import { arePixelsWholeDots, fits, place } from '../press/place.js';
 import { codeUses } from '../proof/code-role.js';
 import { LEAST_DOTS, LEAST_MODULE, leastModuleDots } from '../proof/limits.js';
 import { barsAndPaper, sourceBars, type SourceBars } from '../proof/source-bars.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import type { RedrawnCode, Sheet } from '../sheet/sheet.js';
+import { liesOnDots } from './lies-on-dots.js';
 
 /** The whole label is moved to whole dots by no more than this: nothing on it is seen to change, and no fixed size is left. */
 const SNAP = 0.02;
@@ -18,8 +18,6 @@ const REDRAW = { least: 0.8, most: 1.25 };
 const QUIET = 10;
 /** A code is not moved aside by more, pt (1.5 mm): it is to be found in its place. */
 const ASIDE = mmToPt(1.5);
-/** Edges no farther from dot edges than this, in dots, all fall on the dots that they should. */
-const ON_EDGE = 0.3;
 
 export interface WholeDotsContext {
   readonly media: Media;
@@ -55,7 +53,7 @@ export async function ontoWholeDots(sheet: Sheet, page: SourcePage, context: Who
   const { matrix } = place(placed, 1, context.media, grid, picture);
   if (matrix === undefined) return sheet;
   const redrawn = bars
-    .filter((each) => isPicture(page, each) || !liesOnDots(each, matrix, placed.scale, grid))
+    .filter((each) => isPicture(page, each) || !liesOnDots(page, each, matrix, placed.scale, grid))
     .flatMap((each) => redrawnOf(each, page, placed, grid) ?? []);
   return {
     ...placed,
@@ -91,19 +89,6 @@ function snapped(sheet: Sheet, { module }: SourceBars, { media, grid, floor }: W
   const moved = { ...sheet, scale };
   if (change > 0 && !fits(moved, media)) return sheet;
   return { ...moved, evidence: [...sheet.evidence, `at ${(scale * 100).toFixed(1)} % the leading bars are ${dots} whole dots wide`] };
-}
-
-/** Whether every edge of a row of bars falls on the dots that it should, once the sheet lies where it is to lie. */
-function liesOnDots({ run, start, module, modules }: SourceBars, matrix: Matrix, scale: number, grid: Grid): boolean {
-  const toDots = scale * dotsPerPt(grid);
-  const dots = module * toDots;
-  const drift = Math.abs(dots - Math.round(dots)) * sum(modules);
-  const edge = run === 'level' ? applyToPoint(matrix, start, 0) : applyToPoint(matrix, 0, start);
-  const sideways = Math.abs(matrix[0]) < Math.abs(matrix[1]);
-  const phase = ((run === 'level') === sideways ? edge.y : edge.x) * dotsPerPt(grid);
-  // ITF and Code 39 may have wide bars that are no whole number of narrow ones.
-  const between = Math.max(...modules.map((each) => Math.abs(each * Math.round(dots) - Math.round(each * Math.round(dots)))));
-  return Math.abs(phase - Math.round(phase)) + drift + between <= ON_EDGE;
 }
 
 function redrawnOf(

@@ -20,24 +20,27 @@ interface Drawn {
   /** A ruled line at this x, pt. */
   readonly rule?: number;
   readonly ladder?: boolean;
+  /** Places and widths are rounded so, in pt; not at all by default. */
+  readonly rounding?: number;
 }
 
 /** A page of 4×6 in with one code that says "sample": its bars 60 pt high. */
-async function label({ mil, x = 40.37, rule, ladder = false }: Drawn): Promise<SourceDocument> {
+async function label({ mil, x = 40.37, rule, ladder = false, rounding }: Drawn): Promise<SourceDocument> {
   const pdf = await PDFDocument.create({ updateMetadata: false });
   const page = pdf.addPage([288, 432]);
   const module = (mil / 1000) * 72;
+  const rounded = (value: number): number => (rounding === undefined ? value : Math.round(value / rounding) * rounding);
   let at = x;
   MODULES.forEach((each, index) => {
-    const width = each * module;
+    const [from, width] = [rounded(at), rounded(each * module)];
     if (index % 2 === 0) {
       page.drawRectangle(
         ladder
-          ? { x: 100, y: at, width: 60, height: width, color: rgb(0, 0, 0) }
-          : { x: at, y: 200.2, width, height: 60, color: rgb(0, 0, 0) },
+          ? { x: 100, y: from, width: 60, height: width, color: rgb(0, 0, 0) }
+          : { x: from, y: 200.2, width, height: 60, color: rgb(0, 0, 0) },
       );
     }
-    at += width;
+    at += each * module;
   });
   if (rule !== undefined) page.drawRectangle({ x: rule, y: 150, width: 2, height: 200, color: rgb(0, 0, 0) });
   page.drawText('SAMPLE, NOT VALID FOR CARRIAGE', { x: 20, y: 20, size: 12 });
@@ -86,6 +89,19 @@ describe('ontoWholeDots', () => {
     const made = await brought({ mil, x: 30.1 }, grid);
     expect([made.verdict, made.dots, made.scale]).toEqual(['proved', dots, 1]);
     expect(made.redrawn?.map(({ modules, moduleDots }) => [modules, moduleDots])).toEqual([[MODULES, dots]]);
+  });
+
+  // PDF 32000-1 leaves decimals to the writer; many write two or three. 14.764 mil are 3 dots of a head of 8 dots/mm.
+  it.each([0.01, 0.001, 0.05])('brings bars onto dots that the file rounds to %s pt, wherever they begin', async (rounding) => {
+    for (const [grid, mil] of [
+      ['203dpi', 14.764],
+      ['8dpmm', 14.764],
+      ['300dpi', 13.333],
+    ] as const)
+      for (const x of [30.1, 30.19, 30.28, 30.37]) {
+        const made = await brought({ mil, x: x > 30.2 ? x + 20 : x, rounding, ladder: x > 30.2 }, grid, { turn: x > 30.3 ? 180 : 0 });
+        expect([made.verdict, made.dots], `${grid} from ${x}`).toEqual(['proved', grid === '300dpi' ? 4 : 3]);
+      }
   });
 
   it('draws it smaller where it has no room to grow, and leaves it where it has none at all', async () => {
