@@ -1,4 +1,5 @@
 import { PDFArray, PDFDict, PDFName, PDFNumber, PDFStream, type PDFObject } from './pdf-library.js';
+import { fontsNamed } from './fonts-named.js';
 import { inherited } from './page-tree.js';
 import type { PressSource } from './source.js';
 
@@ -30,7 +31,7 @@ const FILTERS: Readonly<Record<string, DrawRisk>> = {
 
 /**
  * What a page's resources hold that engines draw differently, in a fixed order; nothing for a source that is a picture. A resource that
- * the page doesn't use counts, too; pictures inside content streams are not looked at, nor is the group that many writers give every
+ * the page doesn't use counts, too, but for fonts that no content sets: some writers list all standard fonts. Pictures inside content streams are not looked at, nor is the group that many writers give every
  * page. The standard fonts of Latin letters are no risk in their own encodings: every reader must have them or their like (ISO 32000-1
  * 9.6.2.2, from memory), and they differ in the cut of their letters only. Never throws.
  * @param page from 1
@@ -38,8 +39,9 @@ const FILTERS: Readonly<Record<string, DrawRisk>> = {
 export function drawRisks(source: PressSource, page: number): readonly DrawRisk[] {
   if (source.kind === 'picture') return [];
   const found = new Set<DrawRisk>();
-  const resources = inherited(source.pdf.getPage(page - 1).node, 'Resources');
-  if (resources instanceof PDFDict) new Resources(found).look(resources, 0);
+  const { node } = source.pdf.getPage(page - 1);
+  const resources = inherited(node, 'Resources');
+  if (resources instanceof PDFDict) new Resources(found).look(resources, 0, entry(node, 'Contents'));
   return DRAW_RISKS.filter((risk) => found.has(risk));
 }
 
@@ -51,11 +53,15 @@ class Resources {
     this.#found = found;
   }
 
-  look(resources: PDFDict, depth: number): void {
-    if (this.#seen.has(resources) || depth > DEEPEST) return;
+  /** @param contents what is drawn with the resources; undefined where that is not one stream */
+  look(resources: PDFDict, depth: number, contents?: PDFObject): void {
+    if (depth > DEEPEST) return;
+    // Before what was seen: forms may draw with the page's own resources.
+    this.#absentFonts(resources, contents);
+    if (this.#seen.has(resources)) return;
     this.#seen.add(resources);
-    for (const font of entries(resources, 'Font')) if (font instanceof PDFDict) this.#font(font, depth);
-    for (const object of entries(resources, 'XObject')) if (object instanceof PDFStream) this.#object(object, depth);
+    for (const [, font] of named(resources, 'Font')) if (font instanceof PDFDict) this.#font(font, depth);
+    for (const object of entries(resources, 'XObject')) if (object instanceof PDFStream) this.#object(object, resources, depth);
     for (const state of entries(resources, 'ExtGState')) if (state instanceof PDFDict) this.#state(state);
     for (const pattern of entries(resources, 'Pattern')) {
       this.#found.add('pattern');
@@ -64,31 +70,32 @@ class Resources {
     if (entries(resources, 'Shading').length > 0) this.#found.add('shading');
   }
 
-  #inside(holder: PDFDict, depth: number): void {
+  #inside(holder: PDFDict, depth: number, contents?: PDFObject): void {
     const resources = entry(holder, 'Resources');
-    if (resources instanceof PDFDict) this.look(resources, depth + 1);
+    if (resources instanceof PDFDict) this.look(resources, depth + 1, contents);
   }
 
   #font(font: PDFDict, depth: number): void {
-    const subtype = nameOf(entry(font, 'Subtype'));
-    if (subtype === 'Type3') {
-      this.#found.add('Type 3 font');
-      this.#inside(font, depth);
-      return;
-    }
-    const descendants = entry(font, 'DescendantFonts');
-    const descendant = descendants instanceof PDFArray && descendants.size() > 0 ? descendants.lookup(0) : undefined;
-    const descriptor = entry(descendant instanceof PDFDict ? descendant : font, 'FontDescriptor');
-    const isEmbedded =
-      descriptor instanceof PDFDict && ['FontFile', 'FontFile2', 'FontFile3'].some((key) => entry(descriptor, key) instanceof PDFStream);
-    if (!isEmbedded && !isStandard(font)) this.#found.add('font not embedded');
+    if (nameOf(entry(font, 'Subtype')) !== 'Type3') return;
+    this.#found.add('Type 3 font');
+    this.#inside(font, depth);
   }
 
-  #object({ dict }: PDFStream, depth: number): void {
+  #absentFonts(resources: PDFDict, contents: PDFObject | undefined): void {
+    const absent = named(resources, 'Font').filter(([, font]) => font instanceof PDFDict && isAbsent(font));
+    if (absent.length === 0) return;
+    const set = fontsNamed(contents);
+    if (absent.some(([name]) => set?.has(name) ?? true)) this.#found.add('font not embedded');
+  }
+
+  #object(object: PDFStream, around: PDFDict, depth: number): void {
+    const { dict } = object;
     if (nameOf(entry(dict, 'Subtype')) === 'Form') {
       const group = entry(dict, 'Group');
       if (group instanceof PDFDict && nameOf(entry(group, 'S')) === 'Transparency') this.#found.add('transparency group');
-      this.#inside(dict, depth);
+      this.#inside(dict, depth, object);
+      // Old writers' forms draw with what the page names.
+      if (entry(dict, 'Resources') === undefined) this.#absentFonts(around, object);
       return;
     }
     const filter = entry(dict, 'Filter');
@@ -117,6 +124,17 @@ const STANDARD_FONT =
 /** Which letters these name is fixed; an encoding with differences may name any. */
 const STANDARD_ENCODINGS: readonly (string | undefined)[] = [undefined, 'StandardEncoding', 'WinAnsiEncoding', 'MacRomanEncoding'];
 
+/** Whether a reader must find letters of its own for a font, and may choose others than the writer meant. */
+function isAbsent(font: PDFDict): boolean {
+  if (nameOf(entry(font, 'Subtype')) === 'Type3') return false;
+  const descendants = entry(font, 'DescendantFonts');
+  const descendant = descendants instanceof PDFArray && descendants.size() > 0 ? descendants.lookup(0) : undefined;
+  const descriptor = entry(descendant instanceof PDFDict ? descendant : font, 'FontDescriptor');
+  const isEmbedded =
+    descriptor instanceof PDFDict && ['FontFile', 'FontFile2', 'FontFile3'].some((key) => entry(descriptor, key) instanceof PDFStream);
+  return !isEmbedded && !isStandard(font);
+}
+
 /** Whether a font that is not embedded is a standard one with the letters that every reader has for it. */
 function isStandard(font: PDFDict): boolean {
   const encoding = entry(font, 'Encoding');
@@ -130,8 +148,15 @@ const entry = (dict: PDFDict, key: string): PDFObject | undefined => dict.lookup
 
 const nameOf = (object: PDFObject | undefined): string | undefined => (object instanceof PDFName ? object.decodeText() : undefined);
 
-/** What the names of one kind of resource lead to. */
-function entries(resources: PDFDict, kind: string): readonly PDFObject[] {
-  const named = entry(resources, kind);
-  return named instanceof PDFDict ? named.keys().flatMap((key) => named.lookup(key) ?? []) : [];
+/** The names of one kind of resource, as they are written, and what they lead to. */
+function named(resources: PDFDict, kind: string): readonly (readonly [string, PDFObject])[] {
+  const names = entry(resources, kind);
+  if (!(names instanceof PDFDict)) return [];
+  return names.keys().flatMap((key) => {
+    const object = names.lookup(key);
+    return object ? [[key.asString().slice(1), object] as const] : [];
+  });
 }
+
+/** What the names of one kind of resource lead to. */
+const entries = (resources: PDFDict, kind: string): readonly PDFObject[] => named(resources, kind).map(([, object]) => object);

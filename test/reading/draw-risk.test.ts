@@ -6,8 +6,9 @@ import { LAYOUTS } from '../samples/layouts.js';
 import { sample } from '../samples/sample.js';
 import { BY_NUMBER, opened, pageOf, RARE_LETTERS, STANDARD, type Resources } from './risky-pages.js';
 
-async function risksOf(resources: (context: PDFContext) => Resources): Promise<readonly DrawRisk[]> {
-  const source = await opened(await pageOf(resources));
+/** Of a page that sets font F. */
+async function risksOf(resources: (context: PDFContext) => Resources, content = 'BT /F 9 Tf ET'): Promise<readonly DrawRisk[]> {
+  const source = await opened(await pageOf(resources, content));
   const risks = drawRisks(source.pressSource(1), 1);
   source.close();
   return risks;
@@ -66,6 +67,32 @@ describe('what engines draw differently', () => {
       expect(await risksOf((context) => font(context, { ...STANDARD(), BaseFont }))).toEqual([]);
     },
   );
+
+  it('nothing of a font that no content sets, as in files that list them all', async () => {
+    const absent = (context: PDFContext): Resources => font(context, { ...STANDARD(), BaseFont: 'ZapfDingbats' });
+    expect(await risksOf(absent, '')).toEqual([]);
+    expect(await risksOf(absent, 'BT /F2 9 Tf (F) Tj ET')).toEqual([]);
+    expect(await risksOf(absent, 'BT /F\n-9.5 Tf ET')).toEqual(['font not embedded']);
+    expect(await risksOf(absent, 'BT /#46 9 Tf ET')).toEqual(['font not embedded']);
+  });
+
+  it.each([{}, { Resources: {} }])('a font of the page that a form sets: %j', async (more) => {
+    const absent = { ...STANDARD(), BaseFont: 'ZapfDingbats' };
+    const inForm = (context: PDFContext): Resources => ({
+      ...font(context, absent),
+      XObject: { X: context.register(context.stream('BT /F 9 Tf ET', { Subtype: 'Form', BBox: [0, 0, 1, 1], ...more })) },
+    });
+    // With resources of its own a form sees nothing of the page's.
+    expect(await risksOf(inForm, '/X Do')).toEqual('Resources' in more ? [] : ['font not embedded']);
+    const own = (context: PDFContext): Resources => ({
+      XObject: {
+        X: context.register(
+          context.stream('BT /F 9 Tf ET', { Subtype: 'Form', BBox: [0, 0, 1, 1], Resources: font(context, absent) as never }),
+        ),
+      },
+    });
+    expect(await risksOf(own, '/X Do')).toEqual(['font not embedded']);
+  });
 
   it('nothing of a font that the file holds', async () => {
     const layout = LAYOUTS.find(({ kinds }) => kinds.includes('vector'));
