@@ -75,7 +75,7 @@ export function measureCode(dots: GreyRaster, code: Code, grid: Grid, gain: numb
     before = at;
   }
   const mean = (pick: (scan: Scan) => number): number => sum(scans.map(pick)) / scans.length;
-  const quiet = quietOf(raster, first, last, bars, dotsAModule);
+  const quiet = quietOf(raster, first, last, innerOf(bars), dotsAModule);
   const mm = (dotsAModule / grid.dpi) * MM_PER_IN;
   return {
     moduleDots: dotsAModule,
@@ -200,6 +200,12 @@ function isSame({ raster: { data, width, height }, x0, x1, row }: BarRow, y: num
   let differ = 0;
   for (let x = x0; x < x1; x++) if (data[one + x] !== data[other + x]) differ += 1;
   return differ <= 0.06 * (x1 - x0);
+}
+
+/** The rows that scans are laid across: a speck at a bar's corner, such as JPEG leaves, is in none of them. */
+function innerOf({ from, to }: Rows): Rows {
+  const edge = Math.round(((to - from) * (1 - INNER)) / 2);
+  return { from: from + edge, to: to - edge };
 }
 
 function quietOf(raster: GreyRaster, first: number, last: number, rows: Rows, dotsAModule: number): CodeMeasure['quiet'] {

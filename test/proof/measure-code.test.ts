@@ -69,6 +69,17 @@ describe('measureCode', () => {
     }
   });
 
+  it('of paper beside the bars: what scans cross (ISO/IEC 15416: the inner 80 % of the height), not specks at the corners', () => {
+    const specks = (...rows: readonly number[]): CodeMeasure['quiet'] | undefined =>
+      measured(3, 60, (dots) => {
+        for (const y of rows) dots[y * 1000 + 56] = 0;
+      })?.quiet;
+    expect(specks(80, 199)).toEqual({ before: 20, after: 20 });
+    expect(specks(91, 188)).toEqual({ before: 20, after: 20 });
+    expect(specks(93)).toEqual({ before: 1, after: 20 });
+    expect(specks(140)).toEqual({ before: 1, after: 20 });
+  });
+
   it('of 15 mil at 203 dpi, each edge rounded by itself: some elements a dot off, a third of a module (handbook section 5.4, computed)', () => {
     const measure = measured(3.048);
     expect(measure?.farthestOff).toBeGreaterThan(0.85);
