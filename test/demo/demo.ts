@@ -32,8 +32,9 @@ if (wrong.length > 0) {
   process.exitCode = 1;
 } else {
   console.log('\n─── The demo ended as it should. ───');
-  console.log('All forty orders are in the stack: each label with the codes it was drawn with,');
+  console.log('All forty orders are in the stacks: each label with the codes it was drawn with,');
   console.log('each slip right behind its label. One channel has no slips: its ten were made from its orders.');
+  console.log('The labels of another lie on label sheets, two a sheet, from the second position on.');
   console.log("Two parcels go abroad: their customs declarations are for the office printer, with the parcels' numbers.");
   console.log('One more order still waits for its label, and is named as a loose end; one was cancelled.');
   console.log('These had been planted, and were found and kept out of it:');
@@ -42,6 +43,7 @@ if (wrong.length > 0) {
   }
   console.log('\nWhere to look:');
   console.log(`  ${folder}/out/print/stack-4x6in.pdf   the stack to print, at actual size`);
+  console.log(`  ${folder}/out/print/stack-label-sheets-letter-1x2.pdf  sheets of two labels, at actual size`);
   console.log(`  ${folder}/out/print/stack-office-letter.pdf  customs declarations, at actual size`);
   console.log(`  ${folder}/out/lists/                  what to fetch, and what the carrier takes`);
   console.log(`  ${folder}/out/held/                   a picture and the reason of each held page`);

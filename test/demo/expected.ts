@@ -11,19 +11,22 @@ interface Item {
 
 /** What the demo looks at in a run.json. */
 export interface Recorded {
-  readonly stacks: readonly { readonly output: string; readonly parcels: number; readonly pages: number }[];
+  readonly stacks: readonly { readonly output: string; readonly parcels: number; readonly pages: number; readonly sheets: number }[];
   readonly orders?: { readonly sums: Readonly<Record<string, number>>; readonly looseEnds: readonly { readonly code: string }[] };
   readonly documents: readonly { readonly name: string; readonly items: readonly Item[] }[];
 }
 
-/**
- * Forty orders, 38 labels and two return labels to print, eleven slips of the channels' own behind their labels, and ten made from the orders of the
- * channel with an order file.
- */
-export const EXPECTED_STACK = { parcels: 40, pages: 61 };
+/** What is printed for all forty orders: 38 labels and two return labels. */
+export const EXPECTED_PARCELS = 40;
+
+/** All but the six on sheets, with eleven slips of the channels' own behind their labels, and ten made from the orders of the channel with an order file. */
+export const EXPECTED_ROLL = { parcels: 34, pages: 55, sheets: 55 };
+
+/** The labels that came as pictures lie two a sheet, from the second position: four sheets, the first and the last half full. */
+export const EXPECTED_SHEETS = { parcels: 6, pages: 6, sheets: 4 };
 
 /** Two of them go abroad: their three declarations come out on the other printer. */
-export const EXPECTED_OFFICE = { parcels: 2, pages: 3 };
+export const EXPECTED_OFFICE = { parcels: 2, pages: 3, sheets: 3 };
 
 /** Of the twelve orders in that file one still waits for its label, one is cancelled. */
 export const EXPECTED_ORDERS = { orders: 12, packed: 10, held: 0, 'no-label': 1, 'not-expected': 1 };
@@ -43,17 +46,18 @@ export function differences(record: Recorded, documents: readonly DemoDocument[]
       ...lostForms(name, items),
     ];
   });
-  const stacks = record.stacks.map(({ output, parcels, pages }) => told(output, { parcels, pages }));
+  const stacks = record.stacks.map(({ output, ...stack }) => told(output, stack));
   return [
     ...wrong,
     ...[...made.keys()].map((name) => `${name}: not expected`),
     ...differ('orders:', [JSON.stringify(record.orders?.sums)], [JSON.stringify(EXPECTED_ORDERS)]),
     ...differ('loose ends:', record.orders?.looseEnds.map(({ code }) => code) ?? [], ['orders/no-label']),
-    ...differ('stacks:', stacks, [told('roll', EXPECTED_STACK), told('office', EXPECTED_OFFICE)]),
+    ...differ('stacks:', stacks, [told('roll', EXPECTED_ROLL), told('label-sheets', EXPECTED_SHEETS), told('office', EXPECTED_OFFICE)]),
   ];
 }
 
-const told = (output: string, { parcels, pages }: typeof EXPECTED_STACK): string => `${output} ${parcels} parcels on ${pages} pages`;
+const told = (output: string, { parcels, pages, sheets }: Omit<Recorded['stacks'][number], 'output'>): string =>
+  `${output} ${parcels} parcels, ${pages} pages on ${sheets} sheets`;
 
 const endOf = ({ role, state, reason }: Item): string => [role, state, ...(reason ? [reason.code] : [])].join(' ');
 

@@ -17,8 +17,10 @@ grid: 203dpi
 out: out
 
 # Another printer: customs declarations that can't be read at the size of a label go there at true size, each with its parcel's number.
+# Label sheets that are cut in two are an output of their own: one channel's labels lie on them, two a sheet.
 outputs:
   office: { media: letter, margins: 5mm }
+  label-sheets: { media: letter, margins: 5mm }
 large-pages: office
 
 # What stands on slips that are made from orders, and by what parcels are sorted.
@@ -47,10 +49,13 @@ channels:
     files: inbox/${SHEETS_OF_TWO}/*
     recipe: two-halves
 
-  # Pictures, some with wrong resolution data.
+  # Pictures, some with wrong resolution data. They are laid on label sheets, two a sheet; the first position of the first is used up.
   - name: ${PICTURES}
     files: inbox/${PICTURES}/*
-    recipe: label-pages
+    print-on: label-sheets
+    recipe: two-up-sheets
+    options:
+      impose: { first-free: 2, cut-marks: true }
 
   # This channel hands over two kinds of pages: label and slip on one page …
   - name: ${PAGES} with slip
