@@ -25,7 +25,7 @@ const cellsOf = (name: string): string[][] => parse(readFileSync(join(folder, 'o
 
 beforeAll(async () => {
   files = await writeDay(folder, day);
-  parcels = expectedParcels(files);
+  parcels = expectedParcels(files, day.stackOrder);
   ended = await runBuilt(['run', '--config', 'pipeline.yaml', '--no-color', '--date', DAY], folder);
   record = JSON.parse(readFileSync(join(folder, 'out', 'run.json'), 'utf8')) as Recorded;
   told = toldBy(record, folder);

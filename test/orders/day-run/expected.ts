@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
-import { artOf, type DayFile } from './files.js';
-import { MANY, PAIRS, PICTURES, SINGLES, trackingOf, type RunDay, type RunLabel, type RunOrder } from './run-day.js';
+import { artOf, CARRIER_OF, type DayFile } from './files.js';
+import { MANY, PAIRS, PICTURES, SINGLES, trackingOf, type RunDay, type RunLabel, type RunOrder, type SortedBy } from './run-day.js';
 
 /** A parcel as it must lie in the stack. */
 export interface Parcel {
@@ -14,23 +14,18 @@ export interface Parcel {
 }
 
 /**
- * The parcels in the order in which they are to be packed: by ship-by day (unknown last), then order number (unknown last), then as the files lie. A
- * return label goes with the parcel of its order, behind all else; where that has none, alone.
+ * The parcels in the order in which they are to be packed: as the day sorts them, then as the files lie. A return label goes with the parcel of its
+ * order, behind all else; where that has none, alone.
  */
-export function expectedParcels(files: readonly DayFile[]): readonly Parcel[] {
+export function expectedParcels(files: readonly DayFile[], stackOrder: readonly SortedBy[]): readonly Parcel[] {
   const inOrder = files.toSorted((a, b) => channelOf(a) - channelOf(b) || (a.path < b.path ? -1 : 1));
   const ready = [...new Set(inOrder.flatMap(({ labels }) => labels))].filter(({ ends }) => ends === 'ready');
   const outbound = ready.filter(({ kind }) => kind !== 'return');
   const returnsOf = ({ orders }: RunLabel): readonly RunLabel[] =>
     ready.filter(({ kind, orders: own }) => kind === 'return' && own.some(({ number }) => orders.some((order) => order.number === number)));
   const alone = ready.filter((each) => each.kind === 'return' && !outbound.some((other) => returnsOf(other).includes(each)));
-  const keyOf = ({ kind, orders }: RunLabel): string => {
-    if (kind === 'return') return '9 Z';
-    const days = orders.flatMap(({ shipBy }) => (shipBy === '' ? [] : [shipBy])).sort();
-    return `${days[0] ?? '9'} ${orders.map(({ number }) => number).sort()[0] ?? ''}`;
-  };
   return [...outbound, ...alone]
-    .map((each, at) => ({ each, at, key: keyOf(each) }))
+    .map((each, at) => ({ each, at: inOrder.findIndex(({ labels }) => labels.includes(each)) * 1000 + at, key: sortKey(each, stackOrder) }))
     .sort((a, b) => (a.key === b.key ? a.at - b.at : a.key < b.key ? -1 : 1))
     .map(({ each }): Parcel => {
       if (each.kind === 'return') return { codes: [codesOf(each)], orders: [], tracking: '', pages: ['return-label'] };
@@ -43,6 +38,27 @@ export function expectedParcels(files: readonly DayFile[]): readonly Parcel[] {
         pages: ['label', 'slip', ...form, ...returns.map(() => 'return-label' as const)],
       };
     });
+}
+
+/** Behind everything that is known. */
+const UNKNOWN = '~';
+
+/** A text that sorts as the parcel is to lie: numbers in names by their value, what isn't known last; a return label alone knows no order. */
+function sortKey({ kind, channel, orders }: RunLabel, stackOrder: readonly SortedBy[]): string {
+  const own = kind === 'return' ? [] : orders;
+  const items = own.flatMap((order) => (order.more ? [...order.items, order.more] : order.items));
+  const skus = [...new Set(items.map(({ sku }) => sku))];
+  const first = (texts: readonly string[]): string =>
+    texts.map((text) => text.toLowerCase().replaceAll(/\d+/g, (digits) => digits.padStart(9, '0'))).sort()[0] ?? UNKNOWN;
+  const keys: Readonly<Record<SortedBy, () => string>> = {
+    'ship-by': () => first(own.flatMap(({ shipBy }) => (shipBy === '' ? [] : [shipBy]))),
+    sku: () => (skus.length > 1 ? '}' : first(skus)),
+    bin: () => first(items.map(({ bin }) => bin)),
+    channel: () => String(channel),
+    carrier: () => first([CARRIER_OF[channel] ?? '']),
+    'order-number': () => first(own.map(({ number }) => number)),
+  };
+  return stackOrder.map((key) => keys[key]()).join('\n');
 }
 
 function knownTracking({ channel, content, orders }: RunLabel): string {

@@ -1,12 +1,12 @@
-import { CHANNEL_NUMBERS, folderOf } from './files.js';
-import { MANY, PAIRS, PICTURES, SINGLES, type RunItem, type RunOrder } from './run-day.js';
+import { folderOf } from './files.js';
+import { CHANNEL_NUMBERS, MANY, PAIRS, PICTURES, SINGLES, type RunItem, type RunOrder } from './run-day.js';
 
 export interface ExportFile {
   readonly path: string;
   readonly text: string;
 }
 
-const HEADS = ['Order', 'Status', 'Ship by', 'Buyer', 'Street', 'Town', 'Postcode', 'Country', 'SKU', 'Item', 'Pieces', 'Bin', 'Tracking', 'Parcels', 'With'] as const; // prettier-ignore
+const HEADS = ['Order', 'Status', 'Ship by', 'Buyer', 'Street', 'Town', 'Postcode', 'Country', 'SKU', 'Item', 'Pieces', 'Bin', 'Tracking', 'Parcels', 'With', 'Gift message'] as const; // prettier-ignore
 
 /** In front of a cell that is written as it is, whatever stands in it. */
 export const RAW = '\u0000';
@@ -30,6 +30,7 @@ export const ordersBlock = (channel: number): string => {
     tracking: Tracking
     parcels: Parcels
     together: With
+    gift-message: Gift message
   max-age: 14d
 ${channel === PAIRS ? '  date-order: day-month-year\n' : ''}`;
 };
@@ -50,7 +51,7 @@ function row(order: RunOrder, item: RunItem, file: 1 | 2): Record<(typeof HEADS)
   const base = {
     ...{ Order: order.number, Status: order.status, 'Ship by': order.shipBy, Buyer: order.buyer, Street: order.street, Town: order.town },
     ...{ Postcode: order.postcode, Country: 'US', SKU: item.sku, Item: item.name, Pieces: String(item.quantity), Bin: item.bin },
-    ...{ Tracking: order.tracking.join(', '), Parcels: String(order.parcels), With: order.together },
+    ...{ Tracking: order.tracking.join(', '), Parcels: String(order.parcels), With: order.together, 'Gift message': order.giftMessage },
   };
   const cells = Object.entries(order.cells).filter(([name]) => name.startsWith('2:') === (file === 2) || !name.includes(':'));
   return { ...base, ...Object.fromEntries(cells.map(([name, value]) => [name.replace('2:', ''), value])) };

@@ -8,10 +8,8 @@ import { tidewick } from '../../samples/labels/tidewick.js';
 import { label, layout, LETTER, other, slip, type LayoutPage } from '../../samples/layout.js';
 import { packingSlip, receipt } from '../../samples/other-pages.js';
 import { sample } from '../../samples/sample.js';
-import { CHANNELS, STUDIO } from '../../samples/names.js';
-import { MANY, PAIRS, PICTURES, SHEETS, SINGLES, type RunLabel } from './run-day.js';
-
-export const CHANNEL_NUMBERS = [SHEETS, MANY, PAIRS, PICTURES, SINGLES];
+import { CARRIERS, CHANNELS, STUDIO } from '../../samples/names.js';
+import { CHANNEL_NUMBERS, PAIRS, PICTURES, SHEETS, type RunLabel } from './run-day.js';
 
 export interface DayFile {
   readonly path: string;
@@ -21,6 +19,15 @@ export interface DayFile {
 }
 
 export const folderOf = (channel: number): string => (CHANNELS[channel] ?? '').toLowerCase();
+
+/** By channel. */
+export const CARRIER_OF: readonly string[] = [
+  CARRIERS.tidewick,
+  CARRIERS.fernwhistle,
+  CARRIERS.norrvane,
+  CARRIERS.overmoor,
+  CARRIERS.kestomar,
+];
 
 const ART: readonly ((content: LabelContent) => Drawing)[] = [tidewick, fernwhistle, norrvane, overmoor, kestomar];
 /** The label as its channel draws it, whole. */
@@ -50,7 +57,13 @@ async function drawFile(channel: number, labels: readonly RunLabel[]): Promise<r
   const name = `${folderOf(channel)}/${first.fileName ?? `download ${String(first.serial).padStart(4, '0')}`}`;
   const isPicture = channel === PICTURES || first.spoiled === 'as-picture';
   const pages = labels.flatMap((each) => pagesOf(channel, each));
-  const made = layout({ name, about: name, traits: isPicture ? ['picture-file'] : [], pages: () => pages });
+  // Pictures are kept by the layout's name: no other day may have one of that name.
+  const made = layout({
+    name: `${name} ${first.content.serial}`,
+    about: name,
+    traits: isPicture ? ['picture-file'] : [],
+    pages: () => pages,
+  });
   const { bytes } = await sample(made, isPicture ? 'bilevel' : 'vector', 0);
   const path = `${name}.${isPicture ? 'png' : 'pdf'}`;
   if (first.spoiled === 'cut-off') return [{ path, bytes: bytes.slice(0, Math.floor(bytes.length * 0.6)), labels }];

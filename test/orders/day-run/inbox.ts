@@ -1,8 +1,8 @@
 import { mkdirSync, utimesSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { CARRIERS, STUDIO } from '../../samples/names.js';
+import { STUDIO } from '../../samples/names.js';
 import { exportFiles, ordersBlock } from './exports.js';
-import { drawFiles, folderOf, type DayFile } from './files.js';
+import { CARRIER_OF, drawFiles, folderOf, type DayFile } from './files.js';
 import { MANY, PAIRS, PICTURES, SHEETS, SINGLES, type RunDay, type RunOrder } from './run-day.js';
 
 const STEPS: Readonly<Record<number, string>> = {
@@ -18,10 +18,8 @@ const STEPS: Readonly<Record<number, string>> = {
 const recipe = (channel: number): string =>
   `about: A channel of the day.\n${ordersBlock(channel)}steps:\n${[...(STEPS[channel] ?? '').split('|'), 'verify', 'number'].map((step) => `  - ${step}\n`).join('')}`;
 
-const CARRIER = [CARRIERS.tidewick, CARRIERS.fernwhistle, CARRIERS.norrvane, CARRIERS.overmoor, CARRIERS.kestomar];
-
 /** The channels that have anything in these files, and what kinds of files those are. */
-function pipeline(paths: readonly string[]): string {
+function pipeline(paths: readonly string[], stackOrder: readonly string[]): string {
   const channels = [SHEETS, MANY, PAIRS, PICTURES, SINGLES].flatMap((channel) => {
     const folder = folderOf(channel);
     const own = paths.filter((path) => path.startsWith(`${folder}/`));
@@ -30,7 +28,7 @@ function pipeline(paths: readonly string[]): string {
     return `  - name: ${folder}
     files: [${kinds.map((kind) => `inbox/${folder}/*.${kind}`).join(', ')}]
     orders: inbox/${folder}/orders-*
-    carrier: ${CARRIER[channel] ?? ''}
+    carrier: ${CARRIER_OF[channel] ?? ''}
     recipe: recipes/${folder}.yaml
 `;
   });
@@ -41,7 +39,7 @@ jobs: 2
 studio:
   name: ${STUDIO}
   contact: [7 Example Street, Sampleton XX 00001, 555-0142]
-stack-order: [ship-by, order-number]
+stack-order: [${stackOrder.join(', ')}]
 lists: letter
 channels:
 ${channels.join('')}`;
@@ -70,6 +68,12 @@ export async function writeDay(folder: string, day: RunDay): Promise<readonly Da
   for (const { path, bytes } of files) write(`inbox/${path}`, bytes);
   writeExports(folder, day.orders);
   for (const channel of [SHEETS, MANY, PAIRS, PICTURES, SINGLES]) write(`recipes/${folderOf(channel)}.yaml`, recipe(channel));
-  write('pipeline.yaml', pipeline(files.map(({ path }) => path)));
+  write(
+    'pipeline.yaml',
+    pipeline(
+      files.map(({ path }) => path),
+      day.stackOrder,
+    ),
+  );
   return files;
 }

@@ -9,6 +9,9 @@ export const DAY = '2026-11-28';
 export const PREFIXES = ['KLN', 'MGM', 'INK', 'PRG', 'GLZ'] as const;
 /** Each channel by its number, from 0. */
 export const [SHEETS, MANY, PAIRS, PICTURES, SINGLES] = [0, 1, 2, 3, 4] as const;
+export const CHANNEL_NUMBERS: readonly number[] = [SHEETS, MANY, PAIRS, PICTURES, SINGLES];
+/** Those whose exports are tables, so that a line of them is a row. */
+export const TABLES: readonly number[] = [SHEETS, MANY, PAIRS, SINGLES];
 
 /** Where an order ends; `absent`: its row can't be read. */
 export type Place = 'packed' | 'held' | 'no-label' | 'not-expected' | 'absent';
@@ -34,6 +37,7 @@ export interface RunOrder {
   readonly tracking: readonly string[];
   readonly parcels: number;
   readonly together: string;
+  readonly giftMessage: string;
   readonly cells: Readonly<Record<string, string>>;
   /** Cells of rows that its export has once more, at its end. */
   readonly again?: Readonly<Record<string, string>>;
@@ -83,6 +87,16 @@ const GOODS: readonly (readonly [sku: string, name: string, bin: string])[] = [
   ['PRINT-A4', 'Linocut of two herons', 'C1'],
 ];
 
+/** By what a day's parcels are sorted. */
+export const SORTED_BY = ['ship-by', 'sku', 'bin', 'channel', 'carrier', 'order-number'] as const;
+export type SortedBy = (typeof SORTED_BY)[number];
+
+/** One item of one row, so that what is wrong with it is told once. */
+export const LONE: Partial<RunOrder> = { items: [{ sku: 'MUG-1', name: 'Stoneware mug', quantity: 1, bin: 'A1' }] };
+
+/** Puts something into a day: a fault, or orders that are good and not plain. */
+export type Plant = (day: RunDay) => void;
+
 /** Makes orders and labels that fit, and keeps what is to come of them. */
 export class RunDay {
   readonly random: Random;
@@ -91,8 +105,20 @@ export class RunDay {
   readonly planted: Planted[] = [];
   #count = 0;
 
-  constructor(seed: number) {
+  /** The channels that are to have orders, by number. */
+  readonly channels: readonly number[];
+  readonly stackOrder: readonly SortedBy[];
+
+  constructor(seed: number, given: Partial<Pick<RunDay, 'channels' | 'stackOrder'>> = {}) {
     this.random = new Random(seed);
+    this.channels = given.channels ?? CHANNEL_NUMBERS;
+    this.stackOrder = given.stackOrder ?? ['ship-by', 'order-number'];
+  }
+
+  /** One of the day's channels that is among these; the first of these where none is. */
+  any(of: readonly number[] = CHANNEL_NUMBERS): number {
+    const own = of.filter((each) => this.channels.includes(each));
+    return this.random.pick(own.length > 0 ? own : of.slice(0, 1));
   }
 
   order(channel: number, place: Place, given: Partial<RunOrder> = {}): RunOrder {
@@ -110,7 +136,7 @@ export class RunDay {
       items: goods.map(([sku, name, bin]) => ({ sku, name, bin, quantity: 1 + random.below(3) })),
       status: 'Paid',
       shipBy: random.pick(['2026-11-28', '2026-11-29', '2026-11-30']),
-      ...{ tracking: [], parcels: 1, together: '', cells: {}, files: [1] },
+      ...{ tracking: [], parcels: 1, together: '', giftMessage: '', cells: {}, files: [1] },
       ...given,
       place,
     };
@@ -170,6 +196,11 @@ export class RunDay {
 
   plant(what: string, at: Planted['at'], code: DiagnosticCode, order: RunOrder | undefined): void {
     this.planted.push({ what, at, code, order: order?.number ?? '' });
+  }
+
+  /** The same at several places. */
+  plantAt(places: readonly Planted['at'][], what: string, code: DiagnosticCode, order: RunOrder | undefined): void {
+    for (const at of places) this.plant(what, at, code, order);
   }
 }
 

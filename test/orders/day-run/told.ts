@@ -86,7 +86,7 @@ export function toldBy(record: Recorded, folder: string): Told {
 
 /** The same by what was planted. @param told tells which channels have slips of their own: only those are items */
 export function planted(day: RunDay, files: readonly DayFile[], told: Told): Told {
-  const parcels = expectedParcels(files);
+  const parcels = expectedParcels(files, day.stackOrder);
   const pages = parcels.flatMap((parcel, at) => parcel.pages.map((role) => `${at + 1} ${role}`)).map((each, at) => `${at + 1}: ${each}`);
   const at = (where: string): readonly string[] =>
     day.planted
