@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { TUNING, UNSEEN } from './designs/content.js';
 import { build } from './kit/build.js';
 import { SIZES } from './kit/page.js';
+import { FOURTH_A } from './layouts/fourth-a.js';
 import { FRESH_A } from './layouts/fresh-a.js';
 import { FRESH_B } from './layouts/fresh-b.js';
 import { FRESH_C } from './layouts/fresh-c.js';
@@ -47,10 +48,11 @@ const HALVES = {
   fresh: [...FRESH_A, ...FRESH_B, ...FRESH_C, freshNone],
   'second-sight': [...SECOND_A, ...SECOND_B],
   'third-sight': [...THIRD_A, ...THIRD_B, thirdNone],
+  'fourth-sight': [...FOURTH_A],
 } as const;
 const wanted = process.argv.slice(2);
 
-for (const half of ['tuning', 'unseen', 'fresh', 'second-sight', 'third-sight'] as const) {
+for (const half of ['tuning', 'unseen', 'fresh', 'second-sight', 'third-sight', 'fourth-sight'] as const) {
   for (const layout of HALVES[half]) {
     if (wanted.length > 0 && !wanted.some((each) => layout.name.includes(each))) continue;
     const began = performance.now();

@@ -1,10 +1,11 @@
 import { copyFileSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { extname, join } from 'node:path';
 import prettier from 'prettier';
 import { askew, difference, inkBounds, pageSizes, rounded } from './measure.js';
 import type { Document, Half, LabelTruth, Layout, Page, PageTruth, Part, Truth } from './page.js';
 import { produce } from './produce.js';
+import { pictureFile } from './server.js';
 import type { Box, Turn } from './shapes.js';
 
 const isLabel = (part: Part): boolean => part.role === 'label' || part.role === 'return-label';
@@ -25,7 +26,8 @@ const blackened = (document: Document): Document => ({
 });
 
 /** A scan is measured as it was before the scanner: straight and clean. */
-const unscanned = (document: Document): Document => (document.producer.startsWith('scan') ? { ...document, producer: 'cairo' } : document);
+const unscanned = (document: Document): Document =>
+  document.producer.startsWith('scan') || document.producer === 'picture-file' ? { ...document, producer: 'cairo' } : document;
 
 /** Bounds of one part of each page, measured on the same page with only that part on it; `whole` must show the same there. */
 function boundsOf(
@@ -61,8 +63,9 @@ function labelTruth(page: Page, part: Part, found: { edge: Box | undefined; ink:
 
 /** Makes a document's PDF and its truth. */
 function truthOf(document: Document, folder: string): { pdf: string; pages: PageTruth[] } {
-  const pdf = produce(document, () => true, folder, 'whole');
-  const sizes = pageSizes(pdf);
+  const isFile = document.producer === 'picture-file';
+  const pdf = isFile ? pictureFile(document, folder, 'whole') : produce(document, () => true, folder, 'whole');
+  const sizes = isFile ? document.pages.map(({ width, height }) => ({ width, height })) : pageSizes(pdf);
   if (sizes.length !== document.pages.length) throw new Error(`${document.name}: ${sizes.length} pages, ${document.pages.length} expected`);
   for (const [index, { width, height, rotate = 0 }] of document.pages.entries()) {
     const { width: w = 0, height: h = 0 } = sizes[index] ?? {};
@@ -102,7 +105,7 @@ export async function build(layout: Layout, half: Half, into: string): Promise<s
       const { pdf, pages } = truthOf(document, folder);
       const truth: Truth = { producer: document.producer, layout: layout.name, half, pages };
       mkdirSync(into, { recursive: true });
-      copyFileSync(pdf, join(into, `${document.name}.pdf`));
+      copyFileSync(pdf, join(into, `${document.name}${extname(pdf)}`));
       const json = await prettier.format(JSON.stringify(truth), { parser: 'json', printWidth: 140 });
       writeFileSync(join(into, `${document.name}.json`), json);
       done.push(document.name);

@@ -21,7 +21,17 @@ export type Producer =
   | 'tcpdf'
   | 'pdftex'
   | 'pixels'
-  | 'scan-colour';
+  | 'scan-colour'
+  | 'itext'
+  | 'pdfbox'
+  | 'fpdf'
+  | 'dompdf'
+  | 'pdfkit'
+  | 'jspdf'
+  | 'libharu'
+  | 'wkhtmltopdf'
+  | 'scan-flat'
+  | 'picture-file';
 export type Kind =
   'label' | 'return-label' | 'packing-slip' | 'customs' | 'instructions' | 'invoice' | 'advert' | 'blank' | 'pick-list' | 'other';
 export type Edge = 'frame' | 'cut' | 'picture' | 'ink' | 'page';
@@ -58,6 +68,8 @@ export interface Document {
   /** Dots per inch of producers that make pictures, 203 unless told; scans have their own. */
   readonly dpi?: number;
   readonly grey?: boolean;
+  /** Picture files only: says nothing of its dots per inch. */
+  readonly bare?: boolean;
 }
 
 export interface Layout {
@@ -86,7 +98,7 @@ export interface PageTruth {
   readonly labels: readonly LabelTruth[];
   readonly slip?: Box;
 }
-export type Half = 'tuning' | 'unseen' | 'fresh' | 'second-sight' | 'third-sight';
+export type Half = 'tuning' | 'unseen' | 'fresh' | 'second-sight' | 'third-sight' | 'fourth-sight';
 export interface Truth {
   readonly producer: Producer;
   readonly layout: string;

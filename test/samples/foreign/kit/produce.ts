@@ -10,6 +10,7 @@ import { PRAWN } from './prawn.js';
 import { rasterise, scanPage } from './raster.js';
 import { REPORTLAB } from './reportlab.js';
 import { convertOffice, printHtml, run } from './run.js';
+import { isServed, serve } from './server.js';
 import { n, svgPage } from './svg.js';
 import { TCPDF } from './tcpdf.js';
 import { texDocument } from './tex.js';
@@ -48,7 +49,11 @@ function troff(document: Document, wanted: (part: Part) => boolean, folder: stri
 }
 
 function make(document: Document, wanted: (part: Part) => boolean, folder: string, pdf: string): void {
-  const { pages, dpi = 203 } = document;
+  const { pages, dpi = 203, producer } = document;
+  if (isServed(producer)) {
+    serve(producer, document, wanted, folder, pdf);
+    return;
+  }
   const base = join(folder, 'document');
   const pictures = (): string[] =>
     pages.map((page, index) =>
@@ -59,7 +64,7 @@ function make(document: Document, wanted: (part: Part) => boolean, folder: strin
       }),
     );
   const drawn = (): string => JSON.stringify(pages.map((page) => ({ ...page, shapes: shapesOf(page, wanted) })));
-  switch (document.producer) {
+  switch (producer) {
     case 'chromium':
       writeFileSync(`${base}.html`, htmlDocument(document, wanted));
       printHtml(`${base}.html`, pdf, folder);

@@ -14,9 +14,9 @@ export function rasterise(
   size: { readonly width: number; readonly height: number },
   shapes: readonly Shape[],
   to: string,
-  options: { readonly dpi: number; readonly ink: Ink; readonly fonts?: Partial<Record<Family, string>> },
+  options: { readonly dpi: number; readonly ink: Ink; readonly fonts?: Partial<Record<Family, string>>; readonly bare?: boolean },
 ): string {
-  const { dpi, ink } = options;
+  const { dpi, ink, bare = false } = options;
   writeFileSync(`${to}.svg`, svgPage(size, shapes, options.fonts));
   const [w, h] = [size.width, size.height].map((each) => String(Math.round((each / 72) * dpi)));
   run('rsvg-convert', ['--background-color=white', '-w', w ?? '', '-h', h ?? '', '-o', `${to}.raw.png`, `${to}.svg`]);
@@ -32,9 +32,9 @@ export function rasterise(
     ...resolution,
     ...kinds[ink],
     '-strip',
-    ...resolution,
+    ...(bare ? [] : resolution),
     '-define',
-    'png:exclude-chunks=date,time',
+    bare ? 'png:exclude-chunks=date,time,phys' : 'png:exclude-chunks=date,time',
     file,
   ]);
   return file;
@@ -60,12 +60,19 @@ export function scanPage(
   page: Page,
   shapes: readonly Shape[],
   to: string,
-  options: { readonly dpi: number; readonly g4: boolean; readonly shade?: boolean; readonly colour?: boolean; readonly seed: number },
+  options: {
+    readonly dpi: number;
+    readonly g4: boolean;
+    readonly shade?: boolean;
+    readonly colour?: boolean;
+    readonly clean?: boolean;
+    readonly seed: number;
+  },
 ): string {
-  const { dpi, g4, seed, shade = false, colour = false } = options;
+  const { dpi, g4, seed, shade = false, colour = false, clean: flat = false } = options;
   const clean = rasterise(page, shapes, to, { dpi, ink: 'grey' });
   const askew = ['-virtual-pixel', 'white', '-distort', 'SRT', String(page.skew ?? 0)];
-  const noise = ['-seed', String(seed), '-attenuate', g4 ? '0.5' : '0.16', '+noise', 'Gaussian'];
+  const noise = ['-seed', String(seed), '-attenuate', g4 ? '0.5' : flat ? '0.05' : '0.16', '+noise', 'Gaussian'];
   // Uneven light, as a telephone's camera or an open lid gives it: darker towards one corner.
   const light = shade
     ? ['(', '+clone', '-sparse-color', 'Bilinear', '0,0 white %[w],%[h] gray72', ')', '-compose', 'Multiply', '-composite']
@@ -90,7 +97,7 @@ export function scanPage(
     ]);
     return file;
   }
-  const end = g4 ? ['-threshold', '58%', '-type', 'bilevel', '-compress', 'Group4'] : ['-quality', '28'];
+  const end = g4 ? ['-threshold', '58%', '-type', 'bilevel', '-compress', 'Group4'] : ['-quality', flat ? '34' : '28'];
   run('/usr/bin/convert', [clean, ...look, ...end, '-strip', ...resolution, file]);
   return file;
 }
