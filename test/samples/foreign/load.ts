@@ -7,7 +7,7 @@ export const HALVES = ['tuning', 'unseen', 'fresh', 'second-sight', 'third-sight
 export type Half = (typeof HALVES)[number];
 
 export interface ForeignFile {
-  /** `t01-browser-slip-1.pdf` */
+  /** `t01-browser-slip-1.pdf`; some are pictures by themselves, `w08-picture-files-1.png` */
   readonly file: string;
   readonly bytes: Uint8Array;
   readonly truth: Truth;
@@ -17,12 +17,12 @@ export interface ForeignFile {
 export function foreignFiles(half: Half): readonly ForeignFile[] {
   const folder = join(import.meta.dirname, half);
   return readdirSync(folder)
-    .filter((name) => name.endsWith('.pdf'))
+    .filter((name) => /\.(?:pdf|png)$/.test(name))
     .sort()
     .map((file) => ({
       file,
       bytes: new Uint8Array(readFileSync(join(folder, file))),
-      truth: JSON.parse(readFileSync(join(folder, file.replace(/\.pdf$/, '.json')), 'utf8')) as Truth,
+      truth: JSON.parse(readFileSync(join(folder, file.replace(/\.\w+$/, '.json')), 'utf8')) as Truth,
     }));
 }
 

@@ -7,6 +7,9 @@ import { TUNING, UNSEEN } from './designs/content.js';
 import { build } from './kit/build.js';
 import { SIZES } from './kit/page.js';
 import { FOURTH_A } from './layouts/fourth-a.js';
+import { FOURTH_B } from './layouts/fourth-b.js';
+import { FOURTH_C } from './layouts/fourth-c.js';
+import { fourthNone } from './layouts/fourth-none.js';
 import { FRESH_A } from './layouts/fresh-a.js';
 import { FRESH_B } from './layouts/fresh-b.js';
 import { FRESH_C } from './layouts/fresh-c.js';
@@ -48,7 +51,7 @@ const HALVES = {
   fresh: [...FRESH_A, ...FRESH_B, ...FRESH_C, freshNone],
   'second-sight': [...SECOND_A, ...SECOND_B],
   'third-sight': [...THIRD_A, ...THIRD_B, thirdNone],
-  'fourth-sight': [...FOURTH_A],
+  'fourth-sight': [...FOURTH_A, ...FOURTH_B, ...FOURTH_C, fourthNone],
 } as const;
 const wanted = process.argv.slice(2);
 

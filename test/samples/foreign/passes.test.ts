@@ -25,6 +25,8 @@ interface Figures {
  * The second-sight part is a later look with the same distance: at first sight 99 of its 147 labels were found, 44 held, 9 sheets wrong, 31 of 32 pages
  * without a label kept, 15 of 43 kinds told. So is the third-sight part, two thirds of it plain documents of the trade: at first sight 108 of its 128 labels were
  * found, 16 held, 7 sheets wrong (5 on a label, 2 vouchers), 35 of 37 pages without a label kept, 31 of 35 kinds told.
+ * The fourth-sight part is plain documents alone: at first sight 140 of its 144 labels were found, 4 held, no sheet wrong, 47 of 47 pages without a label kept,
+ * 37 of 38 kinds told.
  */
 const FIGURES: Readonly<Record<string, Figures>> = {
   't01-browser-slip': { found: 15, kinds: '15 of 15' },
@@ -93,6 +95,24 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   'v15-far-words': { found: 7 },
   'v16-odd-ones': { found: 5, held: 3 },
   'v17-none': { found: 0, kinds: '8 of 9' },
+  'w01-label-alone': { found: 10 },
+  'w02-upper-half': { found: 8 },
+  'w03-quarter': { found: 6, held: 2 },
+  'w04-slip-beside': { found: 8, kinds: '8 of 8' },
+  'w05-label-and-record': { found: 8 },
+  'w06-two-pictures': { found: 14 },
+  'w07-flatbed': { found: 8 },
+  'w08-picture-files': { found: 8 },
+  'w09-picture-on-page': { found: 8 },
+  'w10-small-pages': { found: 8 },
+  'w11-a5-page': { found: 7, held: 1 },
+  'w12-then-invoice': { found: 8 },
+  'w13-return-letter': { found: 8, kinds: '8 of 8' },
+  'w14-declared': { found: 8, kinds: '4 of 4' },
+  'w15-wide-label': { found: 8 },
+  'w16-order-page': { found: 7, held: 1 },
+  'w17-slip-below': { found: 8, kinds: '7 of 8' },
+  'w18-none': { found: 0, kinds: '10 of 10' },
 };
 
 const totals = new Map<Half, Tally[]>();
@@ -118,7 +138,7 @@ describe.each(HALVES)('labels of other producers, %s part', (half) => {
     expect(layouts.filter((layout) => !(layout in FIGURES))).toEqual([]);
     const pages = files.flatMap(({ truth }) => truth.pages);
     expect(pages.filter(({ labels }) => labels.length > 0).length).toBeGreaterThanOrEqual(
-      { 'second-sight': 120, 'third-sight': 110 }[half as string] ?? 150,
+      { 'second-sight': 120, 'third-sight': 110, 'fourth-sight': 130 }[half as string] ?? 150,
     );
     expect(pages.filter(({ labels }) => labels.length === 0).length).toBeGreaterThanOrEqual(30);
   });

@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -7,14 +8,20 @@ import { CARRIERS, TUNING, UNSEEN } from './designs/content.js';
 import { inkBounds, pageSizes, renderGrey } from './kit/measure.js';
 import { FRESH } from './designs/fresh-words.js';
 import { SECOND } from './designs/second-words.js';
+import { FOURTH } from './designs/fourth-words.js';
 import { THIRD } from './designs/third-words.js';
 import type { ForeignFile, Half, LabelTruth } from './load.js';
 import { foreignCorpus, foreignFiles, HALVES } from './load.js';
 
 const pathOf = ({ file, truth }: ForeignFile): string => join(import.meta.dirname, truth.half, file);
+const documents = (): readonly ForeignFile[] => foreignCorpus().filter(({ file }) => file.endsWith('.pdf'));
 const labelPages = (half: Half) => foreignFiles(half).flatMap(({ truth }) => truth.pages.filter(({ labels }) => labels.length > 0));
 /** Layouts with labels and pages with labels; the first three parts have ten and 150. */
-const SIZES: Partial<Record<Half, readonly [number, number]>> = { 'second-sight': [15, 120], 'third-sight': [16, 110] };
+const SIZES: Partial<Record<Half, readonly [number, number]>> = {
+  'second-sight': [15, 120],
+  'third-sight': [16, 110],
+  'fourth-sight': [17, 130],
+};
 const DPI = 150;
 
 /** Sides of a box along which nothing is printed within 1 pt inside. */
@@ -42,10 +49,10 @@ describe('samples of foreign producers', () => {
     for (const half of HALVES) {
       const names = readdirSync(join(import.meta.dirname, half));
       const stems = (end: string): string[] => names.filter((name) => name.endsWith(end)).map((name) => name.slice(0, -end.length));
-      expect(stems('.json')).toEqual(stems('.pdf'));
+      expect(stems('.json')).toEqual([...stems('.pdf'), ...stems('.png')].sort());
     }
     const bytes = filesUnder('test/samples/foreign').reduce((sum, path) => sum + statSync(join(ROOT, path)).size, 0);
-    expect(bytes).toBeLessThan(21 * 1024 * 1024);
+    expect(bytes).toBeLessThan(25 * 1024 * 1024);
   });
 
   it.each(HALVES)(
@@ -90,7 +97,7 @@ describe('samples of foreign producers', () => {
   it('are unknown to the program and its recipes', () => {
     const words = [
       ...CARRIERS,
-      ...[TUNING, UNSEEN, FRESH, SECOND, THIRD].flatMap((each) => [...each.shops, ...each.people, ...each.marks]),
+      ...[TUNING, UNSEEN, FRESH, SECOND, THIRD, FOURTH].flatMap((each) => [...each.shops, ...each.people, ...each.marks]),
     ];
     const found = [...filesUnder('src'), ...filesUnder('recipes')].flatMap((path) => {
       const text = textOf(path).toLowerCase();
@@ -100,14 +107,25 @@ describe('samples of foreign producers', () => {
   });
 
   outsideCheck('have as many pages as their truth, of its sizes', ['pdfinfo'], () => {
-    for (const each of foreignCorpus()) {
+    for (const each of documents()) {
       const told = each.truth.pages.map(({ width, height }) => ({ width, height }));
       expect(pageSizes(pathOf(each)), each.file).toEqual(told);
     }
   });
 
+  outsideCheck('are pictures of the pixels that their truth says, where they are no documents', ['convert'], () => {
+    const files = foreignCorpus().filter(({ file }) => file.endsWith('.png'));
+    expect(files.length).toBeGreaterThanOrEqual(8);
+    for (const each of files) {
+      const said = execFileSync('convert', [pathOf(each), '-format', '%w %h', 'info:'], { encoding: 'utf8' });
+      const [page] = each.truth.pages;
+      const sizes = [203, 300].map((dpi) => [page?.width, page?.height].map((pt = 0) => Math.round((pt / 72) * dpi)).join(' '));
+      expect(sizes, each.file).toContain(said);
+    }
+  });
+
   outsideCheck('have ink at every side of a box, on the first page of each document that lies straight', ['pdftoppm'], () => {
-    const checked = foreignCorpus().flatMap((each) => {
+    const checked = documents().flatMap((each) => {
       const page = each.truth.pages.find(({ labels }) =>
         labels.some(({ edge, skew }) => skew === undefined && edge !== 'page' && edge !== 'picture'),
       );
@@ -128,7 +146,7 @@ describe('samples of foreign producers', () => {
   });
 
   outsideCheck('are blank where the truth says so', ['pdftoppm'], () => {
-    const blanks = foreignCorpus().flatMap((each) =>
+    const blanks = documents().flatMap((each) =>
       each.truth.pages.filter(({ kind }) => kind === 'blank').map(({ page }) => inkBounds(pathOf(each), page)),
     );
     expect(blanks).toEqual(HALVES.flatMap(() => [undefined, undefined]));

@@ -187,4 +187,5 @@ export const CARRIERS = [
   ...['Pellwyck', 'Harrowtern', 'Skimmerdal', 'Ostrelane', 'Moldwerf', 'Ribbelac', 'Voxhollow'],
   ...['Quillmarsh', 'Borrelunde', 'Tindervane', 'Wexmallow', 'Nordhavel', 'Cobblefinch'],
   ...['Fennbrook', 'Tollivane', 'Gravelund', 'Pinderhaus', 'Oskarvik', 'Mellowick', 'Kestrelby', 'Zumbray'],
+  ...['Brindlewick', 'Tamberline', 'Dornwald', 'Colisandre', 'Veltbode', 'Ostervang', 'Trevolto', 'Correvaz', 'Przesylnik', 'Halvorne'],
 ] as const;

@@ -49,7 +49,7 @@ export const brindlewick: FourthDesign = (s, look) => {
   );
   art.line(1, v(260), w - 1, v(260), { line: 4 });
   art.text(w / 2, v(275), `BRINDLEWICK ${label.tracking}`, { size: 10, bold: true, anchor: 'middle' });
-  art.code('gs1-128', `[420]${parcel.postcode}[92]${s.package22.slice(2)}`, CLEAR - 4, v(286), w - 2 * CLEAR + 8, v(60));
+  art.code('gs1-128', `[420]${parcel.postcode}[92]${s.package22.slice(2)}`, 13, v(286), w - 26, v(60));
   art.text(w / 2, v(362), spaced(s.package22), { size: 11, bold: true, anchor: 'middle' });
   art.line(1, v(371), w - 1, v(371), { line: 4 });
   art.text(12, v(387), `${label.ref}: ${parcel.order}`, { size: 8 }).code('datamatrix', parcel.order, w - 42, v(378), 32, 32);

@@ -76,7 +76,7 @@ export function sent(seed: number, language: number): Sent {
   const parcel: Parcel = {
     from: [words.shops[k] ?? '', words.streets[k] ?? '', words.towns[k] ?? ''],
     to: [dice.of(words.people), ...(language === 0 ? flat : []), words.streets[dice.between(2, 3)] ?? '', town],
-    postcode: (/\d[\d ]*\d/.exec(town)?.[0] ?? '00000').replaceAll(' ', '').padStart(5, '0').slice(0, 5),
+    postcode: town.replaceAll(/\D/g, '').padStart(5, '0').slice(0, 5),
     town: town.replaceAll(/[\d,]/g, '').trim(),
     tracking: dice.digits(14),
     sscc: body + checkDigit(body),

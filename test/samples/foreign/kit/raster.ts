@@ -72,7 +72,7 @@ export function scanPage(
   const { dpi, g4, seed, shade = false, colour = false, clean: flat = false } = options;
   const clean = rasterise(page, shapes, to, { dpi, ink: 'grey' });
   const askew = ['-virtual-pixel', 'white', '-distort', 'SRT', String(page.skew ?? 0)];
-  const noise = ['-seed', String(seed), '-attenuate', g4 ? '0.5' : flat ? '0.05' : '0.16', '+noise', 'Gaussian'];
+  const noise = ['-seed', String(seed), '-attenuate', g4 ? '0.5' : flat ? '0.012' : '0.16', '+noise', 'Gaussian'];
   // Uneven light, as a telephone's camera or an open lid gives it: darker towards one corner.
   const light = shade
     ? ['(', '+clone', '-sparse-color', 'Bilinear', '0,0 white %[w],%[h] gray72', ')', '-compose', 'Multiply', '-composite']
@@ -97,7 +97,7 @@ export function scanPage(
     ]);
     return file;
   }
-  const end = g4 ? ['-threshold', '58%', '-type', 'bilevel', '-compress', 'Group4'] : ['-quality', flat ? '34' : '28'];
+  const end = g4 ? ['-threshold', '58%', '-type', 'bilevel', '-compress', 'Group4'] : ['-quality', flat ? '36' : '28'];
   run('/usr/bin/convert', [clean, ...look, ...end, '-strip', ...resolution, file]);
   return file;
 }

@@ -113,7 +113,7 @@ const withRecord: Layout = {
       'w05-label-and-record',
       pages,
       { producer: 'jspdf', fonts: { sans: 'roboto/unhinted/RobotoTTF/Roboto' } },
-      { producer: 'jspdf', fonts: { sans: 'dejavu/DejaVuSansCondensed', mono: 'dejavu/DejaVuSansMono' } },
+      { producer: 'jspdf', fonts: { sans: 'liberation/LiberationSans' } },
     );
   },
 };
