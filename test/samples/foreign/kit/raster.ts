@@ -97,7 +97,7 @@ export function scanPage(
     ]);
     return file;
   }
-  const end = g4 ? ['-threshold', '58%', '-type', 'bilevel', '-compress', 'Group4'] : ['-quality', flat ? '36' : '28'];
+  const end = g4 ? ['-threshold', '58%', '-type', 'bilevel', '-compress', 'Group4'] : ['-quality', flat ? '24' : '28'];
   run('/usr/bin/convert', [clean, ...look, ...end, '-strip', ...resolution, file]);
   return file;
 }

@@ -52,7 +52,7 @@ const twoUp: Layout = {
 const flatbed: Layout = {
   name: 'w07-flatbed',
   about:
-    'clean grey scans of a flatbed, JPEG at 150 and 200 dpi in pages of libharu: letter, A4 and A5, up to 1.2 degrees askew, one fed upside down',
+    'clean grey scans of a flatbed, JPEG at 150 and 170 dpi in pages of libharu: letter, A4 and A5, up to 1.2 degrees askew, one fed upside down',
   documents: () => {
     const pages = range(8).map((i): Page => {
       const each = sent(700 + i, i % ALL);
@@ -84,7 +84,7 @@ const flatbed: Layout = {
       'w07-flatbed',
       pages,
       { producer: 'scan-flat', dpi: 150, fonts: { sans: 'liberation/LiberationSans' } },
-      { producer: 'scan-flat', dpi: 200 },
+      { producer: 'scan-flat', dpi: 170 },
     );
   },
 };
