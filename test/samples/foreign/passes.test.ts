@@ -123,7 +123,7 @@ describe.each(HALVES)('labels of other producers, %s part', (half) => {
 
   it.each(layouts)('%s', { timeout: 120_000 }, async (layout) => {
     const tallies: Tally[] = [];
-    for (const file of files) if (file.truth.layout === layout) tallies.push(await tallyOf(file));
+    for (const file of files) if (file.truth.layout === layout) tallies.push(await tallyOf(file, { draw: true }));
     const sum = sumOf(tallies);
     totals.set(half, [...(totals.get(half) ?? []), sum]);
     const { found, held = 0, wrong = 0, mistaken = 0, kinds = '0 of 0' } = FIGURES[layout] ?? { found: NaN };
@@ -131,6 +131,7 @@ describe.each(HALVES)('labels of other producers, %s part', (half) => {
     expect(figures(sum), half === 'tuning' ? sum.notes.join('\n') : undefined).toBe(
       `${found} of ${sum.labels} found, ${held} held, ${wrong} wrong, ${sum.pagesWithout - mistaken} of ${sum.pagesWithout} pages without label kept, kinds ${kinds}`,
     );
+    expect(sum.drawnWrong, 'labels that are drawn with less or more than their ink').toBe(0);
   });
 
   it('has enough pages, and figures for every layout', () => {

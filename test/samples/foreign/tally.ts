@@ -8,6 +8,7 @@ import { locateLabel } from '../../../src/steps/locate-label.js';
 import { rotate } from '../../../src/steps/rotate.js';
 import { splitPages } from '../../../src/steps/split-pages.js';
 import { optionsOf } from '../../steps/on-sample.js';
+import { drawnLabel } from './drawn-label.js';
 import type { ForeignFile, LabelTruth, PageTruth } from './load.js';
 
 /** What became of the labels of some pages. Every one is in exactly one of `found`, `held` and `lost`. */
@@ -29,6 +30,8 @@ export interface Tally {
   /** Return labels, slips and customs forms that are told apart as such. */
   kinds: number;
   kindsTold: number;
+  /** Found labels of which the page as drawn holds not all ink, or other ink, where that was asked for. */
+  drawnWrong: number;
   /** Page and what happened, for people: nothing of what stands on it. */
   readonly notes: string[];
 }
@@ -44,6 +47,7 @@ export const emptyTally = (): Tally => ({
   kept: 0,
   kinds: 0,
   kindsTold: 0,
+  drawnWrong: 0,
   notes: [],
 });
 
@@ -55,16 +59,22 @@ export function sumOf(tallies: readonly Tally[]): Tally {
   }
   return sum;
 }
-const COUNTS = ['labels', 'found', 'held', 'lost', 'wrong', 'off', 'pagesWithout', 'kept', 'kinds', 'kindsTold'] as const;
+const COUNTS = ['labels', 'found', 'held', 'lost', 'wrong', 'off', 'pagesWithout', 'kept', 'kinds', 'kindsTold', 'drawnWrong'] as const;
 
 const MM = mmToPt(1);
 const media = parseMedia('4x6in');
 
-/** Runs the steps that say what is on a page, and no others, and compares with the truth. */
-export async function tallyOf({ file, bytes, truth }: ForeignFile): Promise<Tally> {
+/** What labels are drawn on to be judged by their pixels: larger than any of them. */
+const ample = parseMedia('a4');
+
+/**
+ * Runs the steps that say what is on a page, and no others, and compares with the truth. With `draw` each found label is pressed, too, and
+ * its page's pixels are compared with those inside the true box.
+ */
+export async function tallyOf({ file, bytes, truth }: ForeignFile, { draw = false } = {}): Promise<Tally> {
   const document = await openSource(bytes);
   if ('refused' in document) throw new Error(`${file}: ${document.refused.message}`);
-  if (!media) throw new Error('no media');
+  if (!media || !ample) throw new Error('no media');
   const context = { document, media, grid: gridOf('203dpi') };
   const tally = emptyTally();
   try {
@@ -73,12 +83,29 @@ export async function tallyOf({ file, bytes, truth }: ForeignFile): Promise<Tall
       const split = await splitPages.apply([pageSheet(page.page, width, height)], optionsOf(splitPages, { by: 'content' }), context);
       const located = await locateLabel.apply(split, optionsOf(locateLabel, { by: ['auto'] }), context);
       const sheets = await rotate.apply(located, optionsOf(rotate), context);
-      count(tally, `${file} page ${page.page}`, page, sheets, { width, height });
+      const name = `${file} page ${page.page}`;
+      count(tally, name, page, sheets, { width, height });
+      for (const { sheet, label } of draw ? foundOn(page, sheets, { width, height }) : []) {
+        const { missing, foreign } = await drawnLabel(document, sheet, trueBox(label, page, { width, height }), ample);
+        if (missing + foreign === 0) continue;
+        tally.drawnWrong += 1;
+        tally.notes.push(`${name} ${boxText(sheet)}: as drawn it lacks ${missing} pixels of the label and has ${foreign} others`);
+      }
     }
   } finally {
     document.close();
   }
   return tally;
+}
+
+/** Each found label with the sheet that is it. */
+function foundOn(page: PageTruth, sheets: readonly Sheet[], size: Size): readonly { readonly sheet: Sheet; readonly label: LabelTruth }[] {
+  return sheets
+    .filter((sheet) => isLabel(sheet) && isPlanned(sheet))
+    .flatMap((sheet) => {
+      const label = page.labels.find((each) => isFound(sheet, each, page, size));
+      return label ? [{ sheet, label }] : [];
+    });
 }
 
 export interface Size {
