@@ -21,6 +21,7 @@ interface RunOptions {
 
 /** What commander hands to the action of `explain`. */
 interface ExplainOptions {
+  readonly config?: string;
   readonly recipe?: string;
   readonly media?: string;
   readonly grid?: string;
@@ -125,7 +126,6 @@ function program(): Command {
         exitCode = runDraftOrders({ orders }, { ...io, folder: process.cwd() });
         return;
       }
-      if (files.length === 0) draft.error("error: missing required argument 'files'");
       const { runDraft } = await import('./commands/draft.js');
       exitCode = await runDraft({ files, media, grid }, { ...io, folder: process.cwd() });
     });
@@ -136,8 +136,9 @@ function program(): Command {
     .description(
       'Says of each page what is on it, what comes of it when it is sent to the label printer as it is, and what Slipyard would do.',
     )
-    .argument('<files...>', 'documents or folders')
-    .option('--recipe <recipe>', 'the recipe that Slipyard would use (default: any-page)')
+    .argument('[files...]', 'documents or folders')
+    .option('--config <file>', 'pipeline file (default: pipeline.yaml in this folder, if there is one)')
+    .option('--recipe <recipe>', "the recipe that Slipyard would use (default: that of the document's channel, else any-page)")
     .option('--media <media>', 'what is printed on, such as 4x6in or 100x150mm')
     .option('--grid <grid>', "the printer's dots, such as 203dpi or 8dpmm")
     .option('--picture <file.png>', 'draw the page with label and codes marked; of several pages FILE-1.png and so on')
@@ -146,9 +147,9 @@ function program(): Command {
     .addHelpText('after', '\nExample:\n  slipyard explain --picture page.png inbox/mugs/order-1.pdf')
     .action(async (files: string[], options: ExplainOptions) => {
       stepBack();
-      const { recipe, media, grid, picture, json = false } = options;
+      const { config, recipe, media, grid, picture, json = false } = options;
       const { runExplain } = await import('./commands/explain.js');
-      exitCode = await runExplain({ files, recipe, media, grid, picture, json }, { ...io, folder: process.cwd() });
+      exitCode = await runExplain({ files, config, recipe, media, grid, picture, json }, { ...io, folder: process.cwd() });
     });
 
   slipyard

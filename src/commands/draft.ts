@@ -9,6 +9,7 @@ import { readWork } from '../intake/read-work.js';
 import type { WorkItem } from '../intake/work.js';
 import type { Reason } from '../sheet/sheet.js';
 import { EXIT, type CommandIo, type ExitCode } from './exit-codes.js';
+import { noFiles, ofNamedFiles } from './named-files.js';
 import { pipelineFrom } from './run-pipeline.js';
 
 export interface DraftArgs {
@@ -31,6 +32,10 @@ export async function runDraft({ files, media, grid }: DraftArgs, io: DraftIo): 
   const show = (...diagnostics: readonly Diagnostic[]): void => io.err(formatDiagnostics(diagnostics, { colour: io.colour }));
   const ofRun = (reason: Reason): Diagnostic => ({ ...reason, severity: 'error', place: { kind: 'run' } });
 
+  if (files.length === 0) {
+    show(ofRun(noFiles('draft inbox/mugs/order-1.pdf inbox/mugs/order-2.pdf')));
+    return EXIT.usage;
+  }
   // The same checks and the same search as `run --recipe` over these files.
   const asked = { config: undefined, recipe: 'any-page', out: 'out', jobs: undefined, files, media, grid };
   const { value: pipeline, diagnostics: wrong } = pipelineFrom(asked, io.folder);
@@ -39,11 +44,12 @@ export async function runDraft({ files, media, grid }: DraftArgs, io: DraftIo): 
     return EXIT.usage;
   }
   const { intake, diagnostics } = await findWork(pipeline);
-  const found = diagnostics.map((each) => ({ ...each, message: each.message.replace(`channel ${asked.recipe}: `, '') }));
+  const found = ofNamedFiles(diagnostics, asked.recipe, intake.work.length + intake.refused.length === 0);
   show(...found, ...intake.refused.map(({ item, state, reason }) => ofDocument(item, reason, state === 'failed' ? 'error' : 'note')));
   const failed = intake.refused.filter(({ state }) => state === 'failed').map(({ item }) => item);
   if (intake.work.length === 0) {
-    show(ofRun(NOTHING));
+    // Of one mistake it is told once.
+    if (diagnostics.length === 0 && failed.length === 0) show(ofRun(NOTHING));
     return failed.length > 0 ? EXIT.unfinished : EXIT.cannotGoOn;
   }
   if (intake.work.length > MOST_SAMPLES) {

@@ -1,9 +1,9 @@
 import { parse, resolve } from 'node:path';
+import { stackPlanOf } from '../batch/stack-plan.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { formatDiagnostics } from '../diagnostics/format.js';
-import { explainDocument, type ExplainedDocument } from '../explain/explain-document.js';
+import { explainDocument, type ExplainedDocument, type ExplainJob } from '../explain/explain-document.js';
 import { writeAtomically } from '../files/write-atomically.js';
-import { parseMedia } from '../geometry/media.js';
 import { findWork } from '../intake/find-work.js';
 import { readWork } from '../intake/read-work.js';
 import type { WorkItem } from '../intake/work.js';
@@ -13,12 +13,15 @@ import { jsonLine } from '../report/json-lines.js';
 import type { Reason } from '../sheet/sheet.js';
 import { EXIT, type CommandIo, type ExitCode } from './exit-codes.js';
 import { picturePath, pictureProblem } from './explain-picture.js';
-import { pipelineFrom } from './run-pipeline.js';
+import { noFiles, ofNamedFiles } from './named-files.js';
+import { explainPlan, type ExplainTarget } from './explain-targets.js';
 
 export interface ExplainArgs {
   /** Documents, folders or patterns. */
   readonly files: readonly string[];
-  /** Default `any-page`. */
+  /** The pipeline file; left out: `pipeline.yaml` in the folder, where there is one. */
+  readonly config: string | undefined;
+  /** Left out: that of the document's channel, else `any-page`. */
   readonly recipe: string | undefined;
   readonly media: string | undefined;
   readonly grid: string | undefined;
@@ -39,9 +42,11 @@ export async function runExplain(args: ExplainArgs, io: ExplainIo): Promise<Exit
     else io.err(formatDiagnostics(diagnostics, { colour: io.colour, ...(sources ? { sources } : {}) }));
   };
 
-  // The same checks and the same search as `run --recipe` over these files.
-  const { files, media, grid, recipe = 'any-page' } = args;
-  const loaded = pipelineFrom({ config: undefined, recipe, out: 'out', jobs: undefined, files, media, grid }, io.folder);
+  if (args.files.length === 0) {
+    show([ofRun(noFiles(EXAMPLE))]);
+    return EXIT.usage;
+  }
+  const loaded = await explainPlan(args, io.folder);
   const badPicture = args.picture === undefined ? undefined : pictureProblem(args.picture);
   const wrong = [...loaded.diagnostics, ...(badPicture ? [ofRun(badPicture)] : [])];
   if (!loaded.value || badPicture) {
@@ -49,18 +54,15 @@ export async function runExplain(args: ExplainArgs, io: ExplainIo): Promise<Exit
     return EXIT.usage;
   }
   show(wrong, loaded.sources);
-  const pipeline = loaded.value;
-  const [channel] = pipeline.channels;
-  const target = parseMedia(pipeline.media);
-  if (!channel || !target) throw new Error('the pipeline was checked before');
-
-  const { intake, diagnostics } = await findWork(pipeline);
-  const lead = `channel ${channel.name}: `;
-  show(diagnostics.map((each) => ({ ...each, message: each.message.replace(lead, '') })));
+  const { search, except, targetOf } = loaded.value;
+  const { intake, diagnostics } = await findWork(search, { except });
+  const nothing = intake.work.length + intake.refused.length === 0;
+  show(ofNamedFiles(diagnostics, search.channels[0]?.name ?? '', nothing));
   show(intake.refused.map(({ item, state, reason }) => ofDocument(item, reason, state === 'failed' ? 'error' : 'note')));
   let unread = intake.refused.filter(({ state }) => state === 'failed').length;
   if (intake.work.length === 0) {
-    show([ofRun(NOTHING)]);
+    // Of one mistake it is told once.
+    if (diagnostics.length === 0 && unread === 0) show([ofRun(NOTHING)]);
     return unread > 0 ? EXIT.unfinished : EXIT.cannotGoOn;
   }
   const overwritten = args.picture === undefined ? undefined : pictureOverSource(args.picture, intake.work, io.folder);
@@ -77,9 +79,7 @@ export async function runExplain(args: ExplainArgs, io: ExplainIo): Promise<Exit
       ? await explainDocument({
           bytes: read.bytes,
           shownName: item.shownName,
-          recipe: channel.recipe,
-          media: target,
-          grid: pipeline.grid,
+          ...jobFor(targetOf(item.path)),
           pictures: args.picture !== undefined,
         })
       : { refused: read.reason };
@@ -161,14 +161,29 @@ function pictureOverSource(picture: string, work: readonly WorkItem[], folder: s
   );
 }
 
+function jobFor({
+  recipe,
+  output,
+  large,
+  paper,
+  channel,
+  pipeline,
+}: ExplainTarget): Pick<ExplainJob, 'recipe' | 'output' | 'large' | 'paper' | 'from'> {
+  const laidOnSheets = stackPlanOf(recipe, output.grid).impose !== undefined;
+  const goesTo = { name: output.name, media: paper, grid: output.grid, laidOnSheets };
+  return { recipe, output, large, paper, from: pipeline === undefined ? undefined : { pipeline, channel, output: goesTo } };
+}
+
 const ofRun = (reason: Reason): Diagnostic => ({ ...reason, severity: 'error', place: { kind: 'run' } });
 
 function ofDocument({ shownName }: WorkItem, { remedy, ...reason }: Reason, severity: 'error' | 'note'): Diagnostic {
   return { ...reason, ...(remedy === '' ? {} : { remedy }), severity, place: { kind: 'document', file: shownName } };
 }
 
+const EXAMPLE = 'explain inbox/mugs/order-1.pdf';
+
 const NOTHING: Reason = {
   code: 'explain/no-documents',
   message: 'nothing to explain: no document was found',
-  remedy: 'Name documents or folders: slipyard explain inbox/mugs/order-1.pdf',
+  remedy: `Name documents or folders: slipyard ${EXAMPLE}`,
 };

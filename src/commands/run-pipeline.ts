@@ -87,6 +87,12 @@ export function valueProblems({ jobs, media, grid }: Pick<PipelineArgs, 'jobs' |
   return problems;
 }
 
+/** What is wrong with a typed grid on one of these printers: more dots than can be proved. */
+export function gridTooFine(grid: string | undefined, printers: readonly { readonly media: string }[]): Diagnostic | undefined {
+  const tooMany = printers.flatMap(({ media }) => (grid === undefined ? [] : (tooManyDots(media, grid as GridName) ?? [])))[0];
+  return tooMany && usage(tooMany.message, 'Give a coarser --grid or a smaller --media.', 'config/too-many-dots');
+}
+
 function meant(word: string, allowed: readonly string[], otherwise: string): string {
   const near = nearest(word, allowed);
   return near === undefined ? `Write ${otherwise}.` : `Did you mean ${near}?`;
@@ -101,8 +107,8 @@ function fromFile({ config }: PipelineArgs, given: Given, folder: string): Loade
 function fromRecipe(args: PipelineArgs, given: Given, reference: string, folder: string): Loaded<Pipeline> {
   const media = given.media ?? PIPELINE_DEFAULTS.media;
   const grid = given.grid ?? PIPELINE_DEFAULTS.grid;
-  const tooMany = tooManyDots(media, grid);
-  if (tooMany) return failed(usage(tooMany.message, 'Give a coarser --grid or a smaller --media.', 'config/too-many-dots'));
+  const tooFine = gridTooFine(grid, [{ media }]);
+  if (tooFine) return failed(tooFine);
   const { value: recipe, diagnostics, sources } = loadRecipe(reference, folder, mediaNamed(media));
   if (!recipe) return { value: undefined, diagnostics, sources };
   if (slipsFromOrders(recipe))

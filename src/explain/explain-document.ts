@@ -1,14 +1,15 @@
 import { openSource } from '../batch/open-source.js';
 import { processDocument } from '../batch/process-document.js';
 import type { CompiledRecipe } from '../config/recipe.js';
-import { gridOf, type Grid, type GridName } from '../geometry/grid.js';
-import { isMediaSize, MEDIA_NAMES, parseMedia, type Media } from '../geometry/media.js';
+import { gridOf, type Grid } from '../geometry/grid.js';
+import { isMediaSize, MEDIA_NAMES, mediaNamed, parseMedia } from '../geometry/media.js';
+import type { Output } from '../geometry/printer.js';
 import type { SourceDocument, SourcePage } from '../reading/source.js';
 import type { ItemResult } from '../recipe/outcome.js';
 import type { Reason } from '../sheet/sheet.js';
 import { asItIs } from './as-it-is.js';
 import { drawPage } from './draw-page.js';
-import type { ExplainedPage, PageSize, WouldBe } from './explained.js';
+import type { ExplainedPage, FromPipeline, PageSize, WouldBe } from './explained.js';
 import { lookAt } from './on-page.js';
 
 export interface ExplainJob {
@@ -16,9 +17,14 @@ export interface ExplainJob {
   /** The name that people see. */
   readonly shownName: string;
   readonly recipe: CompiledRecipe;
-  /** Checked before. */
-  readonly media: Media;
-  readonly grid: GridName;
+  /** Where its labels go; where they are laid on sheets, its media is the label's. Checked before. */
+  readonly output: Output;
+  /** The printer for pages too large for that; left out: there is none. */
+  readonly large?: Output | undefined;
+  /** What the printer itself takes, a media name: the sheet, where labels are laid on sheets of an output; left out: what the output's media says. */
+  readonly paper?: string | undefined;
+  /** Where the output and the recipe come from, and the output's name where it is worth saying; left out: they were typed. */
+  readonly from?: FromPipeline | undefined;
   /** Whether each page is to be drawn with its marks. */
   readonly pictures: boolean;
 }
@@ -36,7 +42,7 @@ export async function explainDocument(job: ExplainJob): Promise<ExplainedDocumen
   const document = await openSource(job.bytes);
   if ('refused' in document) return document;
   try {
-    const { items } = await processDocument({ ...job, media: job.media.name });
+    const { items } = await processDocument({ ...job, ...job.output });
     const pages: ExplainedPage[] = [];
     const pictures: Uint8Array[] = [];
     for (let number = 1; number <= document.pageCount; number += 1) {
@@ -62,13 +68,14 @@ async function explainPage(
   document: SourceDocument,
   job: ExplainJob,
 ): Promise<ExplainedPage> {
-  const grid = gridOf(job.grid);
+  const { output, large, paper = output.media, from, recipe } = job;
+  const grid = gridOf(output.grid);
   const base = { document: job.shownName, page: page.number, pages: document.pageCount, size: sizeOf(page) };
-  const slipyard = { recipe: job.recipe.name, items: items.map((item) => wouldBe(item, grid)) };
+  const slipyard = { recipe: recipe.name, ...from, items: items.map((item) => wouldBe(item, item.output === undefined || !large ? grid : gridOf(large.grid))) };
   if (page.unfit) return { ...base, unfit: page.unfit, slipyard };
-  const context = { media: job.media, grid, document };
+  const context = { media: mediaNamed(output.media), grid, document };
   const looked = await lookAt(page, items, context);
-  return { ...base, onPage: looked.onPage, asItIs: await asItIs(page, looked, context), slipyard };
+  return { ...base, onPage: looked.onPage, asItIs: await asItIs(page, looked, { ...context, media: mediaNamed(paper) }), slipyard };
 }
 
 function sizeOf({ width, height }: SourcePage): PageSize {
@@ -79,7 +86,7 @@ function sizeOf({ width, height }: SourcePage): PageSize {
   return { width, height, name };
 }
 
-function wouldBe({ id, role, state, box, turn, scale, codes, evidence }: ItemResult, grid: Grid): WouldBe {
+function wouldBe({ id, role, state, output, box, turn, scale, codes, evidence }: ItemResult, grid: Grid): WouldBe {
   const measured = codes.flatMap(({ moduleDots }) => moduleDots ?? []);
   const moduleDots = measured.length > 0 ? Math.min(...measured) : undefined;
   return {
@@ -87,6 +94,7 @@ function wouldBe({ id, role, state, box, turn, scale, codes, evidence }: ItemRes
     role,
     state: state.kind,
     reason: state.kind === 'ready' ? undefined : { code: state.code, message: state.message, remedy: state.remedy },
+    ...(output === undefined ? {} : { output }),
     box,
     turn,
     scale,

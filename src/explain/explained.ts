@@ -19,7 +19,17 @@ export interface ExplainedPage {
   readonly unfit?: Reason;
   readonly onPage?: OnPage;
   readonly asItIs?: AsItIs;
-  readonly slipyard: { readonly recipe: string; readonly items: readonly WouldBe[] };
+  readonly slipyard: Partial<FromPipeline> & { readonly recipe: string; readonly items: readonly WouldBe[] };
+}
+
+/** What a pipeline says of the page. */
+export interface FromPipeline {
+  /** The pipeline's file as people see it. */
+  readonly pipeline: string;
+  /** The channel that takes the document; left out: none does. */
+  readonly channel?: string | undefined;
+  /** The output that its labels go to, with what that printer takes: the sheet, where labels are laid on sheets. */
+  readonly output: { readonly name: string; readonly media: string; readonly grid: string; readonly laidOnSheets: boolean };
 }
 
 export interface PageSize {
@@ -145,6 +155,8 @@ export interface WouldBe {
   readonly state: ItemState['kind'];
   /** Why it isn't printed; left out when ready. */
   readonly reason: Reason | undefined;
+  /** The other output that it goes to, as a form too large for labels does; left out: where labels go. */
+  readonly output?: string;
   readonly box: Box | undefined;
   readonly turn: Turn;
   readonly scale: number;

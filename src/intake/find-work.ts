@@ -46,7 +46,8 @@ export async function findWork(
   return { intake: withoutDuplicates(looked.flat()), diagnostics: named.diagnostics };
 }
 
-async function findCandidates({ folder, out, channels }: Pick<Pipeline, 'folder' | 'out' | 'channels'>): Promise<{
+/** The files that the channels name, each with the first channel that names it, whatever is in them. */
+export async function findCandidates({ folder, out, channels }: Pick<Pipeline, 'folder' | 'out' | 'channels'>): Promise<{
   candidates: readonly Candidate[];
   diagnostics: readonly Diagnostic[];
 }> {

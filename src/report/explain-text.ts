@@ -1,5 +1,6 @@
 import type { AsItIs, CodeOnPage, ExplainedPage, LabelOnPage, OnPage, PrintedCode, PrintedLabel, WouldBe } from '../explain/explained.js';
 import { formatSize } from '../geometry/length.js';
+import { ROLL } from '../geometry/printer.js';
 import { TURN_WORDS } from './explain-words.js';
 import { count, painter, roleWord, type Style } from './words.js';
 
@@ -36,7 +37,7 @@ export function explainText(page: ExplainedPage, { colour, picture }: ExplainTex
       ? [section(`Sent to a ${asItIs.media} printer as it is, fit to page, ${asItIs.grid}`, paint, asItIsRows(asItIs, onPage, paint))]
       : []),
     section(
-      `What Slipyard would do, recipe ${slipyard.recipe}`,
+      whatItWouldDo(slipyard),
       paint,
       slipyard.items.map((item) => itemRow(item, paint)),
     ),
@@ -172,7 +173,17 @@ const STANDS: Readonly<Record<PrintedCode['standing'], string>> = {
 
 const STATES: Readonly<Record<WouldBe['state'], Style>> = { ready: 'green', held: 'yellow', skipped: 'dim', failed: 'red' };
 
-function itemRow({ role, state, reason, turn, scale, moduleDots, moduleMil, codesProved }: WouldBe, paint: Paint): Row {
+/** Of a page with a pipeline also: as what channel's, and where to. */
+function whatItWouldDo({ recipe, pipeline, channel, output }: ExplainedPage['slipyard']): string {
+  if (pipeline === undefined || !output) return `What Slipyard would do, recipe ${recipe}`;
+  const whose = channel === undefined ? `in no channel of ${pipeline}` : `channel ${channel} of ${pipeline}`;
+  const where = `${output.laidOnSheets ? 'laid on sheets for' : 'for'} ${outputWord(output.name)} (${output.media}, ${output.grid})`;
+  return `What Slipyard would do, ${whose}, recipe ${recipe}, ${where}`;
+}
+
+const outputWord = (name: string): string => (name === ROLL ? 'the roll' : name);
+
+function itemRow({ role, state, reason, output, turn, scale, moduleDots, moduleMil, codesProved }: WouldBe, paint: Paint): Row {
   const name = roleWord(role);
   if (state !== 'ready') {
     const { message = '', code = '', remedy = '' } = reason ?? {};
@@ -186,5 +197,6 @@ function itemRow({ role, state, reason, turn, scale, moduleDots, moduleMil, code
         : ', bars can not be measured'
       : `, bars ${moduleDots.toFixed(2)} dots, ${moduleMil.toFixed(2)} mil`;
   const turned = turn === 0 ? 'not turned' : `turned ${TURN_WORDS[turn]}`;
-  return [name, `${paint('green', 'ready')}: at ${(scale * 100).toFixed(1)} % of its size, ${turned}, ${proved}${bars}`];
+  const elsewhere = output === undefined ? '' : `, for ${outputWord(output)}`;
+  return [name, `${paint('green', 'ready')}: at ${(scale * 100).toFixed(1)} % of its size, ${turned}, ${proved}${bars}${elsewhere}`];
 }

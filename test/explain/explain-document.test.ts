@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { AsItIs, ExplainedPage, OnPage } from '../../src/explain/explained.js';
 import { explainDocument } from '../../src/explain/explain-document.js';
 import { loadRecipe } from '../../src/config/load-recipe.js';
-import { parseMedia } from '../../src/geometry/media.js';
+import { PLAIN_PRINTER, ROLL } from '../../src/geometry/printer.js';
 import { explainSample } from './explain-sample.js';
 
 function whole(page: ExplainedPage | undefined): ExplainedPage & { readonly onPage: OnPage; readonly asItIs: AsItIs } {
@@ -150,9 +150,9 @@ describe('what a run would do', () => {
 
 it('a document that can not be read is refused with its reason', async () => {
   const recipe = loadRecipe('any-page', '.').value;
-  const media = parseMedia('4x6in');
-  if (!recipe || !media) throw new Error('recipe and media must load');
+  if (!recipe) throw new Error('the recipe must load');
+  const output = { name: ROLL, media: '4x6in', grid: '203dpi', printer: PLAIN_PRINTER } as const;
   const bytes = new TextEncoder().encode('%PDF-1.7\n% that is all\n');
-  const explained = await explainDocument({ bytes, shownName: 'a.pdf', recipe, media, grid: '203dpi', pictures: true });
+  const explained = await explainDocument({ bytes, shownName: 'a.pdf', recipe, output, pictures: true });
   expect(explained).toMatchObject({ refused: { code: expect.stringMatching(/^reading\//) as unknown } });
 });

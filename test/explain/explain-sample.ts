@@ -1,7 +1,7 @@
 import { loadRecipe } from '../../src/config/load-recipe.js';
 import { explainDocument, type ExplainedDocument } from '../../src/explain/explain-document.js';
 import type { GridName } from '../../src/geometry/grid.js';
-import { parseMedia } from '../../src/geometry/media.js';
+import { PLAIN_PRINTER, ROLL } from '../../src/geometry/printer.js';
 import { LAYOUTS } from '../samples/layouts.js';
 import { sample, type Kind, type QuarterTurn, type Sample } from '../samples/sample.js';
 
@@ -26,9 +26,14 @@ export async function explainSample(layout: string, options: Options = {}): Prom
 export async function explainBytes(bytes: Uint8Array, options: Options = {}): Promise<ExplainedDocument> {
   const { recipe = 'any-page', media = '4x6in', grid = '203dpi', pictures = false } = options;
   const loaded = loadRecipe(recipe, '.').value;
-  const target = parseMedia(media);
-  if (!loaded || !target) throw new Error('recipe and media must load');
-  const explained = await explainDocument({ bytes, shownName: 'order.pdf', recipe: loaded, media: target, grid, pictures });
+  if (!loaded) throw new Error('the recipe must load');
+  const explained = await explainDocument({
+    bytes,
+    shownName: 'order.pdf',
+    recipe: loaded,
+    output: { name: ROLL, media, grid, printer: PLAIN_PRINTER },
+    pictures,
+  });
   if ('refused' in explained) throw new Error(explained.refused.message);
   return explained;
 }
