@@ -1,7 +1,7 @@
 import type { Pipeline } from '../config/pipeline.js';
 import { placeHeldLabels, type HeldLabel } from '../orders/held-labels.js';
 import { looseEnds, type LooseEnd } from '../orders/loose-ends.js';
-import type { LabelFacts } from '../orders/label-facts.js';
+import type { LabelFacts, SlipFacts } from '../orders/label-facts.js';
 import { heldWith } from '../orders/conflicts.js';
 import { matchOrders } from '../orders/match.js';
 import type { ChannelRules, LabelEnd, MatchedParcel, MatchOptions } from '../orders/matching.js';
@@ -142,6 +142,7 @@ function factsOf(
     const { codes, lines } = text;
     const shown = `${work.shownName}, page ${item.page}`;
     const isReturn = item.role === 'return-label';
+    const slip = slipOf(item, items, texts);
     const before = isReturn ? outboundOf(item, items) : undefined;
     const facts: LabelFacts = {
       id: idOfItem(index, item.id),
@@ -151,9 +152,19 @@ function factsOf(
       lines,
       shown,
       isReturn,
+      ...(slip.length > 0 ? { slip } : {}),
       ...(before ? { outbound: idOfItem(index, before.id) } : {}),
     };
     return [{ facts, state: item.state }];
+  });
+}
+
+/** What the slip says that the document has for a label: one that is left out isn't printed, and says nothing. */
+function slipOf({ role, parcel }: ItemResult, items: readonly ItemResult[], texts: EndedDocument['texts']): readonly SlipFacts[] {
+  if (role !== 'label' || parcel === undefined) return [];
+  return items.flatMap((other) => {
+    const text = other.role === 'slip' && other.parcel === parcel ? texts.find(({ itemId }) => itemId === other.id) : undefined;
+    return text ? [{ codes: text.codes, lines: text.lines, shown: `page ${other.page}` }] : [];
   });
 }
 

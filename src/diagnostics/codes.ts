@@ -147,6 +147,7 @@ export const DIAGNOSTIC_CODES = [
   'orders/no-rows',
   'orders/no-such-mate',
   'orders/other-channel',
+  'orders/other-slip',
   'orders/parcel-of',
   'orders/pick-up',
   'orders/quotes',

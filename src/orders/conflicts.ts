@@ -69,6 +69,13 @@ export const addressDiffers = (orders: readonly Order[]): Reason => ({
   remedy: 'Compare the label with the order. Buy a new label, or correct the address in the order file.',
 });
 
+export const otherSlip = (orders: readonly Order[], others: readonly Order[], slip: string): Reason => ({
+  code: 'orders/other-slip',
+  message: `the packing slip behind it (${slip}) names ${ordersWord(others)}, not ${ordersWord(orders)}`,
+  remedy:
+    'Look whether a page of the document is missing or too many. Have the channel give label and slip of this order again, in a file of its own.',
+});
+
 export const tooOld = (date: string, days: number, maxAge: number): Reason => ({
   code: 'orders/too-old',
   message: `it is dated ${date}, ${days} days ago; this channel takes labels up to ${maxAge} ${maxAge === 1 ? 'day' : 'days'} old`,

@@ -6,6 +6,7 @@ import {
   labelTwice,
   notToShip,
   otherParcels,
+  otherSlip,
   sameNumber,
   sameParcel,
   tooOld,
@@ -13,6 +14,7 @@ import {
   wrongCount,
 } from './conflicts.js';
 import type { Finding } from './find-orders.js';
+import { foldedLine } from './fold.js';
 import { daysBetween, foldedLabelDate } from './label-date.js';
 import type { ChannelRules } from './matching.js';
 import type { Order } from './order.js';
@@ -45,6 +47,34 @@ export function againstLabel(index: OrderIndex, { label, finding }: Claim, addre
   if (finding.by !== 'address' && addresses.differs(label, finding.orders, bundle))
     reasons.push(addressDiffers(ordersAt(index, finding.orders)));
   return reasons;
+}
+
+/**
+ * What is against the channel's own slip behind a label: it names orders, by number or tracking number, and none of those in this parcel. One that names no
+ * order at all says nothing.
+ */
+export function againstSlip(index: OrderIndex, { label, finding }: Claim): readonly Reason[] {
+  const { channel, slip = [] } = label.facts;
+  const numbers = index.numbers.get(channel);
+  const named = slip.map(({ codes, lines }) => [
+    ...(numbers?.inLines(lines.map(foldedLine)) ?? []),
+    ...(numbers?.inCodes(codes) ?? []),
+    ...index.tracking.within(codes).flatMap((key) => index.tracking.get(key)),
+  ]);
+  const all = new Set(named.flat());
+  const bundle = index.bundles[finding.bundle]?.orders ?? [];
+  const page = slip[named.findIndex((orders) => orders.length > 0)];
+  if (!page || bundle.some((order) => all.has(order))) return [];
+  return [
+    otherSlip(
+      ordersAt(index, finding.orders),
+      ordersAt(
+        index,
+        [...all].sort((a, b) => a - b),
+      ),
+      page.shown,
+    ),
+  ];
 }
 
 /** What is against the age of a label; a date that it doesn't clearly say is none. */

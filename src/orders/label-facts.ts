@@ -6,6 +6,15 @@ export interface LabelCode {
   readonly tracking: string | undefined;
 }
 
+/** What a page of the channel's own packing slip says that is printed behind a label. */
+export interface SlipFacts {
+  readonly codes: readonly LabelCode[];
+  /** Lines of type, in reading order; none when it is a picture. */
+  readonly lines: readonly string[];
+  /** How messages call it: its page. */
+  readonly shown: string;
+}
+
 /** What is known of one proved label of the run. Personal data: in memory only, never written. */
 export interface LabelFacts {
   /** Unique in the run. */
@@ -26,4 +35,6 @@ export interface LabelFacts {
    * often says nothing of its order, and then this is the only way to it.
    */
   readonly outbound?: string;
+  /** The pages of its slip, when the channel gives one; left out: none. */
+  readonly slip?: readonly SlipFacts[];
 }

@@ -2,7 +2,7 @@ import type { Reason } from '../sheet/sheet.js';
 import { AddressCheck } from './compare-address.js';
 import { heldWith, noOrder } from './conflicts.js';
 import { findOrders, type Finding } from './find-orders.js';
-import { againstAge, againstCount, againstLabel, ordersAt, type Claim } from './judge-claims.js';
+import { againstAge, againstCount, againstLabel, againstSlip, ordersAt, type Claim } from './judge-claims.js';
 import type { LabelFacts } from './label-facts.js';
 import { placeReturns } from './match-returns.js';
 import type { ChannelRules, LabelEnd, MatchedParcel, Matching, MatchOptions } from './matching.js';
@@ -20,7 +20,7 @@ import { ReadLabel } from './read-label.js';
  * the orders of its own channel. Then it is held, with a reason each, when
  * - its clues contradict each other, or one of them names several orders;
  * - its order is there twice and not alike (see `mergeOrders`), or expects no label (cancelled, refunded, shipped, picked up, digital);
- * - name and postcode on it are another's (see `AddressCheck.differs`);
+ * - name and postcode on it are another's (see `AddressCheck.differs`), or the channel's own slip behind it names another order;
  * - its order has more or fewer labels than parcels, or it says that it is one of more or fewer, or its tracking number is on another label;
  * - it says that it is older than the channel takes;
  * - no order is found, and the channel holds such labels.
@@ -60,7 +60,7 @@ export function matchOrders(orders: readonly Order[], labels: readonly LabelFact
       const known = claims.get(finding.bundle);
       if (known) known.push(claim);
       else claims.set(finding.bundle, [claim]);
-      reasonsOf.set(label, [...againstLabel(index, claim, addresses), ...age]);
+      reasonsOf.set(label, [...againstLabel(index, claim, addresses), ...againstSlip(index, claim), ...age]);
     } else if (finding.kind === 'conflict') hold(label, finding.orders, [finding.reason, ...age]);
     else if (rules.withoutOrder === 'hold') hold(label, [], [noOrder(), ...age]);
     else if (age.length > 0) hold(label, [], age);

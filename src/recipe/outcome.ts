@@ -141,7 +141,7 @@ export interface WorkCounts {
   readonly decodes: number;
 }
 
-/** What a ready label says, for matching it with its order. Personal data: in memory only, never written. */
+/** What a label says, or a channel's own slip, for matching it with its order. Personal data: in memory only, never written. */
 export interface LabelText {
   readonly itemId: string;
   readonly codes: readonly LabelCode[];

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { AddressCheck } from '../../src/orders/compare-address.js';
 import { findOrders } from '../../src/orders/find-orders.js';
-import { againstAge, againstCount, againstLabel, ordersAt, type Claim } from '../../src/orders/judge-claims.js';
+import { againstAge, againstCount, againstLabel, againstSlip, ordersAt, type Claim } from '../../src/orders/judge-claims.js';
+import type { SlipFacts } from '../../src/orders/label-facts.js';
 import { indexOrders, type OrderIndex } from '../../src/orders/order-index.js';
 import { ORDER_STATES, type Order } from '../../src/orders/order.js';
 import { ReadLabel } from '../../src/orders/read-label.js';
@@ -23,6 +24,37 @@ function against(orders: readonly Order[], words: LabelWords): readonly Reason[]
   const made = claim(index, words);
   return againstLabel(index, made, new AddressCheck(index, [made.label], []));
 }
+
+describe('what is against a label by the slip behind it', () => {
+  const orders = [order('A-1001', { tracking: [ONE] }), order('A-1002', { tracking: [TWO] }), order('A-1003', { together: ['A-1001'] })];
+  const slipSays = (...pages: readonly Partial<SlipFacts>[]): readonly Reason[] => {
+    const index = indexOrders(orders);
+    const slip = pages.map((page, at) => ({ codes: [], lines: [], shown: `page ${at + 2}`, ...page }));
+    return againstSlip(index, claim(index, { tracking: ONE, slip }));
+  };
+
+  it('is nothing where there is none, where it names its order, or one that goes in the same parcel, or no order at all', () => {
+    expect(slipSays()).toEqual([]);
+    expect(slipSays({ lines: ['Packing slip', 'Order A-1001'] })).toEqual([]);
+    expect(slipSays({ lines: ['Order A-1003'] })).toEqual([]);
+    expect(slipSays({ lines: ['Thank you!', '1 x Stoneware mug'] })).toEqual([]);
+    expect(slipSays({})).toEqual([]);
+  });
+
+  it('is another order that it names, by its number or in a code, whichever page it stands on', () => {
+    expect(codes(slipSays({ lines: ['Order A-1002'] }))).toEqual(['orders/other-slip']);
+    expect(codes(slipSays({ codes: [{ text: 'A-1002', tracking: undefined }] }))).toEqual(['orders/other-slip']);
+    // A label on the page where the slip should be.
+    expect(codes(slipSays({ codes: [{ text: TWO, tracking: TWO }] }))).toEqual(['orders/other-slip']);
+    const [reason] = slipSays({ lines: ['1 x Stoneware mug'] }, { lines: ['Order A-1002, page 2 of 2'] });
+    expect(reason?.message).toBe('the packing slip behind it (page 3) names order A-1002, not orders A-1001 and A-1003');
+  });
+
+  it('is nothing where it names its own order beside others: earlier ones, say', () => {
+    expect(slipSays({ lines: ['Order A-1001', 'Your last order was A-1002'] })).toEqual([]);
+    expect(slipSays({ lines: ['Order A-1001'] }, { lines: ['Order A-1002'] })).toEqual([]);
+  });
+});
 
 describe('what is against a label by its orders', () => {
   it('is nothing where all is well', () => {
