@@ -82,7 +82,9 @@ function pagesOf(channel: number, each: RunLabel): LayoutPage[] {
   if (each.kind === 'form') return [form];
   if (each.kind === 'with-form') return [own, form];
   if (each.kind === 'return') art.text(150, 64, 'RETURN LABEL', { size: 12, bold: true });
-  return channel === PAIRS ? [own, { ...LETTER, regions: [slip(packingSlip(540, 400, each.content), 36, 36)] }] : [own];
+  return channel === PAIRS && each.kind !== 'return'
+    ? [own, { ...LETTER, regions: [slip(packingSlip(540, 400, each.slipOf ?? each.content), 36, 36)] }]
+    : [own];
 }
 
 /** A customs form as large as a label, as it comes on a page behind it. */

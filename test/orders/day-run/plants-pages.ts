@@ -1,4 +1,4 @@
-import { MANY, SHEETS, SINGLES, type Plant, type RunDay, type RunOrder } from './run-day.js';
+import { MANY, PAIRS, SHEETS, SINGLES, type Plant, type RunDay, type RunOrder } from './run-day.js';
 
 const labelsSaying = (day: RunDay, order: RunOrder, ends: string, ...parcels: readonly string[]): void => {
   for (const parcel of parcels) day.label([order], day.content(order, { parcel }), ends);
@@ -61,6 +61,19 @@ const FORM_PLANTS: readonly Plant[] = [
     const order = day.pair(day.any([SHEETS, MANY]), 'packed');
     day.label([], day.returning(order), 'held orders/no-order', { kind: 'return', channel: SINGLES });
     day.plantAt(['label', 'loose'], 'a return label in the folder of another channel', 'orders/no-order', undefined);
+  },
+  (day) => {
+    // Where the recipe knows of no return labels, it is one label too many.
+    const channel = day.any([SHEETS, MANY, PAIRS]);
+    const order = day.pair(channel, 'held', 'held orders/two-labels');
+    day.label([order], day.returning(order), 'held orders/two-labels', { kind: 'return', fileName: `return ${day.labels.length}` });
+    day.plantAt(['label', 'loose'], 'a return label in a channel whose recipe knows of none', 'orders/two-labels', order);
+  },
+  (day) => {
+    const order = day.order(PAIRS, 'held');
+    const slipOf = day.content(day.pair(PAIRS, 'packed'));
+    day.label([order], day.content(order), 'held orders/other-slip', { slipOf });
+    day.plant('the slip of another order behind a label', 'label', 'orders/other-slip', order);
   },
   (day) => void day.pair(SINGLES, 'packed', 'ready', {}, { kind: 'with-form' }),
   (day) => {

@@ -59,6 +59,8 @@ export interface RunLabel {
   readonly spoiled?: Spoiled;
   /** `return`: a return label; `with-form`: a customs form stands on the page behind it; `form`: that form alone. */
   readonly kind?: 'return' | 'with-form' | 'form';
+  /** What the channel's slip behind it says, where that is another order's. */
+  readonly slipOf?: LabelContent;
   /** The name of its file, without ending; left out: one that says nothing. */
   readonly fileName?: string;
   readonly serial: number;
@@ -68,7 +70,7 @@ export interface RunLabel {
 type Spoiled = 'old' | 'smeared' | 'cut-off' | 'file-twice' | 'drawn-again' | 'as-picture';
 
 /** What a label is given beside what it says. */
-export type Given = Partial<Pick<RunLabel, 'channel' | 'spoiled' | 'kind' | 'fileName'>>;
+export type Given = Partial<Pick<RunLabel, 'channel' | 'spoiled' | 'kind' | 'fileName' | 'slipOf'>>;
 
 /** A fault that was planted, and where it must be told: by a label's end, a diagnostic at an order's row, a warning of its slip, or a loose end. */
 export interface Planted {
