@@ -1,6 +1,7 @@
 import { foldedLine } from './fold.js';
 import type { Order } from './order.js';
 import { holdsName, likenessKeys, personName, type NameLine, type PersonName } from './person-name.js';
+import { writtenPostcodes } from './postcode-forms.js';
 import { postcodeKey, postcodesIn, shapeOf } from './postcode.js';
 import type { ReadLabel } from './read-label.js';
 
@@ -115,8 +116,8 @@ const isNameLike = ({ words, joined }: NameLine): boolean =>
   !/\d/.test(joined) && joined.length >= 3 && (words.length >= 2 || /[^\x20-\x7e]/.test(joined));
 
 /**
- * What a label shows as postcodes of its addressee, of the same form as `like` and with a name one to four lines above. What stands
- * below a word for the sender, or is among `own`, is none.
+ * What a label shows as postcodes of its addressee, with a name one to four lines above: of the same form as `like`, or surely of another one (see
+ * `writtenPostcodes`). What stands below a word for the sender, or is among `own`, is none.
  */
 export function foreignPostcodes(label: ReadLabel, like: string, own: ReadonlySet<string>): readonly string[] {
   const shape = shapeOf(like);
@@ -128,7 +129,7 @@ export function foreignPostcodes(label: ReadLabel, like: string, own: ReadonlySe
     else if (FROM.test(line)) block = 'from';
     const name = label.names[at];
     if (NO_ADDRESS.test(line)) continue;
-    const here = (label.postcodes[at] ?? []).filter((key) => shapeOf(key) === shape);
+    const here = [...(label.postcodes[at] ?? []).filter((key) => shapeOf(key) === shape), ...writtenPostcodes(line)];
     if (block === 'open' && nameAt < at && at - nameAt <= 4) for (const key of here) if (!own.has(key) && key !== like) found.add(key);
     // A block ends with its postcode: the next name begins another one.
     if (here.length > 0 && block === 'from') block = 'open';

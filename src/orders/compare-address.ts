@@ -22,7 +22,7 @@ export class AddressCheck {
   /**
    * Whether a label is addressed to somebody else than these orders. It is when neither of them has its buyer on the label, and the label shows
    * postcode and buyer of another order; or when it shows neither buyer nor postcode of any of them, but a name with another postcode
-   * below it that looks like theirs and isn't the sender's. Only one of the two different, the address of an order in the same parcel, or nothing readable: no.
+   * below it, in their country's form or surely in another's, that isn't the sender's. Only one of the two different, the address of an order in the same parcel, or nothing readable: no.
    */
   differs(label: ReadLabel, orders: readonly number[], bundle: readonly number[]): boolean {
     if (label.lines.length === 0) return false;

@@ -76,8 +76,24 @@ describe('a postcode of somebody else', () => {
   });
 
   it.each([
+    ['K1A 0B1 Probeville', 'k1a0b1'],
+    ['Probeville, xx sw1a1aa', 'sw1a1aa'],
+    ['M1 1AE', 'm11ae'],
+    ['Probeville A65 F4E2', 'a65f4e2'],
+    ['20095-1234', '20095'],
+    ['XX-20095 Probeville', '20095'],
+    ['00-940 Probeville', '00940'],
+    ['1000-260 Probeville', '1000260'],
+    ['70002-900 Probeville', '70002900'],
+    ['2500 GG Probeville', '2500gg'],
+    ['2500gg Probeville', '2500gg'],
+    ['114 55 Probeville', '11455'],
+    ['Probeville 110001', '110001'],
+  ])('may have the form of another country: %s', (line, key) => expect(foreign('Jory Specimensen', '5 Test Bend', line)).toContain(key));
+
+  it.each([
     ['no name above it', ['5 Test Bend', '20095 Probeville']],
-    ['another form', ['Jory Specimensen', 'K1A 0B1 Probeville']],
+    ['a number of no postcode’s form', ['Jory Specimensen', 'Unit 12', '1999 Test Bend', '555-0142', '4123 5678 9012 3456']],
     ['the order’s own', ['Jory Specimensen', '10115 Probeville']],
     ['the studio’s', ['Jory Specimensen', '99999 Trialford']],
     ['the sender’s', ['Sender', 'Jory Specimensen', '20095 Probeville']],

@@ -57,8 +57,27 @@ describe('a label is addressed to somebody else', () => {
     expect(differs(addressed(NOBODY), [order('A-1', { buyer: '' })])).toBe(false);
   });
 
-  it('not for a postcode of another form, which is another country’s or no postcode', () => {
-    expect(differs(addressed({ ...NOBODY, postcode: 'QX1 9ZZ' }))).toBe(false);
+  it.each(['QX1 9ZZ', 'qx19zz', 'K1A 0B1', '20095-1234', '00-940', '2500 GG', '114 55', '110001'])(
+    'when it shows the name of nobody known above a postcode of another form: %s',
+    (postcode) => expect(differs(addressed({ ...NOBODY, postcode }))).toBe(true),
+  );
+
+  it.each([
+    ['10115-1234', '10115'],
+    ['10115', '10115-1234'],
+    ['D-10115', '10115'],
+    ['SW1A 1AA', 'sw1a1aa'],
+    ['sw1a1aa', 'SW1A 1AA'],
+    ['114 55', '11455'],
+    ['100-8994', '1008994'],
+    ['1008994', '〒100-8994'],
+  ])('not when the postcode is its own, written %s on the label and %s in the order', (onLabel, inOrder) => {
+    expect(differs(addressed({ ...NOBODY, postcode: onLabel }), [{ ...A, postcode: inOrder }])).toBe(false);
+  });
+
+  it('not for numbers that four digits or a telephone may be', () => {
+    expect(differs(addressed({ ...NOBODY, postcode: '1001' }))).toBe(false);
+    expect(differs(['Nina Nowhere', '555-0142', '1999'])).toBe(false);
   });
 
   it('not for the studio’s own address, nor for what stands below a word for the sender', () => {
