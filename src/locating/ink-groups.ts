@@ -1,6 +1,7 @@
 import { bottom, intersection, near, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { SourcePage } from '../reading/source.js';
+import { LONG_SIDE, SHORT_SIDE } from './label-sizes.js';
 import { pageDividers } from './page-dividers.js';
 
 /** White gaps across which ink belongs together, one after the other, pt. */
@@ -12,7 +13,9 @@ const GAPS = [2, 3, 4, 5, 6.5, 8, 10, 13, 16, 20].map(mmToPt);
  */
 export function inkGroups(page: SourcePage, blobs: readonly Box[]): readonly Box[] {
   const dividers = pageDividers(page);
-  const content = blobs.filter((blob) => !dividers.some((line) => covers(line, blob)) && !isPageBorder(blob, page));
+  const content = blobs.filter(
+    (blob) => !dividers.some((line) => covers(line, blob)) && !isPageBorder(blob, page) && !isLargerThanLabels(blob),
+  );
   const groups: Box[] = [];
   let boxes = [...content];
   for (const gap of GAPS) {
@@ -31,6 +34,10 @@ const covers = (line: Box, blob: Box): boolean =>
 
 const isPageBorder = (blob: Box, page: SourcePage): boolean =>
   Math.min(page.width, page.height) >= mmToPt(140) && blob.width > 0.85 * page.width && blob.height > 0.85 * page.height;
+
+/** A grid of rules between the places of a sheet, a frame around all of them: what is around it in no group can be a label with it. */
+const isLargerThanLabels = ({ width, height }: Box): boolean =>
+  Math.max(width, height) > LONG_SIDE.most || Math.min(width, height) > SHORT_SIDE.most;
 
 function merge(start: readonly Box[], gap: number, dividers: readonly Box[]): Box[] {
   const boxes = [...start];

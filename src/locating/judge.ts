@@ -16,6 +16,8 @@ export interface Surroundings {
   readonly blobs: readonly Box[];
   readonly codes: readonly CodeLikeArea[];
   readonly words: readonly Word[];
+  /** Frames and pictures as large as labels: a code inside one is its own, however near to what is beside it. */
+  readonly owners?: readonly Box[];
 }
 
 /** Judges one candidate by its size, the white around it, its kind of edge and the direction of its words; undefined when it can't be a label at all. */
@@ -28,7 +30,9 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
   const clear = edge === 'page' ? undefined : clearSpace(box, around.blobs);
   const gutter = clear?.space ?? AMPLE;
   const direction = uniformity(box, around.words);
-  const strays = around.codes.filter((code) => !contains(box, code.box, 6) && distance(box, code.box) < NEAR_CODE);
+  const owners = (around.owners ?? []).filter((owner) => distance(owner, box) > 0);
+  const isOwned = (code: CodeLikeArea): boolean => owners.some((owner) => contains(owner, code.box, 6));
+  const strays = around.codes.filter((code) => !contains(box, code.box, 6) && distance(box, code.box) < NEAR_CODE && !isOwned(code));
   const score =
     WEIGHT.size * size.likeness +
     WEIGHT.gutter * Math.min(1, Math.max(0, gutter) / AMPLE) +
@@ -43,7 +47,7 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
   return { ...candidate, score, evidence };
 }
 
-function isLabelSized({ width, height }: Box): boolean {
+export function isLabelSized({ width, height }: Box): boolean {
   const [short, long] = [Math.min(width, height), Math.max(width, height)];
   return short >= SHORT_SIDE.least && short <= SHORT_SIDE.most && long >= LONG_SIDE.least && long <= LONG_SIDE.most;
 }

@@ -10,9 +10,11 @@ import { edgeShows } from './edge-shows.js';
 import { filledOut } from './filled-out.js';
 import { codesIn, gatherCandidates } from './gather.js';
 import { inkBlobs } from './ink-blobs.js';
-import { judge } from './judge.js';
+import { isLabelSized, judge } from './judge.js';
 import { saidIn, type Said } from './kind-of-words.js';
 import { withShownEdges } from './settle-edges.js';
+
+const OWNING: readonly Edge[] = ['frame', 'picture'];
 
 /** Finds the labels on a region of a page by the edges that the recipe allows: gather, judge, choose. */
 export function locate(page: SourcePage, region: Box, edges: readonly Edge[], media: Media): Choice {
@@ -32,7 +34,6 @@ export function judgedOn(
   said?: (part: Box) => Said,
 ): readonly Judged[] {
   const codes = codeLikeAreas(page);
-  const around = { blobs, codes, words: page.words() };
   const units = closedUnits(page, blobs);
   const filled = (candidate: Candidate): Candidate => {
     if (!said || candidate.edge !== 'ink' || candidate.codes.length === 0) return candidate;
@@ -40,6 +41,8 @@ export function judgedOn(
     return box ? { ...candidate, box, codes: codesIn(codes, box) } : candidate;
   };
   const gathered = gatherCandidates(page, region, edges, media, blobs).map(filled);
+  const owners = gathered.filter(({ edge, box, codes: own }) => OWNING.includes(edge) && own.length > 0 && isLabelSized(box));
+  const around = { blobs, codes, words: page.words(), owners: owners.map(({ box }) => box) };
   const judged = gathered.flatMap((candidate) => judge(candidate, around) ?? []);
   const pages = judged.filter((each) => each.edge === 'page');
   return pages.length > 0 ? pages : withShownEdges(judged, blobs, units, (box) => edgeShows(page, box));

@@ -34,4 +34,11 @@ describe('inkGroups', () => {
     const groups = await groupsOf(drawing);
     expect(groups.some((box) => box.width > 500)).toBe(false);
   });
+
+  it('leave out a cross of rules between the places of a sheet that ends short of the edges', async () => {
+    const drawing = twoBlocks().line(280, 40, 280, 752, 1).line(40, 396, 572, 396, 1);
+    const groups = await groupsOf(drawing);
+    expect(groups).toHaveLength(3);
+    expect(holdsBoth(groups)).toBe(true);
+  });
 });

@@ -26,6 +26,13 @@ describe('judge', () => {
     expect(judge(candidate(label, { edge: 'page', codes: [] }), { ...alone, codes: [] })).toBeDefined();
   });
 
+  it('a code near it that lies in a frame of its own speaks against nothing', () => {
+    const next = inches(5.2, 1, 4, 6);
+    const codes = [barsIn(label), barsAt(inches(5.3, 3, 1, 0.5))];
+    expect(score({ codes })).toBeLessThan(score({}) - 0.2);
+    expect(score({ codes, owners: [label, next] })).toBeCloseTo(score({}), 5);
+  });
+
   it('each thing that speaks against it costs: another size, ink near or across, no edge, a stray code, words both ways', () => {
     const best = score({});
     expect(judge(candidate(inches(1, 1, 4, 4)), alone)?.score).toBeLessThan(best - 0.05);
