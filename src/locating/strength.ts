@@ -12,7 +12,7 @@ const MAIN_BARS = { long: mmToPt(40), high: mmToPt(9) };
 const MOST_ROWS = 4;
 
 /** Whether one of a candidate's rows of bars is as large as a label's leading one. */
-export const hasMainBars = ({ codes }: Judged): boolean =>
+export const hasMainBars = ({ codes }: Pick<Judged, 'codes'>): boolean =>
   codes.some(({ kind, box: { width, height } }) => {
     const [short, long] = [Math.min(width, height), Math.max(width, height)];
     return kind === 'linear' && long >= MAIN_BARS.long && short >= MAIN_BARS.high;

@@ -7,6 +7,7 @@ import type { Code, SourcePage } from '../reading/source.js';
 import { phrasesOf, type Phrase } from '../reading/word-lines.js';
 import { EDGES, sizeOf, type Judged } from './candidate.js';
 import { choose, type Chosen } from './choose.js';
+import { leftBehind } from './left-behind.js';
 import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from './doubts.js';
 import { inkBlobs } from './ink-blobs.js';
 import { judgedOn } from './locate.js';
@@ -105,9 +106,21 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
   const unsure = weak.filter(({ strength, label }) => strength >= LABEL || (label.said.labelWords >= 2 && strength >= 1));
   const ticked = labels.filter(({ said: { characters }, box }) => characters < WRITING && tickBoxes(page.ink(), blobs, box).length > 0);
   const likelyLabels = { labels, rivals, unsure: unsure.map(({ label }) => label), unlike: unlikeBest(sure), ticked };
-  const inDoubt = doubtsOf(likelyLabels, page, blobs);
+  const inSight = doubtsOf(likelyLabels, page, blobs);
+  const behind = await leftBehind(
+    [...labels, ...inSight.flatMap(({ answers }) => answers)].map(({ box }) => box),
+    facts,
+  );
+  const inDoubt = [...inSight, ...behind];
   const [first] = inDoubt;
-  const sureStill = first ? sureBeside(sure, weighed, inDoubt) : sure;
+  const read = behind.length > 0 ? await Promise.all(weighed.map(({ label }) => weigh(label, true, readCodes))) : weighed;
+  const sureStill = first
+    ? sureBeside(
+        read.filter(({ label }) => labels.includes(label)),
+        read,
+        inDoubt,
+      )
+    : sure;
   if (first && sureStill.length === 0) return doubtful(first.why, allAnswers(labels, inDoubt));
   const kept = sureStill.map(({ label }) => label);
   const doubts = [...inDoubt, ...leftOver(labels, kept, inDoubt)];

@@ -1,0 +1,108 @@
+import { area, contains, grow, intersection, type Box } from '../geometry/box.js';
+import { codeLikeAreas, denseAreas, type CodeLikeArea } from '../reading/code-like.js';
+import type { Code, SourcePage } from '../reading/source.js';
+import type { Phrase } from '../reading/word-lines.js';
+import { sizeOf, type Judged } from './candidate.js';
+import type { Doubt } from './doubts.js';
+import { codesIn, HAIR } from './gather.js';
+import { inkGroups } from './ink-groups.js';
+import { saidIn, type Said } from './kind-of-words.js';
+import { SHORT_SIDE, LONG_SIDE } from './label-sizes.js';
+import { hasMainBars, isTrackingLike } from './strength.js';
+
+/** Ink mostly in a label is the label's. */
+const MOSTLY = 0.5;
+/** So many different words of a label make writing like one. */
+const LIKE_LABEL = 2;
+/** Fewer characters than this are no writing: what is there is a picture. */
+const WRITING = 12;
+/** Shorter numbers are on many labels, or stand in a longer one by chance. */
+const LEAST_COMMON = 8;
+
+/** A page whose labels are chosen. */
+export interface Chosen {
+  readonly page: SourcePage;
+  readonly blobs: readonly Box[];
+  readonly phrases: readonly Phrase[];
+  readonly readCodes: (box: Box) => Promise<readonly Code[]>;
+}
+
+/** Ink with codes that no chosen label has, as large as a label is at least. */
+interface Part {
+  readonly box: Box;
+  readonly codes: readonly CodeLikeArea[];
+}
+
+/**
+ * What is left on a page outside `taken` (its labels, and what may be some) and may be a further label whose edges were not found: ink as large as the
+ * smallest label, with codes, that carries a parcel's number of the make of a label's own, or that reads or looks like a label and says nothing else. The
+ * copy of a label's own number, an order's number on a bill and a coupon's code are no such thing. Codes are read only where the ink could be a label.
+ */
+export async function leftBehind(taken: readonly Box[], { page, blobs, phrases, readCodes }: Chosen): Promise<readonly Doubt[]> {
+  const parts = partsBeside(taken, page, blobs)
+    .map((part) => ({ ...part, said: saidIn(phrases, part.box) }))
+    .filter(({ codes, said }) => !isOtherPaper(said) && (codes.length > 0 || said.labelWords >= LIKE_LABEL));
+  if (parts.length === 0) return [];
+  const own = (await Promise.all(taken.map(readCodes))).flat();
+  const written = phrases.filter(({ box }) => taken.some((label) => contains(label, box, 2))).map(({ text }) => plain(text));
+  const isCopy = (code: Code): boolean =>
+    own.some((other) => isSame(textOf(code), textOf(other))) || written.some((line) => holds(line, plain(textOf(code))));
+  const doubts: Doubt[] = [];
+  for (const { box, codes, said } of parts) {
+    const read = await readCodes(grow(box, HAIR));
+    const numbers = read.filter((code) => isTrackingLike(code) && !isCopy(code));
+    const part: Judged = { box, edge: 'ink', codes, score: 0, evidence: [`ink around ${codes.length} codes that no label beside it has`] };
+    const isLikeLabel =
+      said.labelWords >= LIKE_LABEL || (said.characters < WRITING && hasMainBars(part)) || taken.some((label) => isAlike(label, box));
+    if (numbers.some((code) => own.some((other) => isOfOneMake(code, other))))
+      doubts.push({ why: `the ${sizeOf(part)} beside the label has a number as a parcel's own`, answers: [part] });
+    else if (isLikeLabel && !read.some(isCopy) && (numbers.length > 0 || (codes.length > 0 && read.length === 0)))
+      doubts.push({ why: `the ${sizeOf(part)} beside the label is like a label, too, but where it ends is not clear`, answers: [part] });
+  }
+  return doubts;
+}
+
+const isOtherPaper = ({ names }: Said): boolean => names.some(({ kind }) => kind !== 'return-label');
+
+/** For each code outside the labels the least ink around it that is as large as a label can be; none where all of its ink is smaller. */
+function partsBeside(taken: readonly Box[], page: SourcePage, blobs: readonly Box[]): readonly Part[] {
+  const isOutside = (box: Box): boolean => taken.every((label) => area(intersection(label, box) ?? NOTHING) < MOSTLY * area(box));
+  const codes = codeLikeAreas(page).filter(({ box }) => isOutside(box));
+  const seats = [...codes.map(({ box }) => box), ...denseAreas(page).filter(isOutside)];
+  if (seats.length === 0) return [];
+  const groups = inkGroups(page, blobs.filter(isOutside))
+    .filter(isLargeEnough)
+    .sort((a, b) => area(a) - area(b));
+  const boxes = new Set(seats.flatMap((seat) => groups.find((group) => contains(group, seat, 6)) ?? []));
+  return [...boxes].map((box) => ({ box, codes: codesIn(codes, box) }));
+}
+
+const NOTHING: Box = { x: 0, y: 0, width: 0, height: 0 };
+
+const isLargeEnough = ({ width, height }: Box): boolean =>
+  Math.min(width, height) >= SHORT_SIDE.least && Math.max(width, height) >= LONG_SIDE.least;
+
+/** Sides of labels on one sheet, drawn at sizes of their own, differ by less than this share. */
+const ALIKE = 0.2;
+const isAlike = (a: Box, b: Box): boolean => Math.abs(a.width / b.width - 1) < ALIKE && Math.abs(a.height / b.height - 1) < ALIKE;
+
+const textOf = ({ bytes }: Code): string => Buffer.from(bytes, 'hex').toString('latin1');
+
+/** Letters and figures alone, as they are set with and without gaps. */
+const plain = (text: string): string => text.toUpperCase().replaceAll(/[^\p{L}\p{N}]/gu, '');
+
+/** Whether one of two numbers is, or frames, the other. */
+function isSame(a: string, b: string): boolean {
+  const [one, other] = [plain(a), plain(b)];
+  return holds(one, other) || holds(other, one);
+}
+
+const holds = (line: string, number: string): boolean => number.length >= LEAST_COMMON && line.includes(number);
+
+/** Whether two codes are of one kind, and letters and figures stand in the same places of them. */
+const isOfOneMake = (a: Code, b: Code): boolean => a.symbology === b.symbology && form(a) === form(b);
+
+const form = (code: Code): string =>
+  textOf(code)
+    .replaceAll(/\d/g, '9')
+    .replaceAll(/[A-Za-z]/g, 'A');
