@@ -188,4 +188,5 @@ export const CARRIERS = [
   ...['Quillmarsh', 'Borrelunde', 'Tindervane', 'Wexmallow', 'Nordhavel', 'Cobblefinch'],
   ...['Fennbrook', 'Tollivane', 'Gravelund', 'Pinderhaus', 'Oskarvik', 'Mellowick', 'Kestrelby', 'Zumbray'],
   ...['Brindlewick', 'Tamberline', 'Dornwald', 'Colisandre', 'Veltbode', 'Ostervang', 'Trevolto', 'Correvaz', 'Przesylnik', 'Halvorne'],
+  ...['Marlowend', 'Postalba', 'Rijnkoerel', 'Skarvline'],
 ] as const;

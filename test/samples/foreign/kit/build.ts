@@ -67,7 +67,8 @@ function truthOf(document: Document, folder: string): { pdf: string; pages: Page
   const pdf = isFile ? pictureFile(document, folder, 'whole') : produce(document, () => true, folder, 'whole');
   const sizes = isFile ? document.pages.map(({ width, height }) => ({ width, height })) : pageSizes(pdf);
   if (sizes.length !== document.pages.length) throw new Error(`${document.name}: ${sizes.length} pages, ${document.pages.length} expected`);
-  for (const [index, { width, height, rotate = 0 }] of document.pages.entries()) {
+  for (const [index, { width: whole, height: tall, crop, rotate = 0 }] of document.pages.entries()) {
+    const { width, height } = crop ?? { width: whole, height: tall };
     const { width: w = 0, height: h = 0 } = sizes[index] ?? {};
     const [expected, across] = rotate % 180 === 0 ? [width, height] : [height, width];
     if (Math.abs(w - expected) > 1 || Math.abs(h - across) > 1) throw new Error(`${document.name}, page ${index + 1}: ${w} x ${h} pt`);

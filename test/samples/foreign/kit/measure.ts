@@ -24,7 +24,7 @@ interface Grey {
 
 /** One page in 8-bit grey. Throws when poppler gives something else. */
 export function renderGrey(pdf: string, page: number, dpi: number): Grey {
-  const pgm = run('pdftoppm', ['-r', String(dpi), '-gray', '-f', String(page), '-l', String(page), pdf]);
+  const pgm = run('pdftoppm', ['-cropbox', '-r', String(dpi), '-gray', '-f', String(page), '-l', String(page), pdf]);
   const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(pgm.toString('latin1', 0, 64));
   if (!head) throw new Error('pdftoppm gave no grey picture');
   return { width: Number(head[1]), height: Number(head[2]), pixels: pgm.subarray(head[0].length) };

@@ -56,6 +56,8 @@ export interface Page {
   readonly rotate?: Turn;
   /** Degrees clockwise that a scan lies askew. */
   readonly skew?: number;
+  /** PDFBox only: what a viewer shows of the page, as a seller crops it by hand; before /Rotate. */
+  readonly crop?: Box;
   readonly parts: readonly Part[];
 }
 

@@ -10,14 +10,14 @@ export const JARS: Readonly<Record<JavaProducer, string>> = {
 
 /** One shape a line, its fields divided by tabs: Java reads no JSON by itself. Lengths in pt, y down. */
 export function drawingLines(
-  pages: readonly (Pick<Page, 'width' | 'height'> & { shapes: readonly Shape[] })[],
+  pages: readonly (Pick<Page, 'width' | 'height' | 'crop'> & { shapes: readonly Shape[] })[],
   fonts: Partial<Record<Family, string>>,
 ): string {
   const out: string[] = [];
   const put = (...fields: (string | number)[]): number => out.push(fields.join('\t'));
   const dashes = (dash: readonly number[] | undefined): string => (dash && dash.length > 0 ? dash.join(',') : '-');
   for (const page of pages) {
-    put('page', page.width, page.height);
+    put('page', page.width, page.height, ...(page.crop ? [page.crop.x, page.crop.y, page.crop.width, page.crop.height] : []));
     for (const s of page.shapes) {
       if (s.kind === 'rect') put('rect', s.x, s.y, s.width, s.height, s.line, s.stroke, s.fill ?? '-', s.radius ?? 0, dashes(s.dash));
       else if (s.kind === 'line') put('line', ...s.from, ...s.to, s.line, s.stroke, dashes(s.dash));
@@ -103,6 +103,7 @@ ${READ}
       f = l.split("\t", -1);
       if (f[0].equals("page")) {
         if (g != null) g.close(); h = d(2); PDPage page = new PDPage(new PDRectangle((float) d(1), (float) d(2))); doc.addPage(page);
+        if (f.length > 3) page.setCropBox(new PDRectangle((float) d(3), (float) (h - d(4) - d(6)), (float) d(5), (float) d(6)));
         g = new PDPageContentStream(doc, page, PDPageContentStream.AppendMode.OVERWRITE, true); continue;
       }
       g.saveGraphicsState();
