@@ -97,7 +97,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
   if (sure.length === 0) {
     const [first] = weak;
     if (first && (!own || first.strength >= LABEL)) return doubtful(`the ${sizeOf(first.label)} has little of a label`, [first.label]);
-    if (own) return namedPage(own, named);
+    if (own) return await namedPage(own, named, readCodes);
     // Coarse matrix codes have no texture: the page is read before anyone calls it a page without codes.
     const whole = { x: 0, y: 0, width: page.width, height: page.height };
     return { kind: 'unnamed', codes: codeLikeAreas(page).length > 0 || (await readCodes(whole)).length > 0 };
@@ -148,12 +148,24 @@ function allAnswers(labels: readonly Judged[], doubts: readonly Doubt[]): readon
 }
 
 /** A page that calls itself something to be skipped, but has all of a label, is looked at: a large word of a label may be such a name. */
-function namedPage(name: SaidName, candidates: readonly Candidate[]): Survey {
+async function namedPage(name: SaidName, candidates: readonly Candidate[], readCodes: ReadCodes): Promise<Survey> {
   const isPrinted = name.kind === 'packing-slip' || name.kind === 'customs-form';
-  const strong = isPrinted ? undefined : candidates.find((each) => strengthOf(each, each.said, undefined) >= LABEL_AMONG_OTHERS);
+  const strong = isPrinted
+    ? undefined
+    : (candidates.find((each) => strengthOf(each, each.said, undefined) >= LABEL_AMONG_OTHERS) ??
+      (await declaredLabel(candidates, readCodes)));
   return strong
     ? doubtful(`the page calls itself "${name.words}", but the ${sizeOf(strong)} is like a label`, [strong])
     : { kind: 'named', name };
+}
+
+/** A label that holds its own customs declaration is called by it: in a frame of its own, with large bars that say a parcel's number. */
+async function declaredLabel(candidates: readonly Candidate[], readCodes: ReadCodes): Promise<Candidate | undefined> {
+  for (const each of candidates) {
+    if (each.edge === 'ink' || each.edge === 'page' || each.said.names[0]?.kind !== 'customs-form' || !hasMainBars(each)) continue;
+    if ((await readCodes(each.box)).some(isTrackingLike)) return each;
+  }
+  return undefined;
 }
 
 /** Codes are read only where they decide: more than one answer, a page that says it is something else, nothing written. */
