@@ -10,6 +10,7 @@ import { FOURTH_A } from './layouts/fourth-a.js';
 import { FOURTH_B } from './layouts/fourth-b.js';
 import { FOURTH_C } from './layouts/fourth-c.js';
 import { FOURTH_D } from './layouts/fourth-d.js';
+import { FOURTH_E } from './layouts/fourth-e.js';
 import { fourthNone } from './layouts/fourth-none.js';
 import { FRESH_A } from './layouts/fresh-a.js';
 import { FRESH_B } from './layouts/fresh-b.js';
@@ -52,7 +53,7 @@ const HALVES = {
   fresh: [...FRESH_A, ...FRESH_B, ...FRESH_C, freshNone],
   'second-sight': [...SECOND_A, ...SECOND_B],
   'third-sight': [...THIRD_A, ...THIRD_B, thirdNone],
-  'fourth-sight': [...FOURTH_A, ...FOURTH_B, ...FOURTH_C, fourthNone, ...FOURTH_D],
+  'fourth-sight': [...FOURTH_A, ...FOURTH_B, ...FOURTH_C, fourthNone, ...FOURTH_D, ...FOURTH_E],
 } as const;
 const wanted = process.argv.slice(2);
 

@@ -20,7 +20,7 @@ const labelPages = (half: Half) => foreignFiles(half).flatMap(({ truth }) => tru
 const SIZES: Partial<Record<Half, readonly [number, number]>> = {
   'second-sight': [15, 120],
   'third-sight': [16, 110],
-  'fourth-sight': [22, 170],
+  'fourth-sight': [25, 200],
 };
 const DPI = 150;
 
