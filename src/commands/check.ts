@@ -1,8 +1,10 @@
+import { dirname, resolve } from 'node:path';
 import { countInWords, hasErrors, inReadingOrder } from '../diagnostics/collect.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { formatDiagnostics } from '../diagnostics/format.js';
 import { loadNamed } from '../config/load-named.js';
 import { loadPipeline } from '../config/load-pipeline.js';
+import { missingNames } from '../intake/missing-names.js';
 import { PIPELINE_FILE } from './run-pipeline.js';
 import { diagnosticLine, jsonLine } from '../report/json-lines.js';
 import { EXIT, type CommandIo, type ExitCode } from './exit-codes.js';
@@ -18,10 +20,10 @@ export interface CheckArgs {
 
 /** Checks a pipeline with its recipes, or the files named, and touches nothing. What it finds is its result: it goes to `out`. */
 export async function runCheck(args: CheckArgs, io: CommandIo): Promise<ExitCode> {
-  const checked = [
+  const checked = await Promise.all([
     ...(args.config !== undefined || args.files.length === 0 ? [countPipeline(args.config ?? PIPELINE_FILE)] : []),
     ...args.files.map(checkNamed),
-  ];
+  ]);
   const diagnostics = inReadingOrder(checked.flatMap((each) => each.diagnostics));
   const sources = new Map(checked.flatMap((each) => [...each.sources]));
   const exitCode = hasErrors(diagnostics) ? EXIT.usage : EXIT.done;
@@ -46,18 +48,20 @@ interface Checked {
   readonly recipes: readonly string[];
 }
 
-function countPipeline(path: string): Checked {
-  const { value, diagnostics, sources } = loadPipeline(path);
+async function countPipeline(path: string): Promise<Checked> {
+  const { value, diagnostics, sources, patterns } = loadPipeline(path);
   const channels = value?.channels ?? [];
+  // A run names them too, but only when it is under way; a folder that isn't there is seen before.
+  const missing = await missingNames(patterns, dirname(resolve(path)));
   return {
-    diagnostics,
+    diagnostics: [...diagnostics, ...missing],
     sources,
     channels: channels.length,
     recipes: channels.map(({ recipe }) => recipe.file ?? recipe.name),
   };
 }
 
-function checkNamed(name: string): Checked {
+async function checkNamed(name: string): Promise<Checked> {
   const named = loadNamed(name, process.cwd());
   if (named.kind === 'pipeline') return countPipeline(named.path);
   const { value, diagnostics, sources } = named.loaded;

@@ -2,6 +2,7 @@
 import type { Node } from 'yaml';
 import type { Media } from '../geometry/media.js';
 import { ROLL } from '../geometry/printer.js';
+import type { Place } from '../diagnostics/diagnostic.js';
 import { nearest } from '../diagnostics/nearest.js';
 import type { Step } from '../steps/step.js';
 import { compileRecipe, type Overrides } from './compile-recipe.js';
@@ -30,6 +31,14 @@ export interface ChannelReading {
   readonly named: OutputsRead;
   /** Names of the channels so far, in small letters, with their lines. */
   readonly names: Map<string, number>;
+  /** What the channels so far name as files, for whoever looks whether it is there. */
+  readonly patterns: NamedPattern[];
+}
+
+/** What a channel names under `files` or `orders`, and where it stands. */
+export interface NamedPattern {
+  readonly pattern: string;
+  readonly place: Place;
 }
 
 /** Reads one channel; undefined when anything is wrong with it or its recipe. */
@@ -47,8 +56,8 @@ export function readChannel(reading: ChannelReading, node: Node | undefined, at:
     return entry && reader(slotOf(file, entry));
   };
   const name = read('name', (slot) => readName(reading, slot));
-  const files = read('files', readFiles);
-  const orders = read('orders', readFiles);
+  const files = read('files', (slot) => readFiles(slot, reading.patterns));
+  const orders = read('orders', (slot) => readFiles(slot, reading.patterns));
   const carrier = read('carrier', (slot) => readText(slot, 'is the name of who takes the parcels', 'carrier: our carrier'));
   const printOn = read('print-on', (slot) => readOutputName(slot, [ROLL, ...reading.named.names]));
   const reference = read('recipe', (slot) => readText(slot, "is a recipe's name or file", 'recipe: any-page'));
@@ -144,8 +153,12 @@ const exampleFor = ({ name }: Slot): string => `${name}: ${PATTERNS[name] ?? ''}
 
 const wantsFiles = ({ name }: Slot): string => `names the ${name === 'orders' ? 'order files' : 'files'} of the channel`;
 
-function readFiles(slot: Slot): readonly string[] | undefined {
-  const files = readOneOrMore(slot, wantsFiles(slot), exampleFor(slot), readPattern);
+function readFiles(slot: Slot, patterns: NamedPattern[]): readonly string[] | undefined {
+  const files = readOneOrMore(slot, wantsFiles(slot), exampleFor(slot), (each) => {
+    const pattern = readPattern(each);
+    if (pattern !== undefined && each.node) patterns.push({ pattern, place: each.file.place(spanOf(each.node)) });
+    return pattern;
+  });
   if (!files?.every((pattern) => pattern.startsWith('!'))) return files;
   const { file, node, at, name } = slot;
   const remedy = `Name the files that are to be taken, too: \`${name}: [${PATTERNS[name] ?? ''}, "!inbox/old*"]\`.`;

@@ -4,7 +4,7 @@ import { dirname, isAbsolute, relative, resolve } from 'node:path';
 import type { GridName } from '../geometry/grid.js';
 import { mediaNamed } from '../geometry/media.js';
 import type { Step } from '../steps/step.js';
-import { readChannel, type ChannelReading } from './channel.js';
+import { readChannel, type ChannelReading, type NamedPattern } from './channel.js';
 import type { ConfigFile } from './config-file.js';
 import { tooManyDots } from './too-many-dots.js';
 import { readMedia } from './option-value.js';
@@ -32,13 +32,17 @@ export interface Given {
   readonly grid?: GridName | undefined;
 }
 
-/** Reads a pipeline; undefined when anything is wrong with it or its recipes, which is then in the diagnostics of each file. */
+/**
+ * Reads a pipeline; undefined when anything is wrong with it or its recipes, which is then in the diagnostics of each file.
+ * @param patterns what its channels name as files is added to it
+ */
 export function readPipeline(
   file: ConfigFile,
   folder: string,
   steps: readonly Step[],
   shelf: RecipeShelf,
   given: Given = {},
+  patterns: NamedPattern[] = [],
 ): Pipeline | undefined {
   const root = parseYaml(file, 'pipeline');
   if (!root) return undefined;
@@ -75,7 +79,7 @@ export function readPipeline(
   const named = readOutputs(file, entries.get('outputs'));
   const largePages = read<string | undefined>('large-pages', (entry) => readLargePages(slotOf(file, entry), named, media), undefined);
   const channelsEntry = entries.get('channels');
-  const around = { file, folder, steps, shelf, media: media === undefined ? undefined : mediaNamed(media), named };
+  const around = { file, folder, steps, shelf, media: media === undefined ? undefined : mediaNamed(media), named, patterns };
   const channels = channelsEntry ? readChannels(around, channelsEntry) : undefined;
   if (file.diagnostics.length > 0 || media === undefined || grid === undefined || out === undefined || !channels || !printer || !day)
     return undefined;

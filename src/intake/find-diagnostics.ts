@@ -17,12 +17,13 @@ export const nothingMatches = (channel: string, pattern: string): Diagnostic =>
     'If there should be documents, check the folder and the spelling of the pattern.',
   );
 
-export const noSuchFile = (channel: string, name: string): Diagnostic =>
+/** @param near what is there and may be meant */
+export const noSuchFile = (channel: string, name: string, near: string | undefined): Diagnostic =>
   ofRun(
     'intake/no-file',
     'error',
     `channel ${channel}: there is no file or folder ${name}`,
-    'Check the spelling and the folder that you are in.',
+    near === undefined ? 'Check the spelling and the folder that you are in.' : `Is it ${near}?`,
   );
 
 export const nothingNamed = (channel: string, patterns: readonly string[]): Diagnostic =>

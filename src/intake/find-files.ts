@@ -3,6 +3,7 @@ import { realpath, stat } from 'node:fs/promises';
 import { isAbsolute, join, resolve, sep } from 'node:path';
 import { glob, isDynamicPattern } from 'tinyglobby';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import { nearestName } from './nearest-name.js';
 import { shownPath } from './shown-name.js';
 import { noSuchFile, nothingMatches, nothingNamed, onlyOutput, unreadableFolder } from './find-diagnostics.js';
 
@@ -45,7 +46,11 @@ export async function findFiles({ channel, patterns, folder, out }: Wanted): Pro
     const kept = await outside(found, out);
     if (found.length > 0 && kept.length === 0) diagnostics.push(onlyOutput(channel, pattern, found.length));
     if (found.length === 0 && problems.length === 0)
-      diagnostics.push(missing === undefined ? nothingMatches(channel, pattern) : noSuchFile(channel, missing));
+      diagnostics.push(
+        missing === undefined
+          ? nothingMatches(channel, pattern)
+          : noSuchFile(channel, missing, await nearestName(missing, folder, missing !== pattern)),
+      );
     for (const path of kept) if (!unwanted.has(path)) paths.add(path);
   }
   return { paths: [...paths], diagnostics };
@@ -72,6 +77,17 @@ async function matchesOf(pattern: string, folder: string): Promise<Matches> {
   const { base, rest } = await splitPattern(pattern, folder);
   const { found, problems } = await search(resolve(folder, base), rest.join('/'));
   return { found, problems, missing: found.length > 0 ? undefined : await missingPart(folder, base, rest) };
+}
+
+/**
+ * What a pattern names before its first wildcard and is not there, as written; undefined when all of it is, and when that can't be told.
+ * @param pattern without a `!` in front
+ */
+export async function missingIn(pattern: string, folder: string): Promise<string | undefined> {
+  if ((await kindOf(resolve(folder, pattern))) !== undefined) return undefined;
+  if (!isDynamicPattern(pattern)) return pattern;
+  const { base, rest } = await splitPattern(pattern, folder);
+  return missingPart(folder, base, rest);
 }
 
 async function kindOf(path: string): Promise<'file' | 'folder' | undefined> {

@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -16,6 +16,8 @@ describe('check', () => {
 
   beforeAll(() => {
     folder = mkdtempSync(join(tmpdir(), 'slipyard-check-'));
+    mkdirSync(join(folder, 'inbox', 'returns'), { recursive: true });
+    mkdirSync(join(folder, 'inbox', 'Mugs 2'));
   });
   afterAll(() => {
     rmSync(folder, { recursive: true });
@@ -52,6 +54,39 @@ describe('check', () => {
     const { exitCode, out } = await capture((io) => runCheck({ config, files: [] }, io));
     expect(out).toMatch(/tight\.yaml:2:\d+: error: `impose`: a page of .* does not fit a position/);
     expect(exitCode).toBe(2);
+  });
+
+  describe('warns of folders and files that are not there, and names what is near', () => {
+    it.each([
+      ['inbox/return/*', 'inbox/return', 'Is it `inbox/returns`?'],
+      ['Inbox/Returns/*.pdf', 'Inbox/Returns', 'Is it `inbox/returns`?'],
+      ['inbox/mugs 2', 'inbox/mugs 2', 'Is it `inbox/Mugs 2`?'],
+      ['"!inbox/retuns/old*"', 'inbox/retuns', 'Is it `inbox/returns`?'],
+      ['inbox/mugs 3/*', 'inbox/mugs 3', 'Make the folder, or write the name of one that is there.'],
+      ['inbox/prints/*', 'inbox/prints', 'Make the folder, or write the name of one that is there.'],
+    ])('%s', async (pattern, missing, remedy) => {
+      const files = pattern.startsWith('"') ? `[inbox/*, ${pattern}]` : pattern;
+      const config = write('gone.yaml', `channels:\n${CHANNEL}  - name: mugs\n    recipe: any-page\n    files: ${files}\n`);
+      const { exitCode, out } = await capture((io) => runCheck({ config, files: [] }, io));
+      expect(out).toMatch(/gone\.yaml:5:\d+: warning: /);
+      expect(out).toContain(`there is no file or folder \`${missing}\` [intake/no-file]`);
+      expect(out).toContain(`do: ${remedy}`);
+      expect(out).toMatch(/\n2 channels, 1 recipe: 1 warning\n$/);
+      expect(exitCode).toBe(0);
+    });
+
+    it('says nothing of an empty folder, nor of what a wildcard stands for', async () => {
+      const files = '[inbox/returns, inbox/returns/*.pdf, "inbox/ret*/x*/*.pdf", "*/returns/*"]';
+      const config = write('there.yaml', `channels:\n  - { name: mugs, recipe: any-page, files: ${files} }\n`);
+      expect((await capture((io) => runCheck({ config, files: [] }, io))).out).toBe('1 channel, 1 recipe: no problems\n');
+    });
+
+    it('says it beside what else is wrong', async () => {
+      const config = write('both.yaml', 'channels:\n  - { name: mugs, recipe: any-pag, files: inbox/return/*, orders: exports/* }\n');
+      const { exitCode, out } = await capture((io) => runCheck({ config, files: [] }, io));
+      expect(out).toMatch(/1 error, 2 warnings; nothing would be started\n$/);
+      expect(exitCode).toBe(2);
+    });
   });
 
   it('says what to do when there is no pipeline', async () => {

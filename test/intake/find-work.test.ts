@@ -132,6 +132,17 @@ describe('find-work', () => {
       expect(await missing(there)).toEqual(['warning intake/no-match ']);
   });
 
+  it('names what is there and may be meant', async () => {
+    const folder = inbox({ 'in/mugs/order-1.pdf': pdf('1'), 'in/prints.pdf': pdf('2') });
+    const remedy = async (pattern: string): Promise<string | undefined> => (await find(folder, { all: [pattern] })).diagnostics[0]?.remedy;
+    expect(await remedy('in/mug/*.pdf')).toBe('Is it in/mugs?');
+    expect(await remedy('IN/Mugs')).toBe('Is it in/mugs?');
+    expect(await remedy(join(folder, 'inn/mugs/*'))).toBe(`Is it ${join(folder, 'in/mugs')}?`);
+    expect(await remedy('in/mugs/ordr-1.pdf')).toBe('Is it in/mugs/order-1.pdf?');
+    const nothingNear = 'Check the spelling and the folder that you are in.';
+    for (const far of ['in/mugs/order-2.pdf', 'in/prints/*', 'elsewhere/mugs/*']) expect(await remedy(far)).toBe(nothingNear);
+  });
+
   it('says when a channel only takes away', async () => {
     const folder = inbox({ 'in/1.pdf': pdf('1') });
     const { intake, diagnostics } = await find(folder, { all: ['!in/2.pdf'] });
