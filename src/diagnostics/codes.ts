@@ -193,6 +193,7 @@ export const DIAGNOSTIC_CODES = [
   'split-pages/continuation',
   'split-pages/doubtful',
   'split-pages/no-code',
+  'split-pages/own-label',
   'split-pages/shared-page',
   'split-pages/skipped',
   'split-pages/unknown',

@@ -93,10 +93,24 @@ async function judge(sheet: Sheet, options: Values, context: StepContext): Promi
       : byContent(fresh, await surveyed(page, context));
   }
   const placed = byPosition(fresh, options, document.pageCount);
-  if (placed.role !== 'label' || !isPlanned(placed)) return placed;
+  if (!isPlanned(placed)) return placed;
+  if (placed.role === 'slip') return (await isLabelPage(page, context)) ? held(placed, ownLabel(page.number)) : placed;
+  if (placed.role !== 'label') return placed;
   if (options['without-code'] !== 'label' && codeLikeAreas(page).length === 0) return withoutCode(fresh, options['without-code']);
   return placed;
 }
+
+/** Whether a page that was taken for a slip by its position is one of labels by itself: its number would be printed small, behind another's label. */
+const isLabelPage = async (page: SourcePage, context: StepContext): Promise<boolean> =>
+  codeLikeAreas(page).length > 0 && (await surveyed(page, context)).kind === 'labels';
+
+/** @param number of the page, from 1 */
+const ownLabel = (number: number): Reason => ({
+  code: 'split-pages/own-label',
+  message: `page ${number} has a label of its own and is no packing slip: is this recipe right for this channel?`,
+  remedy:
+    'If its pages are labels, or differ, write `recipe: any-page`, which finds labels, slips and forms by itself. If this page is a slip all the same, name a phrase that stands on such pages: `split-pages: { slip-words: [packing slip] }`.',
+});
 
 /** What the page is by itself. One that holds labels stays whole: locate-label takes it apart. */
 function byContent(sheet: Sheet, seen: Survey): Sheet {

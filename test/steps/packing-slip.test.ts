@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { packingSlip } from '../../src/steps/packing-slip.js';
 import { splitPages } from '../../src/steps/split-pages.js';
+import { pageSheet } from '../../src/sheet/sheet.js';
+import { openedPages, slipPageWithBars } from './on-pages.js';
 import { endOf, onMedia, opened, optionsOf, through } from './on-sample.js';
 
 async function labelThenSlip(changed: Parameters<typeof optionsOf<typeof packingSlip.options>>[1] = {}) {
@@ -48,7 +50,15 @@ describe('packing-slip', () => {
     const context = onMedia(document);
     const split = await splitPages.apply(sheets, optionsOf(splitPages, { slips: 'every' }), context);
     const made = await packingSlip.apply(split, optionsOf(packingSlip), context);
-    expect(made.map(endOf)).toEqual(['held packing-slip/shared-page', 'held packing-slip/no-label']);
+    expect(made.map(endOf)).toEqual(['held split-pages/own-label', 'held packing-slip/no-label']);
+    document.close();
+  });
+
+  it('holds a slip with bars and no label before it: perhaps its label is on the same page', async () => {
+    const document = await openedPages([slipPageWithBars(1)]);
+    const slip = { ...pageSheet(1, document.page(1).width, document.page(1).height), role: 'slip' as const };
+    const [made] = await packingSlip.apply([slip], optionsOf(packingSlip), onMedia(document));
+    expect(endOf(made)).toBe('held packing-slip/shared-page');
     document.close();
   });
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { splitPages } from '../../src/steps/split-pages.js';
 import { blankPages, endOf, onMedia, opened, optionsOf } from './on-sample.js';
 import { held, pageSheet } from '../../src/sheet/sheet.js';
-import { openedPages, sharedPage } from './on-pages.js';
+import { labelPage, openedPages, sharedPage, slipPage, slipPageWithBars } from './on-pages.js';
 
 const four = [1, 2, 3, 4].map((page) => pageSheet(page, 288, 432));
 const split = (changed: Parameters<typeof optionsOf<typeof splitPages.options>>[1]) =>
@@ -72,6 +72,36 @@ describe('split-pages', () => {
       onMedia(document),
     );
     expect(made.map(endOf)).toEqual(['held split-pages/shared-page']);
+    document.close();
+  });
+
+  it('holds a page that is a slip by its position and has a label of its own, with or without a slip beside it; bars alone make no label', async () => {
+    const document = await openedPages([
+      labelPage(1),
+      labelPage(2),
+      labelPage(3),
+      sharedPage(4),
+      labelPage(5),
+      slipPageWithBars(5),
+      slipPage(5),
+    ]);
+    const sheets = Array.from({ length: 7 }, (_, index) =>
+      pageSheet(index + 1, document.page(index + 1).width, document.page(index + 1).height),
+    );
+    const made = await splitPages.apply(sheets, optionsOf(splitPages, { labels: 'odd', slips: '2,4,6-7' }), onMedia(document));
+    expect(made.map((sheet) => `${sheet.role} ${endOf(sheet) ?? ''}`)).toEqual([
+      'label planned',
+      'slip held split-pages/own-label',
+      'label planned',
+      'slip held split-pages/own-label',
+      'label planned',
+      'slip planned',
+      'slip planned',
+    ]);
+    expect(made[1]?.state).toMatchObject({
+      message: 'page 2 has a label of its own and is no packing slip: is this recipe right for this channel?',
+      remedy: expect.stringContaining('recipe: any-page') as unknown,
+    });
     document.close();
   });
 
