@@ -54,4 +54,23 @@ describe('several order files of a channel', () => {
     expect(merged.orders.map(({ number, differsAt = [] }) => [number, differsAt.length])).toEqual([['#A-1', 1], ['-', 0], ['--', 0]]); // prettier-ignore
     expect(merged.diagnostics.map(({ severity }) => severity)).toEqual(['note', 'warning']);
   });
+
+  it('so that two orders whose numbers differ in capitals alone are in doubt, and it is said why', () => {
+    const merged = mergeOrders([file('a.csv', 'Order,Name,Item\nkX7Qa,Ada,Mug\nKx7qA,Eve,Bowl\n')]);
+    expect(merged.orders).toMatchObject([{ number: 'kX7Qa', buyer: 'Ada', differsAt: [{ file: 'a.csv', line: 3 }] }]);
+    expect(merged.diagnostics).toMatchObject([
+      {
+        code: 'orders/duplicate-number',
+        message:
+          'order `Kx7qA` stands in line 2 as `kX7Qa`, too, and says other things (capitals and signs in front tell no two orders apart); a label for it is held',
+        place: { line: 3 },
+      },
+    ]);
+    expect(merged.diagnostics[0]?.remedy).toContain('Write the number alike');
+    const apart = mergeOrders([file('a.csv', 'Order,Name,Item\nA-1,Ada,Mug\n'), file('b.csv', 'Order,Name,Item\na-1,Ada,Mug\n')]);
+    expect(apart.diagnostics[0]?.message).toBe(
+      'order `a-1` stands in a.csv, line 2 as `A-1`, too, and says the same; it counts once (capitals and signs in front tell no two orders apart)',
+    );
+    expect(apart.diagnostics[0]?.remedy).toBe('Leave out one of the files if they are the same export.');
+  });
 });
