@@ -38,11 +38,17 @@ const EXPECTED: Readonly<Record<string, string>> = {
 /** Deeper nesting than this is no list of orders, and would exhaust the stack of a recursive reader. */
 const DEEPEST = 100;
 
-/** Whether brackets, those in texts apart, are nested more deeply than that. */
+/** Whether brackets, those in texts apart, are nested more deeply than that. Sign by sign: a pattern over a text of twenty million signs exhausts the stack. */
 function isTooDeep(text: string): boolean {
   let depth = 0;
-  for (const [sign] of text.matchAll(/"(?:[^"\\]|\\.)*"|[[{\]}]/gs)) {
-    if (sign === '[' || sign === '{') depth++;
+  let quoted = false;
+  for (let at = 0; at < text.length; at++) {
+    const sign = text[at];
+    if (quoted) {
+      if (sign === '\\') at++;
+      else if (sign === '"') quoted = false;
+    } else if (sign === '"') quoted = true;
+    else if (sign === '[' || sign === '{') depth++;
     else if (sign === ']' || sign === '}') depth--;
     if (depth > DEEPEST) return true;
   }
