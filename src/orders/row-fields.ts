@@ -12,6 +12,9 @@ const WORDS: readonly OrderField[] = ['buyer', 'address', 'country', 'descriptio
 /** Control characters and marks that only steer the direction of type; tabs and line breaks are looked at apart. */
 const INVISIBLE = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200b\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff]/g;
 
+/** Line breaks of other programs: a soft one in a cell, the end of a page, of a line and of a paragraph. */
+const OTHER_BREAKS = /[\u000b\u000c\u0085\u2028\u2029]/g;
+
 /** One line of it. */
 export const oneLine = (text: string): string => text.replaceAll(/\s+/g, ' ').trim();
 
@@ -74,7 +77,7 @@ export class RowFields {
 
   private cleaned(field: OrderField, column: number, cell: string): string {
     if (cell === '') return '';
-    const text = unwrapped(cell.replaceAll(INVISIBLE, ''));
+    const text = unwrapped(cell.replaceAll(OTHER_BREAKS, '\n').replaceAll(INVISIBLE, ''));
     const damage = damageOf(text);
     if (damage && (NUMBERS.includes(field) || damage === 'hashes' || damage === 'error')) {
       this.findings.add(
