@@ -1,4 +1,4 @@
-import { intersection, type Box } from '../geometry/box.js';
+import { contains, intersection, type Box } from '../geometry/box.js';
 import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import { LINEAR } from '../reading/codes.js';
@@ -10,6 +10,7 @@ import { choose, type Chosen } from './choose.js';
 import { leftBehind } from './left-behind.js';
 import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from './doubts.js';
 import { inkBlobs } from './ink-blobs.js';
+import { itemRows } from './item-rows.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
 import { restOf, titledReturn, type Rest } from './rest.js';
@@ -90,6 +91,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
   const weighed = await Promise.all(likely.map((each) => weigh(each, own !== undefined || likely.length > 1, readCodes)));
   const isEnough = ({ strength, label, codes }: Likeliest): boolean =>
     hasOwn(label, codes) &&
+    (isMoreThanPaper(label, codes, phrases) || !isAlone(label, blobs)) &&
     (label.said.labelWords >= 2 || !isHollow(label.box, blobs)) &&
     strength >= (own || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
   const sure = withoutCopies(weighed.filter(isEnough));
@@ -176,6 +178,23 @@ async function weigh(label: Likely, inDoubt: boolean, readCodes: ReadCodes): Pro
   const codes = await readCodes(label.box);
   return { label, strength: strengthOf(label, label.said, codes), codes };
 }
+
+/** Whether a candidate is all that its page holds: then the page's size is no evidence, for whatever is printed on a roll of labels has it. */
+const isAlone = ({ box, edge }: Likely, blobs: readonly Box[]): boolean => edge === 'page' || blobs.every((blob) => contains(box, blob, 2));
+
+/**
+ * Whether a candidate that has a roll's paper for itself is a label by more than that: its words, a further code, or a number longer than those of
+ * orders. A picture without words can't be asked.
+ */
+function isMoreThanPaper({ said: says, box }: Likely, codes: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {
+  if (says.labelWords >= 2 || says.characters < WRITING || (codes ?? []).length >= 2) return true;
+  return (
+    (codes ?? []).some((code) => isNumberLike(code, LONG_NUMBER)) &&
+    itemRows(phrases.filter((each) => contains(box, each.box, 2))) === undefined
+  );
+}
+/** Order numbers are shorter, mostly (common practice, no source). */
+const LONG_NUMBER = { characters: 12, digits: 9 };
 
 /** Whether a candidate has more of a label than a size and some codes, as tickets and cards have them: its words, or a number that may be a parcel's. */
 const hasOwn = (label: Likely, codes: readonly Code[] | undefined): boolean =>

@@ -89,3 +89,10 @@ export function slipAround(order: number): LayoutPage {
   );
 }
 export const slipDrawing = (order: number, width = 540, height = 360): Drawing => packingSlip(width, height, contentOf(order));
+
+/** A page of the media's size with writing at the top and one large row of bars below, as rolls of labels are printed with. */
+export function onRoll(text: readonly string[], number: string): LayoutPage {
+  const d = lines(288, 432, text);
+  d.bars(code128(number), 144, 260, 1.1, 90);
+  return { width: 288, height: 432, regions: [other(d, 0, 0)] };
+}

@@ -141,6 +141,17 @@ describe('survey: doubtful pages', () => {
     expect(rest.name?.kind).toBe('packing-slip');
   });
 
+  // In words that the vocabulary has not: what else such pages have must tell.
+  const PARCEL = ['Lumotar', 'Ines Exempla', 'Via Ficta 12', '00731 Nusquam', 'Exemplum, non valet'];
+  const GOODS = ['Officina Ficta', '2 x  Ampulla viridis', '1 x  Patera magna', '3 x  Cochlear', 'Exemplum, non valet'];
+  it.each<[string, readonly string[], string, Survey['kind']]>([
+    ["a parcel's long number", PARCEL, 'LM35863805470450', 'labels'],
+    ['a number as short as orders have', PARCEL, '1072326667', 'doubtful'],
+    ['rows of goods, however long the number', GOODS, 'LM35863805470450', 'doubtful'],
+  ])('paper of a roll with bars and unknown words: %s', async (_, text, number, kind) => {
+    expect((await surveyOf(pages.onRoll(text, number))).kind).toBe(kind);
+  });
+
   it('a page is looked at once', async () => {
     const document = await openedPages([pages.letter()]);
     const page = document.page(1);
