@@ -1,5 +1,6 @@
 import { contains, type Box } from '../geometry/box.js';
 import type { Phrase } from '../reading/word-lines.js';
+import { isReturnTitle } from './return-title.js';
 import { folded, KINDS, PHRASES, type Kind } from './vocabulary.js';
 
 /** A name that a region gives itself in its own words. */
@@ -46,6 +47,7 @@ export function said(phrases: readonly Phrase[]): Said {
         continue;
       }
       if (share < MOST_OF_LINE && !heading && !leads(words, folded(text))) continue;
+      if (kind === 'return-label' && !isReturnTitle(words, text, heading)) continue;
       const weight = fontSize * (0.5 + share);
       if (weight > (names.get(kind)?.weight ?? 0)) names.set(kind, { kind, words: words.trim(), heading, weight });
     }

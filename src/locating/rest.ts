@@ -1,13 +1,12 @@
 import { centre, contains, intersection, union, type Box } from '../geometry/box.js';
-import { mmToPt } from '../geometry/length.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { closedUnits } from './closed-units.js';
 import { itemRows } from './item-rows.js';
-import { distance } from './judge.js';
 import { said, saidIn, type SaidName } from './kind-of-words.js';
 import { pageDividers } from './page-dividers.js';
+import { pageReturn } from './titled-return.js';
 import { BESIDE, sideOf } from './slip-beside.js';
 import { folded } from './vocabulary.js';
 
@@ -29,10 +28,6 @@ export interface Rest {
 
 /** What may go along with a label. */
 const PAPERS: readonly SaidName['kind'][] = ['packing-slip', 'customs-form', 'invoice'];
-/** A title of a label stands at most this far from it, pt (12 mm) … */
-const TITLE = mmToPt(12);
-/** … and this many times as far from any other. */
-const NEARER = 2;
 
 /** Whether what stands beside a label is its packing slip: it says so, or it is a table of items, called a bill or nothing at all. */
 export const isSlip = ({ name, items, box }: Rest): boolean =>
@@ -59,23 +54,11 @@ export function restOf(page: SourcePage, labels: readonly Box[], blobs: readonly
   return {
     name,
     labelWords: name ? 0 : labelWords,
-    returns: names.find(({ kind }) => kind === 'return-label')?.words,
+    returns: pageReturn(labels, beside, names, rows?.box),
     items: rows && (name !== undefined || !hasCode) ? rows.count : 0,
     box,
     others: side !== undefined,
   };
-}
-
-/** What the title of one of several labels calls it: the words of a return label that stand close to it and to no other. */
-export function titledReturn(label: Box, others: readonly Box[], phrases: readonly Phrase[]): string | undefined {
-  const titles = phrases.filter(
-    ({ box }) =>
-      intersection(box, label) === undefined &&
-      distance(box, label) <= TITLE &&
-      others.every((other) => intersection(box, other) === undefined),
-  );
-  const own = titles.filter(({ box }) => others.every((other) => distance(box, other) >= NEARER * Math.max(1, distance(box, label))));
-  return own.flatMap((title) => said([title]).names).find(({ kind }) => kind === 'return-label')?.words;
 }
 
 function besideLabels(ink: readonly Box[], labels: readonly Box[]): Box | undefined {

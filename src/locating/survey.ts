@@ -13,9 +13,10 @@ import { inkBlobs } from './ink-blobs.js';
 import { itemRows } from './item-rows.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
-import { restOf, titledReturn, type Rest } from './rest.js';
+import { restOf, type Rest } from './rest.js';
 import { hasMainBars, isHollow, isTrackingLike, strengthOf } from './strength.js';
 import { tickBoxes } from './tick-boxes.js';
+import { titledReturn } from './titled-return.js';
 
 /** A label that was found on a page that nobody described. */
 export interface FoundLabel extends Judged {

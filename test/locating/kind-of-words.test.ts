@@ -28,6 +28,45 @@ describe('said', () => {
     expect(said([phrase('Together Forewarned', 18), BODY])).toMatchObject({ names: [], labelWords: 0 });
   });
 
+  it.each([
+    'Pakkseddel',
+    'Lieferschein',
+    'Bon de livraison',
+    'Albarán',
+    'Documento di trasporto',
+    'Pakbon',
+    'Följesedel',
+    'Plukkseddel',
+    'Lähete',
+    'Dodací list',
+    'Szállítólevél',
+    'Aviz de însoțire',
+    'List pakunkowy',
+    'Guia de remessa',
+    'Sevk irsaliyesi',
+    'Δελτίο αποστολής',
+    'Пакувальний лист',
+    'Otpremnica',
+    'Dobavnica',
+    'Saateleht',
+    'Važtaraštis',
+    'תעודת משלוח',
+    'قائمة التعبئة',
+    '納品書',
+    '送货单',
+    '포장 명세서',
+    'ใบส่งของ',
+    'Phiếu giao hàng',
+  ])('is a packing slip in many languages: %s', (title) => {
+    expect(said([phrase(title, 18), BODY]).names[0]?.kind).toBe('packing-slip');
+  });
+
+  it('is no return label by a line about what the carrier does, or a box to tick', () => {
+    const label = [phrase('Return Service Requested'), phrase('Retour'), phrase('Rücksendung'), BODY];
+    expect(said(label).names).toEqual([]);
+    expect(said([phrase('RETOURE'), BODY]).names).toMatchObject([{ kind: 'return-label' }]);
+  });
+
   it('puts the most prominent name first', () => {
     const { names } = said([phrase('Receipt'), phrase('Packing slip', 24), BODY]);
     expect(names.map(({ kind }) => kind)).toEqual(['packing-slip', 'receipt']);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Box } from '../../src/geometry/box.js';
 import { inkBlobs } from '../../src/locating/ink-blobs.js';
-import { isSlip, restOf, titledReturn, type Rest } from '../../src/locating/rest.js';
+import { isSlip, restOf, type Rest } from '../../src/locating/rest.js';
 import { phrasesOf } from '../../src/reading/word-lines.js';
 import { drawnPage } from '../reading/drawn-page.js';
 import { code128 } from '../samples/code-art.js';
@@ -141,27 +141,5 @@ describe('a slip beside a label', () => {
     });
     expect(seen.box).toBeUndefined();
     expect(isSlip(seen)).toBe(false);
-  });
-});
-
-describe('the title of one of several labels', () => {
-  const first: Box = { x: 40, y: 40, width: 432, height: 288 };
-  const second: Box = { x: 40, y: 440, width: 432, height: 288 };
-  const titled = async (x: number, y: number, words = 'Return label'): Promise<readonly (string | undefined)[]> => {
-    const page = await drawnPage(new Drawing(612, 792).text(x, y, words, { size: 14 }));
-    const phrases = phrasesOf(page.words());
-    return [titledReturn(first, [second], phrases), titledReturn(second, [first], phrases)];
-  };
-
-  it('makes the label next to it a return label, and no other', async () => {
-    expect(await titled(40, 430)).toEqual([undefined, 'return label']);
-    expect(await titled(40, 345)).toEqual(['return label', undefined]);
-    expect(await titled(40, 430, 'Label for the parcel')).toEqual([undefined, undefined]);
-  });
-
-  it('says nothing far from both, in the middle, or on one of them', async () => {
-    expect(await titled(40, 780)).toEqual([undefined, undefined]);
-    expect(await titled(40, 390)).toEqual([undefined, undefined]);
-    expect(await titled(60, 500)).toEqual([undefined, undefined]);
   });
 });
