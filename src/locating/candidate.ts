@@ -20,6 +20,8 @@ export interface Judged extends Candidate {
   readonly score: number;
   /** One short phrase for each part of the score, for people. */
   readonly evidence: readonly string[];
+  /** Whether it is larger than other labels, and a label only as it fills its small paper. */
+  readonly fillsPaper?: boolean;
 }
 
 /** An answer in words: "frame 6.00×4.00 in". */

@@ -3,7 +3,7 @@ import { formatSize, mmToPt, ptToMm } from '../geometry/length.js';
 import type { CodeLikeArea } from '../reading/code-like.js';
 import type { Word } from '../reading/source.js';
 import type { Candidate, Judged } from './candidate.js';
-import { LONG_SIDE, nearestSize, nearestSizeOfInk, SHORT_SIDE } from './label-sizes.js';
+import { fillsPaper, LONG_SIDE, nearestSize, nearestSizeOfInk, SHORT_SIDE } from './label-sizes.js';
 
 /** What the parts of the score weigh; together 1. */
 const WEIGHT = { size: 0.35, gutter: 0.25, edge: 0.2, direction: 0.2 };
@@ -18,15 +18,18 @@ export interface Surroundings {
   readonly words: readonly Word[];
   /** Frames and pictures as large as labels: a code inside one is its own, however near to what is beside it. */
   readonly owners?: readonly Box[];
+  /** The page's own size, where a label may fill it. */
+  readonly paper?: Pick<Box, 'width' | 'height'>;
 }
 
 /** Judges one candidate by its size, the white around it, its kind of edge and the direction of its words; undefined when it can't be a label at all. */
 export function judge(candidate: Candidate, around: Surroundings): Judged | undefined {
   const { box, edge, codes } = candidate;
   // A page of the media's own size is what it is; whether a label must have a code is for split-pages and verify to say.
-  if (edge !== 'page' && (codes.length === 0 || !isLabelSized(box))) return undefined;
+  const filling = (edge === 'frame' || edge === 'ink') && around.paper !== undefined && fillsPaper(box, around.paper);
+  if (edge !== 'page' && (codes.length === 0 || !(isLabelSized(box) || filling))) return undefined;
 
-  const size = edge === 'ink' ? nearestSizeOfInk(box.width, box.height) : nearestSize(box.width, box.height);
+  const size = filling ? { likeness: 1 } : edge === 'ink' ? nearestSizeOfInk(box.width, box.height) : nearestSize(box.width, box.height);
   const clear = edge === 'page' ? undefined : clearSpace(box, around.blobs);
   const gutter = clear?.space ?? AMPLE;
   const direction = uniformity(box, around.words);
@@ -42,9 +45,10 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
   const evidence = [
     `${EDGE_WORDS[edge]} ${formatSize(box.width, box.height)} around ${codes.length} code${codes.length === 1 ? '' : 's'}`,
     edge === 'page' ? 'the page has the size of the media' : clearWords(clear),
+    ...(filling ? ['it fills its page, as labels on A5 do'] : []),
     ...(strays.length > 0 ? ['a code just outside it'] : []),
   ];
-  return { ...candidate, score, evidence };
+  return { ...candidate, score, evidence, ...(filling ? { fillsPaper: true } : {}) };
 }
 
 export function isLabelSized({ width, height }: Box): boolean {

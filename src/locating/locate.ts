@@ -4,7 +4,7 @@ import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
 import type { Candidate, Edge, Judged } from './candidate.js';
-import { choose, type Choice } from './choose.js';
+import { choose, LEAST, type Choice } from './choose.js';
 import { closedUnits } from './closed-units.js';
 import { edgeShows } from './edge-shows.js';
 import { filledOut } from './filled-out.js';
@@ -42,10 +42,16 @@ export function judgedOn(
   };
   const gathered = gatherCandidates(page, region, edges, media, blobs).map(filled);
   const owners = gathered.filter(({ edge, box, codes: own }) => OWNING.includes(edge) && own.length > 0 && isLabelSized(box));
-  const around = { blobs, codes, words: page.words(), owners: owners.map(({ box }) => box) };
-  const judged = gathered.flatMap((candidate) => judge(candidate, around) ?? []);
+  const around = { blobs, codes, words: page.words(), owners: owners.map(({ box }) => box), paper: page };
+  const judged = withoutAround(gathered.flatMap((candidate) => judge(candidate, around) ?? []));
   const pages = judged.filter((each) => each.edge === 'page');
   return pages.length > 0 ? pages : withShownEdges(judged, blobs, units, (box) => edgeShows(page, box));
+}
+
+/** Where there is a label of an ordinary size, what fills the paper around it is none. */
+function withoutAround(judged: readonly Judged[]): readonly Judged[] {
+  const ordinary = judged.filter(({ fillsPaper }) => !fillsPaper);
+  return ordinary.some(({ score }) => score >= LEAST) ? ordinary : judged;
 }
 
 /**

@@ -20,9 +20,9 @@ export const hasMainBars = ({ codes }: Pick<Judged, 'codes'>): boolean =>
 
 /** How much on a candidate says, apart from its place on the page, that it is a label: a point for each kind of evidence, 0 to 5. */
 export function strengthOf(candidate: Judged, said: Said, read: readonly Code[] | undefined): number {
-  const { box, codes, edge } = candidate;
+  const { box, codes, edge, fillsPaper } = candidate;
   const points = [
-    isKnownSize(box) || (edge !== 'ink' && isScaledSize(box.width, box.height)),
+    fillsPaper || isKnownSize(box) || (edge !== 'ink' && isScaledSize(box.width, box.height)),
     hasMainBars(candidate),
     said.labelWords >= 2,
     Math.max(codes.length, read?.length ?? 0) >= 2 && codes.filter(({ kind }) => kind === 'linear').length <= MOST_ROWS,

@@ -90,11 +90,14 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
   const { page, blobs, phrases, readCodes } = facts;
   const own = said(phrases).names.find(({ kind, heading }) => heading && kind !== 'return-label');
   const weighed = await Promise.all(likely.map((each) => weigh(each, own !== undefined || likely.length > 1, readCodes)));
+  const isListOnPaper = ({ box, fillsPaper }: Likely): boolean =>
+    fillsPaper === true && itemRows(phrases.filter((phrase) => contains(box, phrase.box, 2))) !== undefined;
   const isEnough = ({ strength, label, codes }: Likeliest): boolean =>
     hasOwn(label, codes) &&
     (isMoreThanPaper(label, codes, phrases) || !isAlone(label, blobs)) &&
+    !isListOnPaper(label) &&
     (label.said.labelWords >= 2 || !isHollow(label.box, blobs)) &&
-    strength >= (own || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
+    strength >= (own || label.fillsPaper || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
   const sure = withoutCopies(weighed.filter(isEnough));
   const weak = weighed.filter((each) => !isEnough(each) && !sure.some((label) => isExplainedBy(each, label)));
   if (sure.length === 0) {
