@@ -90,8 +90,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
   const { page, blobs, phrases, readCodes } = facts;
   const own = said(phrases).names.find(({ kind, heading }) => heading && kind !== 'return-label');
   const weighed = await Promise.all(likely.map((each) => weigh(each, own !== undefined || likely.length > 1, readCodes)));
-  const isListOnPaper = ({ box, fillsPaper }: Likely): boolean =>
-    fillsPaper === true && itemRows(phrases.filter((phrase) => contains(box, phrase.box, 2))) !== undefined;
+  const isListOnPaper = ({ box, fillsPaper }: Likely): boolean => fillsPaper === true && hasItems(box, phrases);
   const isEnough = ({ strength, label, codes }: Likeliest): boolean =>
     hasOwn(label, codes) &&
     (isMoreThanPaper(label, codes, phrases) || !isAlone(label, blobs)) &&
@@ -192,11 +191,13 @@ const isAlone = ({ box, edge }: Likely, blobs: readonly Box[]): boolean => edge 
  */
 function isMoreThanPaper({ said: says, box }: Likely, codes: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {
   if (says.labelWords >= 2 || says.characters < WRITING || (codes ?? []).length >= 2) return true;
-  return (
-    (codes ?? []).some((code) => isNumberLike(code, LONG_NUMBER)) &&
-    itemRows(phrases.filter((each) => contains(box, each.box, 2))) === undefined
-  );
+  return (codes ?? []).some((code) => isNumberLike(code, LONG_NUMBER)) && !hasItems(box, phrases);
 }
+
+/** Whether rows of items stand in a box. */
+const hasItems = (box: Box, phrases: readonly Phrase[]): boolean =>
+  itemRows(phrases.filter((phrase) => contains(box, phrase.box, 2))) !== undefined;
+
 /** Order numbers are shorter, mostly (common practice, no source). */
 const LONG_NUMBER = { characters: 12, digits: 9 };
 

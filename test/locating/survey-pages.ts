@@ -90,9 +90,21 @@ export function slipAround(order: number): LayoutPage {
 }
 export const slipDrawing = (order: number, width = 540, height = 360): Drawing => packingSlip(width, height, contentOf(order));
 
-/** A page of the media's size with writing at the top and one large row of bars below, as rolls of labels are printed with. */
+/** A page of the media's size with writing at the top and one large row of bars below, as rolls of labels are printed with; what stands behind a `|` is a column of its own. */
 export function onRoll(text: readonly string[], number: string): LayoutPage {
-  const d = lines(288, 432, text);
+  const columns = text.map((line) => line.split('|'));
+  const d = lines(
+    288,
+    432,
+    columns.map(([first = '']) => first),
+  );
+  d.block(
+    60,
+    20,
+    columns.map(([, second = '']) => second),
+    { size: 10 },
+    1.5,
+  );
   d.bars(code128(number), 144, 260, 1.1, 90);
   return { width: 288, height: 432, regions: [other(d, 0, 0)] };
 }

@@ -143,7 +143,7 @@ describe('survey: doubtful pages', () => {
 
   // In words that the vocabulary has not: what else such pages have must tell.
   const PARCEL = ['Lumotar', 'Ines Exempla', 'Via Ficta 12', '00731 Nusquam', 'Exemplum, non valet'];
-  const GOODS = ['Officina Ficta', '2 x  Ampulla viridis', '1 x  Patera magna', '3 x  Cochlear', 'Exemplum, non valet'];
+  const GOODS = ['Officina Ficta', '2 x|Ampulla viridis', '1 x|Patera magna', '3 x|Cochlear', 'Exemplum, non valet'];
   it.each<[string, readonly string[], string, Survey['kind']]>([
     ["a parcel's long number", PARCEL, 'LM35863805470450', 'labels'],
     ['a number as short as orders have', PARCEL, '1072326667', 'doubtful'],
