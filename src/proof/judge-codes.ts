@@ -22,6 +22,7 @@ import { readAndCompare } from './read-back.js';
 import { sourceBars } from './source-bars.js';
 import * as reasons from './reasons.js';
 import { judgeSchemes } from './scheme-verdict.js';
+import { withTracking } from './tracking-proved.js';
 import { hasUnreadMaxiCode, unreadRows } from './unread-rows.js';
 import { brokenLimit } from './verdict.js';
 
@@ -90,10 +91,14 @@ export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix,
   }
   if (difference) return hold(difference, proved);
   if (!required) return { verdict: 'proved', codes: proved };
-  const broken = proved.flatMap(
-    (each) => brokenLimit(each, plan, grid) ?? brokenMatrixLimit(each, plan, grid) ?? brokenMaxiCodeLimit(each, plan, sheet.scale) ?? [],
-  )[0];
-  if (broken) return hold(broken, proved);
+  const weighed = proved.map((each) => ({
+    ...each,
+    breaks: brokenLimit(each, plan, grid) ?? brokenMatrixLimit(each, plan, grid) ?? brokenMaxiCodeLimit(each, plan, sheet.scale),
+  }));
+  const broken = weighed.find(({ breaks }) => breaks !== undefined);
+  if (broken?.breaks?.code === 'verify/quiet-zone')
+    return hold(withTracking(broken.breaks, broken, weighed, sheet.scale, plan, grid), proved);
+  if (broken?.breaks) return hold(broken.breaks, proved);
   const faults = contentFaults(compared.same.map(({ source }) => source));
   const wrong = faults.find(({ certain }) => certain);
   if (wrong && !allows(plan, 'check-digit')) return hold(wrong, proved);

@@ -10,7 +10,8 @@ const CHECK_BOX = 'Look at the picture: is the whole label on it? If not, give t
 export const nothingToProve: Reason = {
   code: 'verify/nothing-to-prove',
   message: 'no code can be read on the label, so nothing shows that it will scan',
-  remedy: "If this channel's labels carry no code, say `verify: none` in its recipe; otherwise look at the picture and the label's box.",
+  remedy:
+    "If this channel's labels carry no code, say `verify: none` below `options:` of the channel; otherwise look at the picture and the label's box.",
 };
 
 export const unread: Reason = {
@@ -86,9 +87,9 @@ export function tooFine(code: Code, dots: number, grid: Grid, scale: number): Re
   };
 }
 
-/** The last sentence of a remedy for a limit that a recipe may set aside. */
+/** The last sentence of a remedy for a limit that may be set aside: where, as most recipes are not the seller's own. */
 export const ALLOW = (limit: string): string =>
-  `If this channel's labels are read all the same, set the limit aside in its recipe: \`verify: { allow: ${limit} }\`.`;
+  `If this channel's labels are read all the same, set the limit aside: \`verify: { allow: ${limit} }\` below \`options:\` of the channel.`;
 
 export const uneven = (code: Code, off: number, moduleDots: number): Reason => ({
   code: 'verify/uneven-bars',
