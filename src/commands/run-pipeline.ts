@@ -44,7 +44,7 @@ const failed = (...diagnostics: readonly Diagnostic[]): Loaded<Pipeline> => ({ v
  * @param folder the current folder, absolute
  */
 export function pipelineFrom(args: PipelineArgs, folder: string): Loaded<Pipeline> {
-  const problems = [...combinationProblems(args), ...valueProblems(args)];
+  const problems = [...combinationProblems(args, existsSync(resolve(folder, PIPELINE_FILE))), ...valueProblems(args)];
   if (problems.length > 0) return failed(...problems);
   const given = { media: args.media, grid: args.grid as GridName | undefined };
   const base = args.recipe === undefined ? fromFile(args, given, folder) : fromRecipe(args, given, args.recipe, folder);
@@ -57,17 +57,23 @@ export function pipelineFrom(args: PipelineArgs, folder: string): Loaded<Pipelin
   return { ...base, value: pipeline };
 }
 
-function combinationProblems({ config, recipe, out, files }: PipelineArgs): Diagnostic[] {
+function combinationProblems({ config, recipe, out, files }: PipelineArgs, hasPipeline: boolean): Diagnostic[] {
   if (recipe === undefined) {
     if (files.length === 0) return [];
     return [usage('files are named, but no recipe', 'Add --recipe any-page --out DIR, or put the files into a channel of pipeline.yaml.')];
   }
   const problems: Diagnostic[] = [];
   if (config !== undefined) problems.push(usage('--recipe and --config exclude each other', 'Leave one of them away.'));
-  if (out === undefined) problems.push(usage('--recipe needs an output folder', 'Add --out DIR.'));
+  if (out === undefined) problems.push(hasPipeline ? OUT_OF_ITS_OWN : usage('--recipe needs an output folder', 'Add --out one-off.'));
   if (files.length === 0) problems.push(usage('--recipe needs files', 'Name files or folders behind the options.'));
   return problems;
 }
+
+/** The pipeline's own folder is not taken for granted: what is in it may be today's stack, not printed yet. */
+const OUT_OF_ITS_OWN = usage(
+  `--recipe needs an output folder of its own: in \`out\` of ${PIPELINE_FILE} its stack would take the place of the pipeline's`,
+  'Add --out one-off.',
+);
 
 /** What is wrong with values typed behind options, each by itself. */
 export function valueProblems({ jobs, media, grid }: Pick<PipelineArgs, 'jobs' | 'media' | 'grid'>): Diagnostic[] {

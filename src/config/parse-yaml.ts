@@ -40,12 +40,20 @@ export function parseYaml(file: ConfigFile, what: string): Node | undefined {
       'config/empty',
       { start: 0, end: 1 },
       `the ${what} is empty`,
-      `Write at least ${what === 'recipe' ? '`about` and `steps`' : '`channels`'}.`,
+      what === 'recipe' ? 'Write at least `about` and `steps`.' : SHORTEST_PIPELINE,
     );
     return undefined;
   }
   return root;
 }
+
+/** What a pipeline needs at the least, to be copied. */
+const SHORTEST_PIPELINE = `Write at least one channel, for example:
+channels:
+  - name: mugs
+    files: inbox/mugs/*
+    recipe: any-page
+A page that this recipe can't tell is held.`;
 
 const tooDeep = (file: ConfigFile, span: Span): void =>
   file.error('config/too-deep', span, 'lists or maps are nested too deeply', 'A pipeline or recipe needs no more than six levels.');

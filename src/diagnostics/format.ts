@@ -63,14 +63,15 @@ function excerpt(place: Place, sources: ReadonlyMap<string, string> | undefined)
 
 /**
  * One diagnostic for people: `file:line:col: severity: message [code]`, the line with a caret below what is meant where its
- * source is known, and what to do. No newline at the end.
+ * source is known, and what to do, which may be several lines. No newline at the end.
  */
 export function formatDiagnostic(diagnostic: Diagnostic, options: FormatOptions): string {
   const { severity, message, code, place, remedy } = diagnostic;
   const paint = (style: string, text: string): string => (options.colour ? `\u001b[${style}m${text}\u001b[0m` : text);
   const head = `${paint('1', plain(placeText(place)))}${paint(COLOUR[severity], `${severity}:`)} ${plain(message)} ${paint('2', `[${code}]`)}`;
   const lines = [head, ...excerpt(place, options.sources)];
-  if (remedy !== undefined) lines.push(`  ${paint('1', 'do:')} ${plain(remedy)}`);
+  const [first, ...further] = remedy?.split('\n') ?? [];
+  if (first !== undefined) lines.push(`  ${paint('1', 'do:')} ${plain(first)}`, ...further.map((line) => `      ${plain(line)}`));
   return lines.join('\n');
 }
 

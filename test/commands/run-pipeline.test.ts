@@ -42,6 +42,18 @@ describe('pipelineFrom', () => {
     },
   );
 
+  it('does not take the output folder of a pipeline for one recipe, and says why', () => {
+    const folder = temporaryFolder();
+    const problem = (): unknown => pipelineFrom({ ...ANY_PAGE, out: undefined }, folder).diagnostics;
+    const code = 'commands/bad-usage';
+    expect(problem()).toMatchObject([{ code, message: '--recipe needs an output folder', remedy: 'Add --out one-off.' }]);
+    writeFileSync(join(folder, 'pipeline.yaml'), '');
+    expect(problem()).toMatchObject([
+      { code, message: expect.stringContaining('would take the place') as unknown, remedy: 'Add --out one-off.' },
+    ]);
+    expect(told({ ...ANY_PAGE, out: 'one-off' }, folder)).toEqual([]);
+  });
+
   it('judges what the file says together with what was typed, and points at the file', () => {
     const folder = temporaryFolder();
     writeFileSync(join(folder, 'pipeline.yaml'), 'grid: 600dpi\nchannels:\n  - name: mugs\n    files: a.pdf\n    recipe: two-up-sheets\n');

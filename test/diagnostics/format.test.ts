@@ -22,6 +22,12 @@ describe('formatDiagnostic', () => {
     ]);
   });
 
+  it('keeps the lines of a remedy below each other, and nothing else that would move the cursor', () => {
+    const lines = show({ ...at(9, 1, 1), message: 'a\nb', remedy: 'Write:\n  a: 1\r\u001b' }, 'one line');
+    expect(lines.slice(1)).toEqual(['  do: Write:', '        a: 1��']);
+    expect(lines[0]).toContain('a�b');
+  });
+
   it('goes without an excerpt where the source is not known or has no such line', () => {
     expect(formatDiagnostic(at(2, 5, 6), { colour: false }).split('\n')).toHaveLength(2);
     expect(show(at(9, 1, 1), 'one line')).toHaveLength(2);
