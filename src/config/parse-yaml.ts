@@ -53,7 +53,7 @@ channels:
   - name: mugs
     files: inbox/mugs/*
     recipe: any-page
-A page that this recipe can't tell is held.`;
+What is not sure is held.`;
 
 const tooDeep = (file: ConfigFile, span: Span): void =>
   file.error('config/too-deep', span, 'lists or maps are nested too deeply', 'A pipeline or recipe needs no more than six levels.');

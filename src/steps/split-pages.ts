@@ -107,7 +107,7 @@ const isLabelPage = async (page: SourcePage, context: StepContext): Promise<bool
 /** @param number of the page, from 1 */
 const ownLabel = (number: number): Reason => ({
   code: 'split-pages/own-label',
-  message: `page ${number} has a label of its own and is no packing slip: is this recipe right for this channel?`,
+  message: `page ${number} has a label of its own: is this recipe right for this channel?`,
   remedy:
     'If its pages are labels, or differ, write `recipe: any-page`, which finds labels, slips and forms by itself. If this page is a slip all the same, name a phrase that stands on such pages: `split-pages: { slip-words: [packing slip] }`.',
 });

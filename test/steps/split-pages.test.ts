@@ -99,7 +99,7 @@ describe('split-pages', () => {
       'slip planned',
     ]);
     expect(made[1]?.state).toMatchObject({
-      message: 'page 2 has a label of its own and is no packing slip: is this recipe right for this channel?',
+      message: 'page 2 has a label of its own: is this recipe right for this channel?',
       remedy: expect.stringContaining('recipe: any-page') as unknown,
     });
     document.close();
