@@ -5,6 +5,7 @@ import { linesOf } from '../reading/frames.js';
 import type { RuledLine } from '../reading/ruled.js';
 import type { SourcePage } from '../reading/source.js';
 import { inkBlobs } from './ink-blobs.js';
+import { runningLines } from './running-lines.js';
 
 /** A page with a side shorter than this (pt) is a label's own paper. */
 const LARGER = mmToPt(140);
@@ -22,7 +23,7 @@ const cache = new WeakMap<SourcePage, readonly Box[]>();
 
 /**
  * The rules that divide a page larger than any label: cut and fold lines from edge to edge, or dashed and nearly so, with the scissors and the words
- * that stand in them. Pt. Each page is looked at once.
+ * that stand in them; and the lines that a browser prints at its head and foot. Pt. Each page is looked at once.
  */
 export function pageDividers(page: SourcePage): readonly Box[] {
   let dividers = cache.get(page);
@@ -46,7 +47,7 @@ function findDividers(page: SourcePage): readonly Box[] {
       return box && length(box) >= ACROSS * (level ? page.width : page.height) && drawn >= DRAWN * length(box) ? [{ box, level }] : [];
     }),
   );
-  return [...whole, ...dashed].map(({ box, level }) => withSigns(box, level, page));
+  return [...[...whole, ...dashed].map(({ box, level }) => withSigns(box, level, page)), ...runningLines(page)];
 }
 
 /** Lines of one direction by the line that they lie on. */

@@ -1,8 +1,6 @@
-import { contains, intersection, type Box } from '../geometry/box.js';
+import { intersection, type Box } from '../geometry/box.js';
 import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
-import { LINEAR } from '../reading/codes.js';
-import { isNumberLike } from '../reading/number-like.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import { phrasesOf, type Phrase } from '../reading/word-lines.js';
 import { EDGES, sizeOf, type Judged } from './candidate.js';
@@ -10,11 +8,11 @@ import { choose, type Chosen } from './choose.js';
 import { leftBehind } from './left-behind.js';
 import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from './doubts.js';
 import { inkBlobs } from './ink-blobs.js';
-import { itemRows } from './item-rows.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
+import { hasOwn, isLikeLabel, WRITING } from './own-evidence.js';
 import { restOf, type Rest } from './rest.js';
-import { hasMainBars, isHollow, isTrackingLike, strengthOf } from './strength.js';
+import { hasMainBars, isTrackingLike, strengthOf } from './strength.js';
 import { tickBoxes } from './tick-boxes.js';
 import { titledReturn } from './titled-return.js';
 
@@ -45,8 +43,6 @@ const LABEL = 2;
 const LABEL_AMONG_OTHERS = 3;
 /** Sides of labels on one page differ by less than this share. */
 const SIZE_ALIKE = 0.15;
-/** Fewer characters than this are no writing: the region is a picture. */
-const WRITING = 12;
 
 const surveys = new WeakMap<SourcePage, Promise<Survey>>();
 
@@ -90,12 +86,8 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
   const { page, blobs, phrases, readCodes } = facts;
   const own = said(phrases).names.find(({ kind, heading }) => heading && kind !== 'return-label');
   const weighed = await Promise.all(likely.map((each) => weigh(each, own !== undefined || likely.length > 1, readCodes)));
-  const isListOnPaper = ({ box, fillsPaper }: Likely): boolean => fillsPaper === true && hasItems(box, phrases);
   const isEnough = ({ strength, label, codes }: Likeliest): boolean =>
-    hasOwn(label, codes) &&
-    (isMoreThanPaper(label, codes, phrases) || !isAlone(label, blobs)) &&
-    !isListOnPaper(label) &&
-    (label.said.labelWords >= 2 || !isHollow(label.box, blobs)) &&
+    isLikeLabel(label, codes, facts) &&
     strength >= (own || label.fillsPaper || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
   const sure = withoutCopies(weighed.filter(isEnough));
   const weak = weighed.filter((each) => !isEnough(each) && !sure.some((label) => isExplainedBy(each, label)));
@@ -180,35 +172,6 @@ async function weigh(label: Likely, inDoubt: boolean, readCodes: ReadCodes): Pro
     return { label, strength: cheap, codes: undefined };
   const codes = await readCodes(label.box);
   return { label, strength: strengthOf(label, label.said, codes), codes };
-}
-
-/** Whether a candidate is all that its page holds: then the page's size is no evidence, for whatever is printed on a roll of labels has it. */
-const isAlone = ({ box, edge }: Likely, blobs: readonly Box[]): boolean => edge === 'page' || blobs.every((blob) => contains(box, blob, 2));
-
-/**
- * Whether a candidate that has a roll's paper for itself is a label by more than that: its words, a further code, or a number longer than those of
- * orders. A picture without words can't be asked.
- */
-function isMoreThanPaper({ said: says, box }: Likely, codes: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {
-  if (says.labelWords >= 2 || says.characters < WRITING || (codes ?? []).length >= 2) return true;
-  return (codes ?? []).some((code) => isNumberLike(code, LONG_NUMBER)) && !hasItems(box, phrases);
-}
-
-/** Whether rows of items stand in a box. */
-const hasItems = (box: Box, phrases: readonly Phrase[]): boolean =>
-  itemRows(phrases.filter((phrase) => contains(box, phrase.box, 2))) !== undefined;
-
-/** Order numbers are shorter, mostly (common practice, no source). */
-const LONG_NUMBER = { characters: 12, digits: 9 };
-
-/** Whether a candidate has more of a label than a size and some codes, as tickets and cards have them: its words, or a number that may be a parcel's. */
-const hasOwn = (label: Likely, codes: readonly Code[] | undefined): boolean =>
-  label.said.labelWords >= 2 || linearFirst(codes ?? []).some((code) => isTrackingLike(code) || (hasMainBars(label) && isNumberLike(code)));
-
-/** The rows of bars, where there are any: what a matrix code beside them says is mostly longer than a number. */
-function linearFirst(codes: readonly Code[]): readonly Code[] {
-  const linear = codes.filter(({ symbology }) => LINEAR.includes(symbology));
-  return linear.length > 0 ? linear : codes;
 }
 
 /** A receipt repeats its label's number: of two with the same code the stronger, then the surer, then the larger is the label. */

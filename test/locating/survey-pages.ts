@@ -34,6 +34,23 @@ export function bareBox(width: number, height: number, number: string, module: n
   return d;
 }
 
+/** Running text with two rows of small bars in its middle: a figure of a label, as large together as a label. */
+export function figureInWords(): Drawing {
+  const d = new Drawing(420, 280);
+  d.block(0, 12, RUNNING_TEXT, { size: 11 }, 1.5);
+  d.bars(code128('0034000012345678'), 210, 130, 0.55, 30).bars(code128('17-0031'), 210, 180, 0.55, 20);
+  d.block(0, 240, RUNNING_TEXT, { size: 11 }, 1.5);
+  return d;
+}
+
+/** Running text above a box that has a row of bars as large as a label's: together as large as a label. */
+export function couponInWords(): Drawing {
+  const d = new Drawing(420, 250);
+  d.block(0, 12, RUNNING_TEXT, { size: 11 }, 1.5);
+  d.frame(0, 100, 420, 140, 1).bars(code128('0034000012345678'), 210, 170, 1.2, 40);
+  return d;
+}
+
 /** A matrix code alone, its modules so many pt wide. */
 export function matrixAlone(module: number): Drawing {
   const d = new Drawing(400, 400);

@@ -131,6 +131,14 @@ describe('survey: doubtful pages', () => {
     expect(seen.kind === 'doubtful' && seen.candidates).toHaveLength(1);
   });
 
+  it.each([
+    ['small bars among other words, as in a manual', pages.figureInWords()],
+    ['bars in a coupon below other words', pages.couponInWords()],
+  ])('%s', async (_, drawing) => {
+    const seen = await surveyOf(pages.letter(other(drawing, 60, 60)));
+    expect(seen).toMatchObject({ kind: 'doubtful', why: expect.stringMatching(/^the .* in has little of a label$/) as string });
+  });
+
   it('a box with a number of its own beside a label: the label is sure, the box is not', async () => {
     const box = other(pages.bareBox(260, 240, '00340000123456789012', 1, 40), 90, 460);
     const title = other(pages.lines(300, 50, ['Packing slip'], 22), 90, 395);

@@ -1,0 +1,81 @@
+import { contains, type Box } from '../geometry/box.js';
+import { LINEAR } from '../reading/codes.js';
+import { isNumberLike } from '../reading/number-like.js';
+import type { Code, SourcePage } from '../reading/source.js';
+import type { Phrase } from '../reading/word-lines.js';
+import type { Judged } from './candidate.js';
+import { closedUnits } from './closed-units.js';
+import { itemRows } from './item-rows.js';
+import type { Said } from './kind-of-words.js';
+import { hasMainBars, isHollow, isTrackingLike } from './strength.js';
+
+/** Fewer characters than this are no writing: the region is a picture. */
+export const WRITING = 12;
+
+interface Candidate extends Judged {
+  readonly said: Said;
+}
+
+interface Facts {
+  readonly page: SourcePage;
+  readonly blobs: readonly Box[];
+  readonly phrases: readonly Phrase[];
+}
+
+/**
+ * Whether a candidate has something of a label, whatever its size and place say for it: a card, a ticket, a till receipt or a coupon may be as large, stand as free and
+ * carry a code as well.
+ * @param codes what was read in it; undefined where nothing was
+ */
+export function isLikeLabel(label: Candidate, codes: readonly Code[] | undefined, facts: Facts): boolean {
+  return (
+    hasOwn(label, codes) &&
+    (isMoreThanPaper(label, codes, facts.phrases) || !isAlone(label, facts.blobs)) &&
+    !(label.fillsPaper === true && hasItems(label.box, facts.phrases)) &&
+    (label.said.labelWords >= 2 || !isHollow(label.box, facts.blobs)) &&
+    !saysOther(label, facts)
+  );
+}
+
+/** Whether a candidate is all that its page holds: then the page's size is no evidence, for whatever is printed on a roll of labels has it. */
+const isAlone = ({ box, edge }: Candidate, blobs: readonly Box[]): boolean =>
+  edge === 'page' || blobs.every((blob) => contains(box, blob, 2));
+
+/**
+ * Whether a candidate that has a roll's paper for itself is a label by more than that: its words, a further code, or a number longer than those of
+ * orders. A picture without words can't be asked.
+ */
+function isMoreThanPaper({ said: says, box }: Candidate, codes: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {
+  if (says.labelWords >= 2 || says.characters < WRITING || (codes ?? []).length >= 2) return true;
+  return (codes ?? []).some((code) => isNumberLike(code, LONG_NUMBER)) && !hasItems(box, phrases);
+}
+
+/** Whether rows of items stand in a box. */
+const hasItems = (box: Box, phrases: readonly Phrase[]): boolean =>
+  itemRows(phrases.filter((phrase) => contains(box, phrase.box, 2))) !== undefined;
+
+/** Order numbers are shorter, mostly (common practice, no source). */
+const LONG_NUMBER = { characters: 12, digits: 9 };
+
+/**
+ * Whether a candidate is written on, but with none of a label's words, and its codes are no label's leading ones either: no row of bars as large as that,
+ * or all of them in a box that is only a part of it, as a coupon below some lines of writing is. A figure of a label in a manual is such a one, and a ticket.
+ */
+function saysOther(label: Candidate, { page, blobs }: Facts): boolean {
+  const { said: says, edge, box, codes } = label;
+  if (says.characters < WRITING || says.labelWords > 0) return false;
+  if (!hasMainBars(label)) return true;
+  if (edge !== 'ink') return false;
+  const parts = closedUnits(page, blobs).filter((unit) => !contains(unit, box, 2));
+  return codes.every((code) => parts.some((part) => contains(part, code.box, 2)));
+}
+
+/** Whether a candidate has more of a label than a size and some codes, as tickets and cards have them: its words, or a number that may be a parcel's. */
+export const hasOwn = (label: Candidate, codes: readonly Code[] | undefined): boolean =>
+  label.said.labelWords >= 2 || linearFirst(codes ?? []).some((code) => isTrackingLike(code) || (hasMainBars(label) && isNumberLike(code)));
+
+/** The rows of bars, where there are any: what a matrix code beside them says is mostly longer than a number. */
+function linearFirst(codes: readonly Code[]): readonly Code[] {
+  const linear = codes.filter(({ symbology }) => LINEAR.includes(symbology));
+  return linear.length > 0 ? linear : codes;
+}
