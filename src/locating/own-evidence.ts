@@ -51,7 +51,7 @@ function isMoreThanPaper({ said: says, box }: Candidate, codes: readonly Code[] 
 }
 
 /** Whether rows of items stand in a box. */
-const hasItems = (box: Box, phrases: readonly Phrase[]): boolean =>
+export const hasItems = (box: Box, phrases: readonly Phrase[]): boolean =>
   itemRows(phrases.filter((phrase) => contains(box, phrase.box, 2))) !== undefined;
 
 /** Order numbers are shorter, mostly (common practice, no source). */

@@ -10,7 +10,7 @@ import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from './doub
 import { inkBlobs } from './ink-blobs.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
-import { hasOwn, isLikeLabel, WRITING } from './own-evidence.js';
+import { hasItems, hasOwn, isLikeLabel, WRITING } from './own-evidence.js';
 import { restOf, type Rest } from './rest.js';
 import { hasMainBars, isTrackingLike, strengthOf } from './strength.js';
 import { tickBoxes } from './tick-boxes.js';
@@ -100,7 +100,11 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
     return { kind: 'unnamed', codes: codeLikeAreas(page).length > 0 || (await readCodes(whole)).length > 0 };
   }
   const labels = sure.map(({ label }) => label);
-  const unsure = weak.filter(({ strength, label }) => strength >= LABEL || (label.said.labelWords >= 2 && strength >= 1));
+  // A list of items with a number of its own is a bill; one with a parcel's number is seen again among what is left behind.
+  const unsure = weak.filter(
+    ({ strength, label }) =>
+      (strength >= LABEL || (label.said.labelWords >= 2 && strength >= 1)) && !(label.edge === 'ink' && hasItems(label.box, phrases)),
+  );
   const ticked = labels.filter(({ said: { characters }, box }) => characters < WRITING && tickBoxes(page.ink(), blobs, box).length > 0);
   const likelyLabels = { labels, rivals, unsure: unsure.map(({ label }) => label), unlike: unlikeBest(sure), ticked };
   const inSight = doubtsOf(likelyLabels, page, blobs);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { contains, intersection, type Box } from '../../src/geometry/box.js';
 import { survey, type Survey } from '../../src/locating/survey.js';
+import { code128 } from '../samples/code-art.js';
 import { label, other, slip, type LayoutPage } from '../samples/layout.js';
 import { quillhaul } from '../samples/labels/quillhaul.js';
 import { contentFor } from '../samples/content.js';
@@ -158,6 +159,14 @@ describe('survey: doubtful pages', () => {
     ['rows of goods, however long the number', GOODS, 'LM35863805470450', 'doubtful'],
   ])('paper of a roll with bars and unknown words: %s', async (_, text, number, kind) => {
     expect((await surveyOf(pages.onRoll(text, number))).kind).toBe(kind);
+  });
+
+  it("a bill's table with a number in bars beside a label is no doubt", async () => {
+    const table = pages.lines(540, 260, ['2    Mug, celadon    36.00', '1    Bowl, tenmoku    31.00', 'Weight 2.1 kg'], 11);
+    table.bars(code128('20311129-0042'), 400, 180, 1.4, 60);
+    const { labels, doubts } = labelsOf(await surveyOf(pages.letter(pages.sidewaysLabel(3, 40), other(table, 36, 440))));
+    expect(labels.map((each) => near(each.box, sideways(40)))).toEqual([true]);
+    expect(doubts).toEqual([]);
   });
 
   it('a page is looked at once', async () => {
