@@ -28,6 +28,8 @@ export interface CollateOrders {
   readonly goesWith: ReadonlyMap<string, string>;
   /** What the orders of a label's parcel are called, by `idOfItem`; for pages that leave another printer than their label. */
   readonly orderOf?: (label: string) => string | undefined;
+  /** How the tracking number ends that the orders of a label's parcel know and its codes hold, by `idOfItem`. */
+  readonly tailOf?: (label: string) => string | undefined;
   /** The parcels, each by its label's `idOfItem`, in the order in which they are packed; left out: as they come. */
   readonly sort?: (labels: readonly string[]) => readonly string[];
 }
@@ -173,8 +175,8 @@ function sorted(parcels: readonly Parcel[], sort: CollateOrders['sort']): readon
   return inOrder;
 }
 
-function pagesOf({ parcel: { id, plan, items }, number }: Numbered, of: number, { orderOf }: CollateOrders): StackPage[] {
-  const tail = trackingTail(items.map(({ item }) => item));
+function pagesOf({ parcel: { id, plan, items }, number }: Numbered, of: number, { orderOf, tailOf }: CollateOrders): StackPage[] {
+  const tail = tailOf?.(id) ?? trackingTail(items.map(({ item }) => item));
   const ending = tail === undefined ? '' : ` ·${tail}`;
   const order = orderOf?.(id);
   return items.map(({ document, item }) => {
@@ -188,7 +190,7 @@ function pagesOf({ parcel: { id, plan, items }, number }: Numbered, of: number, 
 }
 
 /**
- * The end of the parcel's tracking number, as a published number scheme knows it: the longest code of a label without one may hold more than the
+ * The end of the parcel's tracking number where its orders know none, as a published number scheme knows it: the longest code of a label without one may hold more than the
  * number, and would end otherwise than what people read. Undefined where there is none, or several that end otherwise.
  */
 function trackingTail(items: readonly ItemResult[]): string | undefined {

@@ -3,6 +3,7 @@ import type { Pipeline } from '../config/pipeline.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Kept } from '../files/scratch.js';
 import { sortParcels } from '../orders/sort-parcels.js';
+import { knownNumberIn, lastOf } from '../orders/tracking.js';
 import type { ItemResult, WorkCounts } from '../recipe/outcome.js';
 import type { Reason } from '../sheet/sheet.js';
 import type { CollateOrders, DocumentItem } from './collate.js';
@@ -52,7 +53,13 @@ export async function dayOf(
     day: {
       matched,
       items: made.items,
-      collate: { slips: pages, goesWith: matched.goesWith, orderOf: orderOf(matched), ...(sort ? { sort } : {}) },
+      collate: {
+        slips: pages,
+        goesWith: matched.goesWith,
+        orderOf: orderOf(matched),
+        tailOf: tailOf(documents, matched),
+        ...(sort ? { sort } : {}),
+      },
       slips,
       diagnostics: made.diagnostics,
       counts: made.counts,
@@ -66,6 +73,16 @@ const orderOf =
   (label: string): string | undefined => {
     const [first, ...more] = parcels.get(label)?.orders ?? [];
     return first && `${first.number}${more.length === 0 ? '' : ` +${more.length}`}`;
+  };
+
+/** The last four characters of the tracking number that a parcel's orders know; no fewer than that are left of it. */
+const tailOf =
+  (documents: readonly EndedDocument[], { parcels }: MatchedRun) =>
+  (label: string): string | undefined => {
+    const at = label.indexOf(' ');
+    const codes = documents[Number(label.slice(0, at))]?.texts.find(({ itemId }) => itemId === label.slice(at + 1))?.codes ?? [];
+    const number = knownNumberIn(parcels.get(label)?.orders ?? [], codes);
+    return number === undefined ? undefined : lastOf(number);
   };
 
 /** The order in which parcels are packed, from their labels' ids; undefined where the pipeline wants none. */

@@ -1,8 +1,6 @@
 import type { Pipeline } from '../config/pipeline.js';
-import type { LabelCode } from '../orders/label-facts.js';
-import type { Order } from '../orders/order.js';
 import type { PackedParcel } from '../orders/packed-parcel.js';
-import { TrackingIndex } from '../orders/tracking.js';
+import { knownNumberIn } from '../orders/tracking.js';
 import { isLabel } from '../sheet/sheet.js';
 import { idOfItem } from './build-stacks.js';
 import type { Collated } from './collate.js';
@@ -27,16 +25,9 @@ export function packedParcels(
         stack: name,
         orders: parcel?.orders ?? [],
         carrier: (work && channels[work.channel]?.carrier) ?? '',
-        tracking: codes.find(({ tracking }) => tracking !== undefined)?.tracking ?? knownTo(parcel?.orders ?? [], codes) ?? '',
+        tracking: knownNumberIn(parcel?.orders ?? [], codes) ?? codes.find(({ tracking }) => tracking !== undefined)?.tracking ?? '',
         labelPages: pages.filter((page) => page.number === number && isLabel(page.item)).length,
       };
     });
   });
-}
-
-/** A tracking number that orders know and a label's codes hold, as the orders write it: of a number of no published scheme nothing else tells which part it is. */
-function knownTo(orders: readonly Order[], codes: readonly LabelCode[]): string | undefined {
-  const known = new TrackingIndex<string>();
-  for (const number of orders.flatMap(({ tracking }) => tracking)) known.add(number, number);
-  return known.within(codes).flatMap((key) => known.get(key))[0];
 }

@@ -79,7 +79,9 @@ function pressedElsewhere(items: readonly ItemResult[], { elsewhere }: Made): Pi
 
 function textsOf(source: SourceDocument, sheets: readonly Sheet[], items: readonly ItemResult[], { proofs }: Made): LabelText[] {
   return sheets.flatMap((sheet, index) =>
-    (isLabel(sheet) || sheet.role === 'slip') && isLeft(items[index]) ? [labelText(sheet, source.page(sheet.page), proofs.get(sheet.id)?.codes ?? [])] : [],
+    (isLabel(sheet) || sheet.role === 'slip') && isLeft(items[index])
+      ? [labelText(sheet, source.page(sheet.page), proofs.get(sheet.id)?.codes ?? [])]
+      : [],
   );
 }
 

@@ -17,8 +17,9 @@ export function trackingKey(number: string): string | undefined {
   return key.length >= LEAST.characters && key.replace(/\D/g, '').length >= LEAST.digits ? key : undefined;
 }
 
-/** The last four characters: all of a tracking number that a message may show. */
-export const tailOf = (number: string): string => `…${bare(number).slice(-4)}`;
+/** The last four characters, in capitals: all of a tracking number that a message or a slip may show. */
+export const lastOf = (number: string): string => bare(number).slice(-4);
+export const tailOf = (number: string): string => `…${lastOf(number)}`;
 
 /** Whether an order knows a tracking number; what is too short to be one doesn't count. */
 export const knowsTracking = (order: Order | undefined): boolean =>
@@ -63,4 +64,11 @@ export class TrackingIndex<T> {
     const ends = [...this.#lengths].filter((length) => length < text.length).map((length) => text.slice(-length));
     return ends.filter((end) => this.#known.has(end) && /^\d+$/.test(text.slice(0, -end.length)));
   }
+}
+
+/** A tracking number that orders know and a label's codes hold, as the orders write it: of a number of no published scheme nothing else tells which part it is. */
+export function knownNumberIn(orders: readonly Pick<Order, 'tracking'>[], codes: readonly LabelCode[]): string | undefined {
+  const known = new TrackingIndex<string>();
+  for (const number of orders.flatMap(({ tracking }) => tracking)) known.add(number, number);
+  return known.within(codes).flatMap((key) => known.get(key))[0];
 }

@@ -79,6 +79,12 @@ describe('collate', () => {
     expect(more([])).toEqual([alone, alone]);
   });
 
+  it('says how the number ends that the order knows, whatever the label’s codes may be', () => {
+    const orders: CollateOrders = { slips: new Map(), goesWith: new Map(), tailOf: (id) => (id === '0 p1' ? '1251' : undefined) };
+    const { stacks } = collate([parcel(NUMBERED), parcel(NUMBERED)], () => '4x6in', orders);
+    expect(stacks.flatMap(({ pages }) => pages.map(({ stamp }) => stamp?.more))).toEqual([undefined, ' ·1251', undefined, undefined]);
+  });
+
   describe('pages for another printer', () => {
     const form = (page: number, changes: Partial<ItemResult> = {}): ItemResult =>
       item(`p${page}`, {

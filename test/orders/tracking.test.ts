@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { order } from './make.js';
-import { knowsTracking, tailOf, trackingKey, TrackingIndex } from '../../src/orders/tracking.js';
+import { knowsTracking, knownNumberIn, tailOf, trackingKey, TrackingIndex } from '../../src/orders/tracking.js';
 
 describe('a tracking number for comparing', () => {
   it.each([
@@ -70,5 +70,17 @@ describe('numbers in codes', () => {
     index.add('ee 876543216 ca', 2);
     index.add('EE876543216CA', 1);
     expect([index.get('EE876543216CA'), index.get('X')]).toEqual([[1, 2], []]);
+  });
+});
+
+describe('the number that an order knows and a label holds', () => {
+  it('is as the order writes it, wherever the code has it; none where no code does', () => {
+    const codes = [
+      { text: '4202001792449208349232878587', tracking: undefined },
+      { text: 'KLN-10001', tracking: undefined },
+    ];
+    expect(knownNumberIn([{ tracking: ['9200000000000000000017', '92449208349232878587'] }], codes)).toBe('92449208349232878587');
+    expect(knownNumberIn([{ tracking: ['9200000000000000000017'] }], codes)).toBeUndefined();
+    expect(knownNumberIn([], codes)).toBeUndefined();
   });
 });
