@@ -7,10 +7,8 @@ import type { Judged } from './candidate.js';
 import { closedUnits } from './closed-units.js';
 import { itemRows } from './item-rows.js';
 import type { Said } from './kind-of-words.js';
+import { speaksAgainst, WRITING } from './speaks-against.js';
 import { hasMainBars, isHollow, isTrackingLike } from './strength.js';
-
-/** Fewer characters than this are no writing: the region is a picture. */
-export const WRITING = 12;
 
 interface Candidate extends Judged {
   readonly said: Said;
@@ -30,6 +28,8 @@ interface Facts {
 export function isLikeLabel(label: Candidate, codes: readonly Code[] | undefined, facts: Facts): boolean {
   return (
     hasOwn(label, codes) &&
+    (label.codes.length > 0 || (codes ?? []).length > 0) &&
+    speaksAgainst(label, facts.page, facts.phrases) === undefined &&
     (isMoreThanPaper(label, codes, facts.phrases) || !isAlone(label, facts.blobs)) &&
     !(label.fillsPaper === true && hasItems(label.box, facts.phrases)) &&
     (label.said.labelWords >= 2 || !isHollow(label.box, facts.blobs)) &&

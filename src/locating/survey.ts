@@ -10,8 +10,9 @@ import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from './doub
 import { inkBlobs } from './ink-blobs.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
-import { hasItems, hasOwn, isLikeLabel, WRITING } from './own-evidence.js';
+import { hasItems, hasOwn, isLikeLabel } from './own-evidence.js';
 import { restOf, type Rest } from './rest.js';
+import { speaksAgainst, WRITING } from './speaks-against.js';
 import { hasMainBars, isTrackingLike, strengthOf } from './strength.js';
 import { tickBoxes } from './tick-boxes.js';
 import { titledReturn } from './titled-return.js';
@@ -93,7 +94,8 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
   const weak = weighed.filter((each) => !isEnough(each) && !sure.some((label) => isExplainedBy(each, label)));
   if (sure.length === 0) {
     const [first] = weak;
-    if (first && (!own || first.strength >= LABEL)) return doubtful(`the ${sizeOf(first.label)} has little of a label`, [first.label]);
+    if (first && (!own || first.strength >= LABEL))
+      return doubtful(speaksAgainst(first.label, page, phrases) ?? `the ${sizeOf(first.label)} has little of a label`, [first.label]);
     if (own) return await namedPage(own, named, readCodes);
     // Coarse matrix codes have no texture: the page is read before anyone calls it a page without codes.
     const whole = { x: 0, y: 0, width: page.width, height: page.height };
@@ -172,7 +174,7 @@ async function declaredLabel(candidates: readonly Candidate[], readCodes: ReadCo
 /** Codes are read only where they decide: more than one answer, a page that says it is something else, nothing written. */
 async function weigh(label: Likely, inDoubt: boolean, readCodes: ReadCodes): Promise<Likeliest> {
   const cheap = strengthOf(label, label.said, undefined);
-  if (!inDoubt && hasOwn(label, undefined) && cheap >= LABEL && label.said.characters >= WRITING)
+  if (!inDoubt && hasOwn(label, undefined) && label.codes.length > 0 && cheap >= LABEL && label.said.characters >= WRITING)
     return { label, strength: cheap, codes: undefined };
   const codes = await readCodes(label.box);
   return { label, strength: strengthOf(label, label.said, codes), codes };

@@ -1,0 +1,83 @@
+import { placeOnLine, type PlaceOnLine } from '../reading/place-on-line.js';
+import type { Phrase } from '../reading/word-lines.js';
+
+/** Lines of one address begin, end or are centred within this share of their type … */
+const ALIGNED = 0.4;
+/** … and follow each other within this many times the larger type. */
+const LEADING = 2.2;
+const LEAST_LINES = 2;
+/** Street and town are no further apart in an address, lines. */
+const NEAR = 3;
+/** A line with more digits has a number of another kind in it. */
+const MOST_DIGITS = 10;
+
+/** A line with a name in it: two letters in a row, of any script. */
+const NAME = /\p{L}{2}|[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}]/u;
+/** A house's number at either end of a street, or in a line of digits and ideographs. */
+const STREET =
+  /^\p{L}{0,2}\.?\s?\d{1,4}[a-z]?[,.]?\s+\p{L}{2}|\p{L}[.,]?\s+(?:n[o°º.]\.?\s*)?\d{1,4}(?:\s?[-/]\s?\d{1,4})?\s?(?:[a-z]|bis|ter|quater)?[.,]?$|[\p{Script=Han}\p{Script=Hangul}].*\d/iu;
+/** Three to nine digits, perhaps in two groups, or letters and digits as some countries mix them; with the name of a town, or alone. */
+const POSTCODE = /(?<![\d.,:/-])(?:\d{3,7}|\d{2,5}[ -]\d{2,4}|[A-Z]{1,2}\d[A-Z\d]? ?\d[A-Z]{2}|[A-Z]\d[A-Z] ?\d[A-Z]\d)(?![\d.,:/-]*\d)/u;
+
+export interface AddressBlock {
+  readonly lines: readonly Phrase[];
+}
+
+interface Line extends PlaceOnLine {
+  readonly phrase: Phrase;
+}
+
+/** The addresses in some writing, by their shape and in any language: lines below each other, one with a house's number, one after it or before it with a postcode. */
+export function addressBlocks(phrases: readonly Phrase[]): readonly AddressBlock[] {
+  return ([0, 90, 180, 270] as const).flatMap((turn) => {
+    const lines = phrases
+      .filter((phrase) => phrase.turn === turn)
+      .map((phrase): Line => ({ phrase, ...placeOnLine(phrase.box, turn) }))
+      .sort((a, b) => a.foot - b.foot);
+    const blocks: Line[][] = [];
+    for (const line of lines) {
+      const open = blocks.find((block) => follows(block.at(-1), line));
+      if (open) open.push(line);
+      else blocks.push([line]);
+    }
+    return blocks.map((block) => ({ lines: block.map(({ phrase }) => phrase) })).filter(isAddress);
+  });
+}
+
+function follows(above: Line | undefined, line: Line): boolean {
+  if (!above) return false;
+  const size = Math.max(above.phrase.fontSize, line.phrase.fontSize);
+  const near = ALIGNED * size;
+  const gap = line.foot - above.foot;
+  return (
+    gap > 0.5 * Math.min(above.phrase.fontSize, line.phrase.fontSize) &&
+    gap < LEADING * size &&
+    (Math.abs(line.from - above.from) < near ||
+      Math.abs(line.to - above.to) < near ||
+      Math.abs(line.from + line.to - above.from - above.to) < 2 * near)
+  );
+}
+
+function isAddress({ lines }: AddressBlock): boolean {
+  if (lines.length < LEAST_LINES) return false;
+  const texts = lines.map(({ text }) => text.trim());
+  const towns = texts.flatMap((text, at) => (POSTCODE.test(text) && digitsIn(text) <= MOST_DIGITS ? [at] : []));
+  if (!texts.some((text) => NAME.test(text))) return false;
+  return towns.some(
+    (at) =>
+      texts.some((text, other) => other !== at && Math.abs(other - at) <= NEAR && STREET.test(text)) || isRural(texts.slice(0, at + 1)),
+  );
+}
+
+/** Two names and a town with a long postcode, without a house's number: farms, villages, post boxes. */
+function isRural(texts: readonly string[]): boolean {
+  const [town = '', ...above] = texts.toReversed();
+  return (
+    NAME.test(town) &&
+    digitsIn(town) >= 5 &&
+    above.length >= 2 &&
+    above.slice(0, 2).every((text) => NAME.test(text) && digitsIn(text) === 0)
+  );
+}
+
+const digitsIn = (text: string): number => text.replaceAll(/\D/g, '').length;

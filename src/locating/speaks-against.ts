@@ -1,0 +1,43 @@
+import { area, contains, grow, intersection, type Box } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
+import type { SourcePage } from '../reading/source.js';
+import type { Phrase } from '../reading/word-lines.js';
+import { addressBlocks } from './address-block.js';
+import { sizeOf, type Judged } from './candidate.js';
+import type { Said } from './kind-of-words.js';
+import { folded } from './vocabulary.js';
+
+/** Fewer characters than this are no writing: the region is a picture. */
+export const WRITING = 12;
+/** A picture over more than this share of a region is what stands there; the words are added to it. */
+const PICTURED = 0.5;
+const NOWHERE: Box = { x: 0, y: 0, width: 0, height: 0 };
+/** The caption of a figure stands at most this far from it, pt (15 mm). */
+const CAPTION = mmToPt(15);
+/** `Figure 1`, `it looks like this example:`. From memory but for English, German and French; folded. */
+const FIGURE =
+  /^(?:figure|fig|abbildung|abb|bild|figura|figur|afbeelding|afb|rysunek|rys|obrazek|obr|kuva|abra|рис|εικ)\.?\s*\d|\b(?:example|exemple|beispiel|ejemplo|esempio|voorbeeld|exempel|eksempel|przyklad|esimerkki|exemplo|priklad|pelda)\s*:$/;
+/** UPU S10, perhaps in groups. */
+const S10 = /\b[A-Z]{2} ?\d{3} ?\d{3} ?\d{2} ?\d ?[A-Z]{2}\b/;
+
+/**
+ * What speaks against a candidate whose words can be read: nobody's address stands on it, or one and nothing else of a label (a second address, one of its words, a second
+ * code, an international number); or a caption calls it a figure. Undefined when nothing does; a picture without words isn't asked.
+ */
+export function speaksAgainst(label: Judged & { readonly said: Said }, page: SourcePage, phrases: readonly Phrase[]): string | undefined {
+  const { box, codes, said } = label;
+  const caption = phrases.find(
+    (phrase) =>
+      !contains(box, phrase.box, 2) && intersection(grow(box, CAPTION), phrase.box) !== undefined && FIGURE.test(folded(phrase.text)),
+  );
+  if (caption) return `the words beside the ${sizeOf(label)} call it a figure or an example`;
+  if (said.characters < WRITING || isPicture(box, page)) return undefined;
+  const inside = phrases.filter((phrase) => contains(box, phrase.box, 2));
+  const addresses = addressBlocks(inside).length;
+  if (addresses === 0) return `no address stands on the ${sizeOf(label)}`;
+  const hasMore = addresses > 1 || said.labelWords > 0 || codes.length > 1 || inside.some(({ text }) => S10.test(text));
+  return hasMore ? undefined : `an address stands on the ${sizeOf(label)}, but nothing else of a label`;
+}
+
+const isPicture = (box: Box, page: SourcePage): boolean =>
+  page.images().some((image) => area(intersection(image.box, box) ?? NOWHERE) > PICTURED * area(box));

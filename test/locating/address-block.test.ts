@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { addressBlocks } from '../../src/locating/address-block.js';
+import type { Phrase } from '../../src/reading/word-lines.js';
+
+const block = (lines: readonly string[], { size = 10, x = 20, leading = 1.3 } = {}): readonly Phrase[] =>
+  lines.map((text, at) => ({
+    text,
+    fontSize: size,
+    turn: 0,
+    box: { x, y: 50 + at * leading * size, width: text.length * size * 0.5, height: size },
+  }));
+const count = (lines: readonly string[], how = {}): number => addressBlocks(block(lines, how)).length;
+
+describe('addressBlocks', () => {
+  it.each([
+    [['Ada Invented', '14 Sample Lane', 'Larch Halt EX 00187']],
+    [['Sjoukje Verzonnen', 'Proeflaan 203', '0095 BX Nepveen']],
+    [['Lotte van der Voorbeeld', 'Proefstraat 18 bis', '1000 Voorbeelddorp']],
+    [['A. Sample', 'Flat 2', '7 Example Yard', 'Mapleton', 'EX1 2AB']],
+    [['Musterfrau', 'Beispielgasse 4', '00210 Ersonnenhausen', 'Nirgendland']],
+    [['Solfrid Oppdiktet', 'Prøvebakken 15', '0081 Liksomnes']],
+    [['Ada Invented', 'The Old Mill', 'Larch Halt 00187']],
+    [['見本 花子', '見本県見本市見本町1-2', '000-0001']],
+  ])('finds %j', (lines) => {
+    expect(count(lines)).toBe(1);
+  });
+
+  it.each([
+    [['From 19:30', 'To 22:00', 'Row F  Seat 12', 'Admit one']],
+    [['2 x Mug, blue', '1 x Bowl', 'Order 6337-6256']],
+    [['Serial no 2026 0410 7733', 'Input 230 V 50 Hz', 'Weight 41 kg']],
+    [['A. Sample', 'Member since 2021', 'Member no 4400 1827 3391']],
+    [['9261290100130435082878']],
+    [['Larch Halt EX 00187']],
+    [[]],
+  ])('finds none in %j', (lines) => {
+    expect(count(lines)).toBe(0);
+  });
+
+  it('wants the lines below each other', () => {
+    expect(count(['Ada Invented', '14 Sample Lane', 'Larch Halt EX 00187'], { leading: 4 })).toBe(0);
+  });
+
+  it('counts each of two', () => {
+    const two = ['Ada Invented', '14 Sample Lane', 'Larch Halt EX 00187'];
+    expect(addressBlocks([...block(two), ...block(two, { x: 220, size: 8 })])).toHaveLength(2);
+  });
+
+  it('finds one that is turned', () => {
+    const turned = block(['Ada Invented', '14 Sample Lane', 'Larch Halt EX 00187']).map((phrase): Phrase => ({
+      ...phrase,
+      turn: 90,
+      box: { x: 300 - phrase.box.y, y: phrase.box.x, width: phrase.box.height, height: phrase.box.width },
+    }));
+    expect(addressBlocks(turned)).toHaveLength(1);
+  });
+});

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { saidIn } from '../../src/locating/kind-of-words.js';
+import { speaksAgainst } from '../../src/locating/speaks-against.js';
+import { phrasesOf } from '../../src/reading/word-lines.js';
+import { drawnPage } from '../reading/drawn-page.js';
+import { Drawing } from '../samples/drawing.js';
+
+const BOX = { x: 40, y: 60, width: 288, height: 432 };
+const ADDRESS = ['Ada Invented', '14 Sample Lane', 'Larch Halt EX 00187'];
+
+async function against(draw: (page: Drawing) => unknown): Promise<string | undefined> {
+  const drawing = new Drawing(612, 792);
+  drawing.frame(BOX.x, BOX.y, BOX.width, BOX.height, 1);
+  draw(drawing);
+  const page = await drawnPage(drawing);
+  const phrases = phrasesOf(page.words());
+  return speaksAgainst({ box: BOX, edge: 'frame', codes: [], score: 1, evidence: [], said: saidIn(phrases, BOX) }, page, phrases);
+}
+const address = (d: Drawing, y = 120): Drawing => {
+  d.block(60, y, ADDRESS, { size: 12 });
+  return d;
+};
+
+describe('what speaks against a label', () => {
+  it('is nothing where an address stands with a word of a label, a second address or an international number', async () => {
+    expect(await against((d) => address(d).text(60, 300, 'Weight 2 kg'))).toBeUndefined();
+    expect(await against((d) => address(address(d), 300))).toBeUndefined();
+    expect(await against((d) => address(d).text(60, 300, 'RX 433 195 708 ZZ'))).toBeUndefined();
+  });
+
+  it('is an address missing, or alone', async () => {
+    expect(await against((d) => d.text(60, 120, 'Tracking no and weight, from and to'))).toBe(
+      'no address stands on the frame 4.00×6.00 in',
+    );
+    expect(await against(address)).toBe('an address stands on the frame 4.00×6.00 in, but nothing else of a label');
+  });
+
+  it('is not asked where too little can be read', async () => {
+    expect(await against((d) => d.text(60, 120, 'Halt'))).toBeUndefined();
+  });
+
+  it.each(['Figure 1: how it looks', 'Abb. 2', 'It looks like this example:', 'So sieht es aus, zum Beispiel:'])(
+    'is the caption "%s"',
+    async (words) => {
+      const label = (d: Drawing): Drawing => address(d).text(60, 300, 'Weight 2 kg');
+      expect(await against((d) => label(d).text(60, 515, words))).toMatch(/figure or an example$/);
+      expect(await against((d) => label(d).text(60, 600, words))).toBeUndefined();
+      expect(await against((d) => label(d).text(60, 400, words))).toBeUndefined();
+    },
+  );
+
+  it('is no mark of a sample beside it', async () => {
+    expect(await against((d) => address(d).text(60, 300, 'Weight 2 kg').text(60, 515, 'Example, not valid for carriage'))).toBeUndefined();
+  });
+});
