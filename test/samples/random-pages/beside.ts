@@ -1,6 +1,6 @@
 import { code128, qr } from '../code-art.js';
 import type { Choices } from './choices.js';
-import { Sheet } from './ink.js';
+import { boundsOf, Sheet } from './ink.js';
 import { barsIn } from './bands.js';
 import type { Matter } from './words.js';
 import { wrap } from '../foreign/kit/text-width.js';
@@ -219,6 +219,8 @@ export function column(
     if (names.includes(name)) continue;
     const own = new Sheet(Math.min(width, pick.chance(0.25) ? width * 0.7 : width), height - y, pick.weighed({ sans: 6, serif: 2 }));
     const used = BESIDE[name](pick, told, own);
+    // What is too high for its room is left away, as is what nothing was drawn of.
+    if (own.shapes.length === 0 || boundsOf(own.shapes).y + boundsOf(own.shapes).height > own.height) break;
     art.put(own, 0, y);
     names.push(name);
     y += used + pick.between(14, 34);

@@ -138,10 +138,11 @@ function labelPaper(pick: Choices): Pick<RandomPage, 'width' | 'height' | 'label
   const size = sizeOf(label, quarter, scale);
   const [x, y] = [(width - size.width) / 2, fills === 'odd' ? margin / 2 : (height - size.height) / 2];
   const made = placed(label, x, y, quarter, scale, as);
-  const page = { ...made, edge: 'page' as const, box: { x: 0, y: 0, width, height } };
   pick.note('scale', scaleName(scale));
-  // Without a line around everything the page is the label's paper.
-  return { width, height, labels: [label.edge === 'ink' ? page : made], others: [] };
+  // A scan of nothing but a label's paper ends where the paper does.
+  const isScan = pick.made['page as'] !== 'drawn' && made.edge === 'ink';
+  const all = isScan ? { ...made, edge: 'picture' as const, box: { x: 0, y: 0, width, height } } : made;
+  return { width, height, labels: [all], others: [] };
 }
 const scaleName = (scale: number): string => (scale === 1 ? '1' : scale < 0.95 ? '0.85 to 0.95' : scale < 1 ? '0.95 to 1' : 'above 1');
 
