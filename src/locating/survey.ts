@@ -42,6 +42,8 @@ export type ReadCodes = (box: Box) => Promise<readonly Code[]>;
 const LABEL = 2;
 /** … and from which it is one although the page around it calls itself something else, or its ink says nothing in words. */
 const LABEL_AMONG_OTHERS = 3;
+/** Everything that a label can have before its codes are read: wherever it stands, it is not passed over. */
+const ALL_OF_A_LABEL = 4;
 /** Sides of labels on one page differ by less than this share. */
 const SIZE_ALIKE = 0.15;
 
@@ -63,11 +65,17 @@ async function surveyPage(page: SourcePage, media: Media, readCodes: ReadCodes):
   const candidates = judgedOn(page, whole, EDGES, media, blobs, saidOf).map((each): Candidate => ({ ...each, said: saidOf(each.box) }));
   const chosen = choose(candidates.filter((each) => !isNamedOtherwise(each.said)));
   const named = candidates.filter((each) => isNamedOtherwise(each.said));
-  return settle(chosen.labels, chosen.rivals, named, { page, blobs, phrases, readCodes });
+  const others = candidates.filter((each) => !named.includes(each));
+  return settle(chosen.labels, chosen.rivals, { named, others }, { page, blobs, phrases, readCodes });
 }
 
 interface Candidate extends Judged {
   readonly said: Said;
+}
+/** Every candidate of a page: those that call themselves something else than a label, and the others, good or bad. */
+interface All {
+  readonly named: readonly Candidate[];
+  readonly others: readonly Candidate[];
 }
 type Likely = Chosen<Candidate>;
 type Likeliest = Weighed<Candidate>;
@@ -83,7 +91,7 @@ interface Facts {
 const isNamedOtherwise = ({ names, labelWords }: Said): boolean =>
   names.some(({ kind, heading }) => (heading || labelWords === 0) && kind !== 'return-label');
 
-async function settle(likely: readonly Likely[], rivals: readonly Judged[], named: readonly Candidate[], facts: Facts): Promise<Survey> {
+async function settle(likely: readonly Likely[], rivals: readonly Judged[], all: All, facts: Facts): Promise<Survey> {
   const { page, blobs, phrases, readCodes } = facts;
   const own = said(phrases).names.find(({ kind, heading }) => heading && kind !== 'return-label');
   const weighed = await Promise.all(likely.map((each) => weigh(each, own !== undefined || likely.length > 1, readCodes)));
@@ -96,7 +104,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], name
     const [first] = weak;
     if (first && (!own || first.strength >= LABEL))
       return doubtful(speaksAgainst(first.label, page, phrases) ?? `the ${sizeOf(first.label)} has little of a label`, [first.label]);
-    if (own) return await namedPage(own, named, readCodes);
+    if (own) return await namedPage(own, all, readCodes);
     // Coarse matrix codes have no texture: the page is read before anyone calls it a page without codes.
     const whole = { x: 0, y: 0, width: page.width, height: page.height };
     return { kind: 'unnamed', codes: codeLikeAreas(page).length > 0 || (await readCodes(whole)).length > 0 };
@@ -151,12 +159,11 @@ function allAnswers(labels: readonly Judged[], doubts: readonly Doubt[]): readon
 }
 
 /** A page that calls itself something to be skipped, but has all of a label, is looked at: a large word of a label may be such a name. */
-async function namedPage(name: SaidName, candidates: readonly Candidate[], readCodes: ReadCodes): Promise<Survey> {
+async function namedPage(name: SaidName, { named, others }: All, readCodes: ReadCodes): Promise<Survey> {
   const isPrinted = name.kind === 'packing-slip' || name.kind === 'customs-form';
-  const strong = isPrinted
-    ? undefined
-    : (candidates.find((each) => strengthOf(each, each.said, undefined) >= LABEL_AMONG_OTHERS) ??
-      (await declaredLabel(candidates, readCodes)));
+  const has = (least: number) => (each: Candidate) => strengthOf(each, each.said, undefined) >= least;
+  const labelled = isPrinted ? undefined : (named.find(has(LABEL_AMONG_OTHERS)) ?? (await declaredLabel(named, readCodes)));
+  const strong = labelled ?? others.find(has(ALL_OF_A_LABEL));
   return strong
     ? doubtful(`the page calls itself "${name.words}", but the ${sizeOf(strong)} is like a label`, [strong])
     : { kind: 'named', name };

@@ -39,6 +39,12 @@ describe('random pages', () => {
     expect(lined).toBeGreaterThan(30);
   });
 
+  it('a page that is called a slip by its heading, but has a whole label between other words, is looked at', async () => {
+    const { bytes, truth } = await drawDirect(randomPage(662));
+    const { labels, held, lost } = await tallyOf({ file: 'seed 662', bytes, truth });
+    expect({ labels, held, lost }).toEqual({ labels: 1, held: 1, lost: 0 });
+  });
+
   it(
     'law: what is no label as it should be is not printed, and no label is passed over, but for the ones counted here',
     { timeout: 120_000 },
