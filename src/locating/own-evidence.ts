@@ -54,9 +54,6 @@ function isMoreThanPaper({ said: says, box }: Candidate, codes: readonly Code[] 
 export const hasItems = (box: Box, phrases: readonly Phrase[]): boolean =>
   itemRows(phrases.filter((phrase) => contains(box, phrase.box, 2))) !== undefined;
 
-/** Order numbers are shorter, mostly (common practice, no source). */
-const LONG_NUMBER = { characters: 12, digits: 9 };
-
 /**
  * Whether a candidate is written on, but with none of a label's words, and its codes are no label's leading ones either: no row of bars as large as that,
  * or all of them in a box that is only a part of it, as a coupon below some lines of writing is. A figure of a label in a manual is such a one, and a ticket.
@@ -69,6 +66,9 @@ function saysOther(label: Candidate, { page, blobs }: Facts): boolean {
   const parts = closedUnits(page, blobs).filter((unit) => !contains(unit, box, 2));
   return codes.every((code) => parts.some((part) => contains(part, code.box, 2)));
 }
+
+/** Order numbers are shorter, mostly (common practice, no source). */
+const LONG_NUMBER = { characters: 12, digits: 9 };
 
 /** Whether a candidate has more of a label than a size and some codes, as tickets and cards have them: its words, or a number that may be a parcel's. */
 export const hasOwn = (label: Candidate, codes: readonly Code[] | undefined): boolean =>

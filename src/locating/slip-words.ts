@@ -122,7 +122,6 @@ export const PACKING_SLIP: readonly string[] = [
   'goods delivery note',
   'despatch slip',
   'dispatch slip',
-  'versandschein',
   'begleitschein',
   'lieferzettel',
   'packschein',

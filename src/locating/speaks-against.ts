@@ -14,9 +14,10 @@ const PICTURED = 0.5;
 const NOWHERE: Box = { x: 0, y: 0, width: 0, height: 0 };
 /** The caption of a figure stands at most this far from it, pt (15 mm). */
 const CAPTION = mmToPt(15);
-/** `Figure 1`, `it looks like this example:`. From memory but for English, German and French; folded. */
-const FIGURE =
-  /^(?:figure|fig|abbildung|abb|bild|figura|figur|afbeelding|afb|rysunek|rys|obrazek|obr|kuva|abra|рис|εικ)\.?\s*\d|\b(?:example|exemple|beispiel|ejemplo|esempio|voorbeeld|exempel|eksempel|przyklad|esimerkki|exemplo|priklad|pelda)\s*:$/;
+/** `Figure 1`, also within what was taken for the label. From memory but for English, German and French; folded. */
+const FIGURE = /^(?:figure|fig|abbildung|abb|bild|figura|figur|afbeelding|afb|rysunek|rys|obrazek|obr|kuva|abra|рис|εικ)\.?\s*\d/;
+/** `it looks like this example:` beside it. From memory as above. */
+const EXAMPLE = /\b(?:example|exemple|beispiel|ejemplo|esempio|voorbeeld|exempel|eksempel|przyklad|esimerkki|exemplo|priklad|pelda)\s*:$/;
 /** UPU S10, perhaps in groups. */
 const S10 = /\b[A-Z]{2} ?\d{3} ?\d{3} ?\d{2} ?\d ?[A-Z]{2}\b/;
 
@@ -26,10 +27,10 @@ const S10 = /\b[A-Z]{2} ?\d{3} ?\d{3} ?\d{2} ?\d ?[A-Z]{2}\b/;
  */
 export function speaksAgainst(label: Judged & { readonly said: Said }, page: SourcePage, phrases: readonly Phrase[]): string | undefined {
   const { box, codes, said } = label;
-  const caption = phrases.find(
-    (phrase) =>
-      !contains(box, phrase.box, 2) && intersection(grow(box, CAPTION), phrase.box) !== undefined && FIGURE.test(folded(phrase.text)),
-  );
+  const caption = phrases.find(({ text, box: at }) => {
+    if (intersection(grow(box, CAPTION), at) === undefined) return false;
+    return FIGURE.test(folded(text)) || (!contains(box, at, 2) && EXAMPLE.test(folded(text)));
+  });
   if (caption) return `the words beside the ${sizeOf(label)} call it a figure or an example`;
   if (said.characters < WRITING || isPicture(box, page)) return undefined;
   const inside = phrases.filter((phrase) => contains(box, phrase.box, 2));

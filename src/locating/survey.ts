@@ -10,6 +10,7 @@ import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from './doub
 import { inkBlobs } from './ink-blobs.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
+import { outdoneLabel } from './larger-copy.js';
 import { hasItems, hasOwn, isLikeLabel } from './own-evidence.js';
 import { restOf, type Rest } from './rest.js';
 import { speaksAgainst, WRITING } from './speaks-against.js';
@@ -110,6 +111,8 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
     return { kind: 'unnamed', codes: codeLikeAreas(page).length > 0 || (await readCodes(whole)).length > 0 };
   }
   const labels = sure.map(({ label }) => label);
+  const outdone = await outdoneLabel(labels, page, readCodes);
+  if (outdone) return doubtful(`the number of the ${sizeOf(outdone)} stands in larger bars beside it: it may be the receipt`, labels);
   // A list of items with a number of its own is a bill; one with a parcel's number is seen again among what is left behind.
   const unsure = weak.filter(
     ({ strength, label }) =>
@@ -162,8 +165,10 @@ function allAnswers(labels: readonly Judged[], doubts: readonly Doubt[]): readon
 async function namedPage(name: SaidName, { named, others }: All, readCodes: ReadCodes): Promise<Survey> {
   const isPrinted = name.kind === 'packing-slip' || name.kind === 'customs-form';
   const has = (least: number) => (each: Candidate) => strengthOf(each, each.said, undefined) >= least;
-  const labelled = isPrinted ? undefined : (named.find(has(LABEL_AMONG_OTHERS)) ?? (await declaredLabel(named, readCodes)));
-  const strong = labelled ?? others.find(has(ALL_OF_A_LABEL));
+  const strong =
+    (isPrinted ? undefined : named.find(has(LABEL_AMONG_OTHERS))) ??
+    (name.kind === 'customs-form' ? undefined : await declaredLabel(named, readCodes)) ??
+    others.find(has(ALL_OF_A_LABEL));
   return strong
     ? doubtful(`the page calls itself "${name.words}", but the ${sizeOf(strong)} is like a label`, [strong])
     : { kind: 'named', name };

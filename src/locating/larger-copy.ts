@@ -1,0 +1,33 @@
+import { area, contains, grow, type Box } from '../geometry/box.js';
+import { codeLikeAreas } from '../reading/code-like.js';
+import type { Code, SourcePage } from '../reading/source.js';
+import { isTrackingLike } from './strength.js';
+
+/** Bars are larger than others from this many times their area (common practice, no source). */
+const LARGER = 1.3;
+
+/**
+ * The first of the labels of a page whose own number stands outside all of them in larger bars: labels carry their number larger than receipts repeat it, so what was
+ * found may be the receipt. Undefined where there is none. Codes are read only where bars outside are larger.
+ */
+export async function outdoneLabel<T extends { readonly box: Box }>(
+  labels: readonly T[],
+  page: SourcePage,
+  readCodes: (box: Box) => Promise<readonly Code[]>,
+): Promise<T | undefined> {
+  const bars = codeLikeAreas(page)
+    .filter(({ kind }) => kind === 'linear')
+    .map(({ box }) => box);
+  const outside = bars.filter((each) => !labels.some(({ box }) => contains(box, each, AROUND)));
+  for (const label of labels) {
+    const own = Math.max(0, ...bars.filter((each) => contains(label.box, each, AROUND)).map(area));
+    const larger = own === 0 ? [] : outside.filter((each) => area(each) > LARGER * own);
+    if (larger.length === 0) continue;
+    const numbers = (await readCodes(label.box)).filter(isTrackingLike).map(({ bytes }) => bytes);
+    for (const each of larger) if ((await readCodes(grow(each, AROUND))).some(({ bytes }) => numbers.includes(bytes))) return label;
+  }
+  return undefined;
+}
+
+/** Bars are looked for within this much of where their texture ends, pt. */
+const AROUND = 6;
