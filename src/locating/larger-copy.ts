@@ -1,7 +1,7 @@
 import { area, contains, grow, type Box } from '../geometry/box.js';
-import { codeLikeAreas } from '../reading/code-like.js';
+import { codeLikeAreas, type CodeLikeArea } from '../reading/code-like.js';
 import type { Code, SourcePage } from '../reading/source.js';
-import { isTrackingLike } from './strength.js';
+import { hasMainBars, isTrackingLike } from './strength.js';
 
 /** Bars are larger than others from this many times their area (common practice, no source). */
 const LARGER = 1.3;
@@ -25,6 +25,25 @@ export async function outdoneLabel<T extends { readonly box: Box }>(
     if (larger.length === 0) continue;
     const numbers = (await readCodes(label.box)).filter(isTrackingLike).map(({ bytes }) => bytes);
     for (const each of larger) if ((await readCodes(grow(each, AROUND))).some(({ bytes }) => numbers.includes(bytes))) return label;
+  }
+  return undefined;
+}
+
+/**
+ * The largest bars of a page whose number stands on it once more, as that of a label and its receipt does; undefined where no bars as large as a label's leading ones have a
+ * second. Codes are read only where a page has such bars and others.
+ */
+export async function repeatedNumber(page: SourcePage, readCodes: (box: Box) => Promise<readonly Code[]>): Promise<Box | undefined> {
+  const bars = codeLikeAreas(page)
+    .filter(({ kind }) => kind === 'linear')
+    .sort((a, b) => area(b.box) - area(a.box));
+  if (bars.length < 2) return undefined;
+  const seen: { readonly one: CodeLikeArea; readonly numbers: readonly string[] }[] = [];
+  for (const one of bars) {
+    const numbers = (await readCodes(grow(one.box, AROUND))).filter(isTrackingLike).map(({ bytes }) => bytes);
+    const first = seen.find((each) => each.numbers.some((number) => numbers.includes(number)));
+    if (first && hasMainBars({ codes: [first.one] })) return first.one.box;
+    seen.push({ one, numbers });
   }
   return undefined;
 }

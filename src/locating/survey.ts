@@ -1,4 +1,4 @@
-import { intersection, type Box } from '../geometry/box.js';
+import { contains, intersection, type Box } from '../geometry/box.js';
 import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { Code, SourcePage } from '../reading/source.js';
@@ -10,7 +10,7 @@ import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from './doub
 import { inkBlobs } from './ink-blobs.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
-import { outdoneLabel } from './larger-copy.js';
+import { outdoneLabel, repeatedNumber } from './larger-copy.js';
 import { hasItems, hasOwn, isLikeLabel } from './own-evidence.js';
 import { restOf, type Rest } from './rest.js';
 import { speaksAgainst, WRITING } from './speaks-against.js';
@@ -105,7 +105,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
     const [first] = weak;
     if (first && (!own || first.strength >= LABEL))
       return doubtful(speaksAgainst(first.label, page, phrases) ?? `the ${sizeOf(first.label)} has little of a label`, [first.label]);
-    if (own) return await namedPage(own, all, readCodes);
+    if (own) return await namedPage(own, all, facts);
     // Coarse matrix codes have no texture: the page is read before anyone calls it a page without codes.
     const whole = { x: 0, y: 0, width: page.width, height: page.height };
     return { kind: 'unnamed', codes: codeLikeAreas(page).length > 0 || (await readCodes(whole)).length > 0 };
@@ -162,16 +162,19 @@ function allAnswers(labels: readonly Judged[], doubts: readonly Doubt[]): readon
 }
 
 /** A page that calls itself something to be skipped, but has all of a label, is looked at: a large word of a label may be such a name. */
-async function namedPage(name: SaidName, { named, others }: All, readCodes: ReadCodes): Promise<Survey> {
+async function namedPage(name: SaidName, { named, others }: All, { page, readCodes }: Facts): Promise<Survey> {
   const isPrinted = name.kind === 'packing-slip' || name.kind === 'customs-form';
   const has = (least: number) => (each: Candidate) => strengthOf(each, each.said, undefined) >= least;
   const strong =
     (isPrinted ? undefined : named.find(has(LABEL_AMONG_OTHERS))) ??
     (name.kind === 'customs-form' ? undefined : await declaredLabel(named, readCodes)) ??
     others.find(has(ALL_OF_A_LABEL));
-  return strong
-    ? doubtful(`the page calls itself "${name.words}", but the ${sizeOf(strong)} is like a label`, [strong])
-    : { kind: 'named', name };
+  if (strong) return doubtful(`the page calls itself "${name.words}", but the ${sizeOf(strong)} is like a label`, [strong]);
+  const bars = isPrinted ? undefined : await repeatedNumber(page, readCodes);
+  if (!bars) return { kind: 'named', name };
+  const around = [...others, ...named].find(({ box }) => contains(box, bars, 2));
+  if (!around) return { kind: 'unnamed', codes: true };
+  return doubtful(`the page calls itself "${name.words}", but a number stands on it twice, as on a label and its receipt`, [around]);
 }
 
 /** A label that holds its own customs declaration is called by it: in a frame of its own, with large bars that say a parcel's number. */

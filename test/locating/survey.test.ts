@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { contains, intersection, type Box } from '../../src/geometry/box.js';
 import { survey, type Survey } from '../../src/locating/survey.js';
-import { code128 } from '../samples/code-art.js';
+import { code128, gs1Code128 } from '../samples/code-art.js';
 import { label, other, slip, type LayoutPage } from '../samples/layout.js';
 import { quillhaul } from '../samples/labels/quillhaul.js';
 import { contentFor } from '../samples/content.js';
@@ -190,6 +190,16 @@ describe('survey: doubtful pages', () => {
     const { labels, doubts } = labelsOf(await surveyOf(pages.letter(pages.sidewaysLabel(3, 40), other(table, 36, 440))));
     expect(labels.map((each) => near(each.box, sideways(40)))).toEqual([true]);
     expect(doubts).toEqual([]);
+  });
+
+  it('a receipt whose number stands on the page once more, larger, is not skipped: nobody knows where its label begins', async () => {
+    const { postcode, serial } = pages.contentOf(3);
+    const [receipt, bars] = [pages.senderCopy(pages.contentOf(3)), pages.lines(400, 150, [])];
+    bars.bars(gs1Code128(['420', postcode], ['92', serial]), 200, 75, 1.4, 90);
+    const page = (...more: readonly Parameters<typeof other>[]): LayoutPage =>
+      pages.letter(other(receipt, 90, 440), ...more.map((each) => other(...each)));
+    expect(await surveyOf(page())).toMatchObject({ kind: 'named', name: { kind: 'receipt' } });
+    expect((await surveyOf(page([bars, 100, 100]))).kind).not.toBe('named');
   });
 
   it('a page is looked at once', async () => {
