@@ -71,7 +71,11 @@ async function explainPage(
   const { output, large, paper = output.media, from, recipe } = job;
   const grid = gridOf(output.grid);
   const base = { document: job.shownName, page: page.number, pages: document.pageCount, size: sizeOf(page) };
-  const slipyard = { recipe: recipe.name, ...from, items: items.map((item) => wouldBe(item, item.output === undefined || !large ? grid : gridOf(large.grid))) };
+  const slipyard = {
+    recipe: recipe.name,
+    ...from,
+    items: items.map((item) => wouldBe(item, item.output === undefined || !large ? grid : gridOf(large.grid))),
+  };
   if (page.unfit) return { ...base, unfit: page.unfit, slipyard };
   const context = { media: mediaNamed(output.media), grid, document };
   const looked = await lookAt(page, items, context);

@@ -71,11 +71,12 @@ export function freeInk(part: Box, blobs: readonly Box[], units: readonly Box[],
 }
 
 /**
- * The ink with which a part that fills no known size may go on: it keeps to its width or its height within reach, is in no other label, stands for
- * itself nowhere and no fold or cut line parts the two. Such a box has nothing that shows its edge there.
+ * The ink with which a part may go on: it keeps to its width or its height within reach, is in no other label, stands for
+ * itself nowhere and no fold or cut line parts the two. Such a box has nothing that shows its edge there. Of one that fills a known size only the next line is within reach.
  */
 export function goesOnWith(part: Box, page: SourcePage, blobs: readonly Box[], others: readonly Box[]): readonly Box[] {
-  if (fillsSize(part.width, part.height) || fillsMostOf(part.width, part.height)) return [];
+  const isFilled = fillsSize(part.width, part.height) || fillsMostOf(part.width, part.height);
+  const reach = isFilled ? NEXT_LINE : FARTHEST;
   const dividers = pageDividers(page);
   const isParted = (blob: Box): boolean =>
     dividers.some((line) => {
@@ -83,7 +84,7 @@ export function goesOnWith(part: Box, page: SourcePage, blobs: readonly Box[], o
       return intersection(widened(line), between) !== undefined && intersection(widened(line), part) === undefined;
     });
   return freeInk(part, blobs, [...closedUnits(page, blobs), ...others], dividers).filter(
-    (blob) => [true, false].some((alongY) => isInLine(part, blob, alongY) && apart(part, blob, alongY) <= FARTHEST) && !isParted(blob),
+    (blob) => [true, false].some((alongY) => isInLine(part, blob, alongY) && apart(part, blob, alongY) <= reach) && !isParted(blob),
   );
 }
 
