@@ -4,6 +4,8 @@ import type { SourcePage } from '../reading/source.js';
 
 /** Ink or a frame around something may end this much (pt) inside of it. */
 const SLACK = 1.5;
+/** A block is no thinner, pt (half an inch): a rule with the line of type that touches it is no block. */
+const THINNEST = 36;
 
 /**
  * What stands for itself on a page: frames, placed pictures and blocks of ink with something inside them; the outermost ones only. A coupon, a receipt or
@@ -12,7 +14,9 @@ const SLACK = 1.5;
 export function closedUnits(page: SourcePage, blobs: readonly Box[]): readonly Box[] {
   const whole = page.width * page.height;
   const pictures = page.images().map(({ box }) => box);
-  const blocks = blobs.filter((blob) => blobs.some((other) => other !== blob && contains(blob, other, -SLACK)));
+  const blocks = blobs.filter(
+    (blob) => Math.min(blob.width, blob.height) >= THINNEST && blobs.some((other) => other !== blob && contains(blob, other, -SLACK)),
+  );
   const units = [...framesOf(page).map(({ box }) => box), ...pictures, ...blocks].filter((box) => area(box) < 0.9 * whole);
   return units.filter((unit) => !units.some((other) => other !== unit && contains(other, unit, SLACK) && area(other) > area(unit)));
 }
