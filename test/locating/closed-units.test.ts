@@ -15,6 +15,12 @@ describe('closedUnits', () => {
     expect(closedUnits(page, [receipt, grow(receipt, -10), line])).toEqual([receipt]);
     expect(closedUnits(page, [label, line])).toEqual([]);
   });
+
+  it('takes no strip that is thinner than half an inch: a rule, and the line of type that touches it, with another line beside', () => {
+    const page = blankPages(612, 792).page(1);
+    expect(closedUnits(page, [inches(1, 0.5, 4, 0.4), inches(3.5, 0.6, 1, 0.1)])).toEqual([]);
+    expect(closedUnits(page, [inches(1, 0.5, 4, 0.6), inches(3.5, 0.6, 1, 0.1)])).toHaveLength(1);
+  });
 });
 
 describe('addsOnlyUnits', () => {

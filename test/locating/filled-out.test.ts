@@ -70,4 +70,9 @@ describe('goesOnWith', () => {
     expect(goesOn(inches(1, 1, 3.5, 4.6), [inches(1, 5.9, 5, 0.3)])).toBe(false);
     expect(goesOn(inches(1, 1, 3.5, 4.6), [foot], [inches(1, 5.8, 3.5, 4)])).toBe(false);
   });
+
+  it('is so for ink that fills a size, too, where the next line of type would stand', () => {
+    expect(goesOn(inches(1, 1, 4, 6), [inches(1, 7.08, 2, 0.2)])).toBe(true);
+    expect(goesOn(inches(1, 1, 4, 6), [inches(1, 7.2, 2, 0.2)])).toBe(false);
+  });
 });
