@@ -27,7 +27,9 @@ function summaryOf(
     symbology: code.symbology,
     identifier: code.identifier,
     role,
-    ...(number === undefined ? {} : { tracking: { digest: sha256(trust === 'likely' ? bare(number) : number), trust, ...tailOf(number) } }),
+    ...(number === undefined
+      ? {}
+      : { tracking: { digest: sha256(trust === 'likely' ? withoutLetters(number) : number), trust, ...tailOf(number) } }),
     digest: sha256(code.identifier, bytes),
     tail: printable.length > SHORT_CODE ? printable.slice(-4) : '',
     moduleDots: moduleDots === undefined ? undefined : rounded(moduleDots, 2),
@@ -39,7 +41,7 @@ function summaryOf(
 }
 
 /** A receipt may repeat its label's number without the letters before it: so many digits are the number alone. */
-const bare = (number: string): string => /^\p{L}{1,4}[ -]*(\d{10,})$/u.exec(number)?.[1] ?? number;
+const withoutLetters = (number: string): string => /^\p{L}{1,4}[ -]*(\d{10,})$/u.exec(number)?.[1] ?? number;
 
 const tailOf = (number: string): { readonly tail?: string } => (number.length > SHORT_CODE ? { tail: number.slice(-4) } : {});
 

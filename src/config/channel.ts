@@ -37,6 +37,7 @@ export interface ChannelReading {
 
 /** What a channel names under `files` or `orders`, and where it stands. */
 export interface NamedPattern {
+  /** As written, with a `!` in front where it takes away. */
   readonly pattern: string;
   readonly place: Place;
 }

@@ -1,20 +1,14 @@
+import type { NamedPattern } from '../config/channel.js';
 import type { Diagnostic, Place } from '../diagnostics/diagnostic.js';
 import { missingIn } from './find-files.js';
 import { nearestName } from './nearest-name.js';
-
-/** A file, folder or pattern that a pipeline names, and where it stands there. */
-export interface NamedThere {
-  /** As written, with a `!` in front where it takes away. */
-  readonly pattern: string;
-  readonly place: Place;
-}
 
 /**
  * A warning for each name that leads nowhere: a folder that is not there, a file that is not there. An empty folder is fine, it is
  * filled tomorrow. Looks at names only.
  * @param folder the one that they start from, absolute
  */
-export async function missingNames(named: readonly NamedThere[], folder: string): Promise<readonly Diagnostic[]> {
+export async function missingNames(named: readonly NamedPattern[], folder: string): Promise<readonly Diagnostic[]> {
   const told = await Promise.all(named.map(({ pattern, place }) => missingName(pattern, place, folder)));
   return told.filter((each) => each !== undefined);
 }

@@ -3,7 +3,7 @@ import { formatSize, mmToPt, ptToMm } from '../geometry/length.js';
 import type { CodeLikeArea } from '../reading/code-like.js';
 import type { Word } from '../reading/source.js';
 import type { Candidate, Judged } from './candidate.js';
-import { fillsPaper, LONG_SIDE, nearestSize, nearestSizeOfInk, SHORT_SIDE } from './label-sizes.js';
+import { fillsPaper, isLabelSized, nearestSize, nearestSizeOfInk } from './label-sizes.js';
 
 /** What the parts of the score weigh; together 1. */
 const WEIGHT = { size: 0.35, gutter: 0.25, edge: 0.2, direction: 0.2 };
@@ -49,11 +49,6 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
     ...(strays.length > 0 ? ['a code just outside it'] : []),
   ];
   return { ...candidate, score, evidence, ...(filling ? { fillsPaper: true } : {}) };
-}
-
-export function isLabelSized({ width, height }: Box): boolean {
-  const [short, long] = [Math.min(width, height), Math.max(width, height)];
-  return short >= SHORT_SIDE.least && short <= SHORT_SIDE.most && long >= LONG_SIDE.least && long <= LONG_SIDE.most;
 }
 
 const EDGE_WORDS = { page: 'page', frame: 'frame', picture: 'picture', ink: 'ink' } as const;

@@ -22,6 +22,8 @@ export interface Said {
   readonly characters: number;
 }
 
+/** Fewer characters than this are no writing: the region is a picture. */
+export const WRITING = 12;
 /** A heading is set this much larger than most of the region's writing. */
 const LARGER = 1.25;
 /** Type of this share of its line says what the line is about. */

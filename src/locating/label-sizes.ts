@@ -17,6 +17,12 @@ const SIZES: readonly { readonly name: string; readonly short: number; readonly 
 export const SHORT_SIDE = { least: mmToPt(55), most: mmToPt(122) };
 export const LONG_SIDE = { least: mmToPt(80), most: mmToPt(215) };
 
+/** Whether a box is no smaller than the smallest label and no larger than the largest. */
+export function isLabelSized({ width, height }: Pick<Box, 'width' | 'height'>): boolean {
+  const [short, long] = [Math.min(width, height), Math.max(width, height)];
+  return short >= SHORT_SIDE.least && short <= SHORT_SIDE.most && long >= LONG_SIDE.least && long <= LONG_SIDE.most;
+}
+
 /** Paper that a label fills by itself in many countries: A5 and half a letter page, with what cutting and rounding may add, pt (common practice, no source). */
 const SMALL_PAPER = { short: mmToPt(150), long: mmToPt(218) };
 /** A label fills this much of its paper's area or more: white borders of 10 mm leave 78 % of A5. */

@@ -1,6 +1,7 @@
 import { area, contains, grow, type Box } from '../geometry/box.js';
 import { codeLikeAreas, type CodeLikeArea } from '../reading/code-like.js';
-import type { Code, SourcePage } from '../reading/source.js';
+import type { SourcePage } from '../reading/source.js';
+import type { ReadCodes } from './page-facts.js';
 import { hasMainBars, isTrackingLike } from './strength.js';
 
 /** Bars are larger than others from this many times their area (common practice, no source). */
@@ -13,11 +14,9 @@ const LARGER = 1.3;
 export async function outdoneLabel<T extends { readonly box: Box }>(
   labels: readonly T[],
   page: SourcePage,
-  readCodes: (box: Box) => Promise<readonly Code[]>,
+  readCodes: ReadCodes,
 ): Promise<T | undefined> {
-  const bars = codeLikeAreas(page)
-    .filter(({ kind }) => kind === 'linear')
-    .map(({ box }) => box);
+  const bars = barsOn(page).map(({ box }) => box);
   const outside = bars.filter((each) => !labels.some(({ box }) => contains(box, each, AROUND)));
   for (const label of labels) {
     const own = Math.max(0, ...bars.filter((each) => contains(label.box, each, AROUND)).map(area));
@@ -33,11 +32,9 @@ export async function outdoneLabel<T extends { readonly box: Box }>(
  * The largest bars of a page whose number stands on it once more, as that of a label and its receipt does; undefined where no bars as large as a label's leading ones have a
  * second. Codes are read only where a page has such bars and others.
  */
-export async function repeatedNumber(page: SourcePage, readCodes: (box: Box) => Promise<readonly Code[]>): Promise<Box | undefined> {
-  const bars = codeLikeAreas(page)
-    .filter(({ kind }) => kind === 'linear')
-    .sort((a, b) => area(b.box) - area(a.box));
-  if (bars.length < 2) return undefined;
+export async function repeatedNumber(page: SourcePage, readCodes: ReadCodes): Promise<Box | undefined> {
+  const bars = barsOn(page).sort((a, b) => area(b.box) - area(a.box));
+  if (bars.length < 2 || !hasMainBars({ codes: bars })) return undefined;
   const seen: { readonly one: CodeLikeArea; readonly numbers: readonly string[] }[] = [];
   for (const one of bars) {
     const numbers = (await readCodes(grow(one.box, AROUND))).filter(isTrackingLike).map(({ bytes }) => bytes);
@@ -47,6 +44,8 @@ export async function repeatedNumber(page: SourcePage, readCodes: (box: Box) => 
   }
   return undefined;
 }
+
+const barsOn = (page: SourcePage): CodeLikeArea[] => codeLikeAreas(page).filter(({ kind }) => kind === 'linear');
 
 /** Bars are looked for within this much of where their texture ends, pt. */
 const AROUND = 6;

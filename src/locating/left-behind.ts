@@ -1,31 +1,21 @@
 import { area, contains, grow, intersection, type Box } from '../geometry/box.js';
 import { codeLikeAreas, denseAreas, type CodeLikeArea } from '../reading/code-like.js';
 import type { Code, SourcePage } from '../reading/source.js';
-import type { Phrase } from '../reading/word-lines.js';
 import { sizeOf, type Judged } from './candidate.js';
 import type { Doubt } from './doubts.js';
 import { codesIn, HAIR } from './gather.js';
 import { inkGroups } from './ink-groups.js';
-import { saidIn, type Said } from './kind-of-words.js';
+import { saidIn, WRITING, type Said } from './kind-of-words.js';
 import { SHORT_SIDE, LONG_SIDE } from './label-sizes.js';
+import type { PageFacts } from './page-facts.js';
 import { hasMainBars, isTrackingLike } from './strength.js';
 
 /** Ink mostly in a label is the label's. */
 const MOSTLY = 0.5;
 /** So many different words of a label make writing like one. */
 const LIKE_LABEL = 2;
-/** Fewer characters than this are no writing: what is there is a picture. */
-const WRITING = 12;
 /** Shorter numbers are on many labels, or stand in a longer one by chance. */
 const LEAST_COMMON = 8;
-
-/** A page whose labels are chosen. */
-export interface Chosen {
-  readonly page: SourcePage;
-  readonly blobs: readonly Box[];
-  readonly phrases: readonly Phrase[];
-  readonly readCodes: (box: Box) => Promise<readonly Code[]>;
-}
 
 /** Ink with codes that no chosen label has, as large as a label is at least. */
 interface Part {
@@ -38,7 +28,7 @@ interface Part {
  * smallest label, with codes, that carries a parcel's number of the make of a label's own, or that reads or looks like a label and says nothing else. The
  * copy of a label's own number, an order's number on a bill and a coupon's code are no such thing. Codes are read only where the ink could be a label.
  */
-export async function leftBehind(taken: readonly Box[], { page, blobs, phrases, readCodes }: Chosen): Promise<readonly Doubt[]> {
+export async function leftBehind(taken: readonly Box[], { page, blobs, phrases, readCodes }: PageFacts): Promise<readonly Doubt[]> {
   const parts = partsBeside(taken, page, blobs)
     .map((part) => ({ ...part, said: saidIn(phrases, part.box) }))
     .filter(({ codes, said }) => !isOtherPaper(said) && (codes.length > 0 || said.labelWords >= LIKE_LABEL));

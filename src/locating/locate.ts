@@ -10,8 +10,9 @@ import { edgeShows } from './edge-shows.js';
 import { filledOut } from './filled-out.js';
 import { codesIn, gatherCandidates } from './gather.js';
 import { inkBlobs } from './ink-blobs.js';
-import { isLabelSized, judge } from './judge.js';
+import { judge } from './judge.js';
 import { saidIn, type Said } from './kind-of-words.js';
+import { isLabelSized } from './label-sizes.js';
 import { withShownEdges } from './settle-edges.js';
 
 const OWNING: readonly Edge[] = ['frame', 'picture'];

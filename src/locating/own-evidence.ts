@@ -1,31 +1,21 @@
 import { contains, type Box } from '../geometry/box.js';
 import { LINEAR } from '../reading/codes.js';
 import { isNumberLike } from '../reading/number-like.js';
-import type { Code, SourcePage } from '../reading/source.js';
+import type { Code } from '../reading/source.js';
 import type { Phrase } from '../reading/word-lines.js';
-import type { Judged } from './candidate.js';
 import { closedUnits } from './closed-units.js';
 import { itemRows } from './item-rows.js';
-import type { Said } from './kind-of-words.js';
-import { speaksAgainst, WRITING } from './speaks-against.js';
+import { WRITING } from './kind-of-words.js';
+import type { PageFacts, SaidCandidate } from './page-facts.js';
+import { speaksAgainst } from './speaks-against.js';
 import { hasMainBars, isHollow, isTrackingLike } from './strength.js';
-
-interface Candidate extends Judged {
-  readonly said: Said;
-}
-
-interface Facts {
-  readonly page: SourcePage;
-  readonly blobs: readonly Box[];
-  readonly phrases: readonly Phrase[];
-}
 
 /**
  * Whether a candidate has something of a label, whatever its size and place say for it: a card, a ticket, a till receipt or a coupon may be as large, stand as free and
  * carry a code as well.
  * @param codes what was read in it; undefined where nothing was
  */
-export function isLikeLabel(label: Candidate, codes: readonly Code[] | undefined, facts: Facts): boolean {
+export function isLikeLabel(label: SaidCandidate, codes: readonly Code[] | undefined, facts: PageFacts): boolean {
   return (
     hasOwn(label, codes) &&
     (label.codes.length > 0 || (codes ?? []).length > 0) &&
@@ -38,14 +28,14 @@ export function isLikeLabel(label: Candidate, codes: readonly Code[] | undefined
 }
 
 /** Whether a candidate is all that its page holds: then the page's size is no evidence, for whatever is printed on a roll of labels has it. */
-const isAlone = ({ box, edge }: Candidate, blobs: readonly Box[]): boolean =>
+const isAlone = ({ box, edge }: SaidCandidate, blobs: readonly Box[]): boolean =>
   edge === 'page' || blobs.every((blob) => contains(box, blob, 2));
 
 /**
  * Whether a candidate that has a roll's paper for itself is a label by more than that: its words, a further code, or a number longer than those of
  * orders. A picture without words can't be asked.
  */
-function isMoreThanPaper({ said: says, box }: Candidate, codes: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {
+function isMoreThanPaper({ said: says, box }: SaidCandidate, codes: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {
   if (says.labelWords >= 2 || says.characters < WRITING || (codes ?? []).length >= 2) return true;
   return (codes ?? []).some((code) => isNumberLike(code, LONG_NUMBER)) && !hasItems(box, phrases);
 }
@@ -58,7 +48,7 @@ export const hasItems = (box: Box, phrases: readonly Phrase[]): boolean =>
  * Whether a candidate is written on, but with none of a label's words, and its codes are no label's leading ones either: no row of bars as large as that,
  * or all of them in a box that is only a part of it, as a coupon below some lines of writing is. A figure of a label in a manual is such a one, and a ticket.
  */
-function saysOther(label: Candidate, { page, blobs }: Facts): boolean {
+function saysOther(label: SaidCandidate, { page, blobs }: PageFacts): boolean {
   const { said: says, edge, box, codes } = label;
   if (says.characters < WRITING || says.labelWords > 0) return false;
   if (!hasMainBars(label)) return true;
@@ -71,7 +61,7 @@ function saysOther(label: Candidate, { page, blobs }: Facts): boolean {
 const LONG_NUMBER = { characters: 12, digits: 9 };
 
 /** Whether a candidate has more of a label than a size and some codes, as tickets and cards have them: its words, or a number that may be a parcel's. */
-export const hasOwn = (label: Candidate, codes: readonly Code[] | undefined): boolean =>
+export const hasOwn = (label: SaidCandidate, codes: readonly Code[] | undefined): boolean =>
   label.said.labelWords >= 2 || linearFirst(codes ?? []).some((code) => isTrackingLike(code) || (hasMainBars(label) && isNumberLike(code)));
 
 /** The rows of bars, where there are any: what a matrix code beside them says is mostly longer than a number. */

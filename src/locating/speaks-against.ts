@@ -3,12 +3,11 @@ import { mmToPt } from '../geometry/length.js';
 import type { SourcePage } from '../reading/source.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { addressBlocks } from './address-block.js';
-import { sizeOf, type Judged } from './candidate.js';
-import type { Said } from './kind-of-words.js';
+import { sizeOf } from './candidate.js';
+import { WRITING } from './kind-of-words.js';
+import type { SaidCandidate } from './page-facts.js';
 import { folded } from './vocabulary.js';
 
-/** Fewer characters than this are no writing: the region is a picture. */
-export const WRITING = 12;
 /** A picture over more than this share of a region is what stands there; the words are added to it. */
 const PICTURED = 0.5;
 const NOWHERE: Box = { x: 0, y: 0, width: 0, height: 0 };
@@ -25,7 +24,7 @@ const S10 = /\b[A-Z]{2} ?\d{3} ?\d{3} ?\d{2} ?\d ?[A-Z]{2}\b/;
  * What speaks against a candidate whose words can be read: nobody's address stands on it, or one and nothing else of a label (a second address, one of its words, a second
  * code, an international number); or a caption calls it a figure. Undefined when nothing does; a picture without words isn't asked.
  */
-export function speaksAgainst(label: Judged & { readonly said: Said }, page: SourcePage, phrases: readonly Phrase[]): string | undefined {
+export function speaksAgainst(label: SaidCandidate, page: SourcePage, phrases: readonly Phrase[]): string | undefined {
   const { box, codes, said } = label;
   const caption = phrases.find(({ text, box: at }) => {
     if (intersection(grow(box, CAPTION), at) === undefined) return false;

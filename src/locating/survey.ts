@@ -1,19 +1,20 @@
 import { contains, intersection, type Box } from '../geometry/box.js';
 import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
-import type { Code, SourcePage } from '../reading/source.js';
-import { phrasesOf, type Phrase } from '../reading/word-lines.js';
+import type { SourcePage } from '../reading/source.js';
+import { phrasesOf } from '../reading/word-lines.js';
 import { EDGES, sizeOf, type Judged } from './candidate.js';
 import { choose, type Chosen } from './choose.js';
-import { leftBehind } from './left-behind.js';
 import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from './doubts.js';
 import { inkBlobs } from './ink-blobs.js';
 import { judgedOn } from './locate.js';
-import { said, saidIn, type Said, type SaidName } from './kind-of-words.js';
+import { said, saidIn, WRITING, type Said, type SaidName } from './kind-of-words.js';
+import { leftBehind } from './left-behind.js';
 import { outdoneLabel, repeatedNumber } from './larger-copy.js';
 import { hasItems, hasOwn, isLikeLabel } from './own-evidence.js';
+import type { PageFacts, ReadCodes, SaidCandidate } from './page-facts.js';
 import { restOf, type Rest } from './rest.js';
-import { speaksAgainst, WRITING } from './speaks-against.js';
+import { speaksAgainst } from './speaks-against.js';
 import { hasMainBars, isTrackingLike, strengthOf } from './strength.js';
 import { tickBoxes } from './tick-boxes.js';
 import { titledReturn } from './titled-return.js';
@@ -35,9 +36,6 @@ export type Survey =
   | { readonly kind: 'named'; readonly name: SaidName }
   /** No label, and it doesn't say what it is. `codes`: whether anything on it looks like a code. */
   | { readonly kind: 'unnamed'; readonly codes: boolean };
-
-/** Reads the codes in a box of the page. */
-export type ReadCodes = (box: Box) => Promise<readonly Code[]>;
 
 /** Points of `strengthOf` from which a candidate is a label … */
 const LABEL = 2;
@@ -63,36 +61,26 @@ async function surveyPage(page: SourcePage, media: Media, readCodes: ReadCodes):
   const phrases = phrasesOf(page.words());
   const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
   const saidOf = (box: Box): Said => saidIn(phrases, box);
-  const candidates = judgedOn(page, whole, EDGES, media, blobs, saidOf).map((each): Candidate => ({ ...each, said: saidOf(each.box) }));
+  const candidates = judgedOn(page, whole, EDGES, media, blobs, saidOf).map((each): SaidCandidate => ({ ...each, said: saidOf(each.box) }));
   const chosen = choose(candidates.filter((each) => !isNamedOtherwise(each.said)));
   const named = candidates.filter((each) => isNamedOtherwise(each.said));
   const others = candidates.filter((each) => !named.includes(each));
   return settle(chosen.labels, chosen.rivals, { named, others }, { page, blobs, phrases, readCodes });
 }
 
-interface Candidate extends Judged {
-  readonly said: Said;
-}
 /** Every candidate of a page: those that call themselves something else than a label, and the others, good or bad. */
 interface All {
-  readonly named: readonly Candidate[];
-  readonly others: readonly Candidate[];
+  readonly named: readonly SaidCandidate[];
+  readonly others: readonly SaidCandidate[];
 }
-type Likely = Chosen<Candidate>;
-type Likeliest = Weighed<Candidate>;
-
-interface Facts {
-  readonly page: SourcePage;
-  readonly blobs: readonly Box[];
-  readonly phrases: readonly Phrase[];
-  readonly readCodes: ReadCodes;
-}
+type Likely = Chosen<SaidCandidate>;
+type Likeliest = Weighed<SaidCandidate>;
 
 /** Whether a region calls itself something that is no label: in a heading, or in a line of its own where no word of a label stands. */
 const isNamedOtherwise = ({ names, labelWords }: Said): boolean =>
   names.some(({ kind, heading }) => (heading || labelWords === 0) && kind !== 'return-label');
 
-async function settle(likely: readonly Likely[], rivals: readonly Judged[], all: All, facts: Facts): Promise<Survey> {
+async function settle(likely: readonly Likely[], rivals: readonly Judged[], all: All, facts: PageFacts): Promise<Survey> {
   const { page, blobs, phrases, readCodes } = facts;
   const own = said(phrases).names.find(({ kind, heading }) => heading && kind !== 'return-label');
   const weighed = await Promise.all(likely.map((each) => weigh(each, own !== undefined || likely.length > 1, readCodes)));
@@ -162,9 +150,9 @@ function allAnswers(labels: readonly Judged[], doubts: readonly Doubt[]): readon
 }
 
 /** A page that calls itself something to be skipped, but has all of a label, is looked at: a large word of a label may be such a name. */
-async function namedPage(name: SaidName, { named, others }: All, { page, readCodes }: Facts): Promise<Survey> {
+async function namedPage(name: SaidName, { named, others }: All, { page, readCodes }: PageFacts): Promise<Survey> {
   const isPrinted = name.kind === 'packing-slip' || name.kind === 'customs-form';
-  const has = (least: number) => (each: Candidate) => strengthOf(each, each.said, undefined) >= least;
+  const has = (least: number) => (each: SaidCandidate) => strengthOf(each, each.said, undefined) >= least;
   const strong =
     (isPrinted ? undefined : named.find(has(LABEL_AMONG_OTHERS))) ??
     (name.kind === 'customs-form' ? undefined : await declaredLabel(named, readCodes)) ??
@@ -178,7 +166,7 @@ async function namedPage(name: SaidName, { named, others }: All, { page, readCod
 }
 
 /** A label that holds its own customs declaration is called by it: in a frame of its own, with large bars that say a parcel's number. */
-async function declaredLabel(candidates: readonly Candidate[], readCodes: ReadCodes): Promise<Candidate | undefined> {
+async function declaredLabel(candidates: readonly SaidCandidate[], readCodes: ReadCodes): Promise<SaidCandidate | undefined> {
   for (const each of candidates) {
     if (each.edge === 'ink' || each.edge === 'page' || each.said.names[0]?.kind !== 'customs-form' || !hasMainBars(each)) continue;
     if ((await readCodes(each.box)).some(isTrackingLike)) return each;

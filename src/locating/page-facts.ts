@@ -1,0 +1,21 @@
+import type { Box } from '../geometry/box.js';
+import type { Code, SourcePage } from '../reading/source.js';
+import type { Phrase } from '../reading/word-lines.js';
+import type { Judged } from './candidate.js';
+import type { Said } from './kind-of-words.js';
+
+/** Reads the codes in a box of the page. */
+export type ReadCodes = (box: Box) => Promise<readonly Code[]>;
+
+/** What is known of a page before it is settled what is on it. */
+export interface PageFacts {
+  readonly page: SourcePage;
+  readonly blobs: readonly Box[];
+  readonly phrases: readonly Phrase[];
+  readonly readCodes: ReadCodes;
+}
+
+/** A candidate with what its own words say that it is. */
+export interface SaidCandidate extends Judged {
+  readonly said: Said;
+}
