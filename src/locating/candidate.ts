@@ -12,6 +12,8 @@ export interface Candidate {
   readonly edge: Edge;
   /** What looks like a code inside it. */
   readonly codes: readonly CodeLikeArea[];
+  /** Set where rules from side to side divide it, all of one length, and how they run: they show two of its sides, as a frame does. */
+  readonly ruled?: 'level' | 'upright';
 }
 
 /** A judged candidate. */
@@ -20,6 +22,8 @@ export interface Judged extends Candidate {
   readonly score: number;
   /** One short phrase for each part of the score, for people. */
   readonly evidence: readonly string[];
+  /** White up to the nearest other ink, pt; negative where ink crosses its edge, undefined where there is no other. */
+  readonly clear?: number;
   /** Whether it is larger than other labels, and a label only as it fills its small paper. */
   readonly fillsPaper?: boolean;
 }

@@ -3,16 +3,18 @@ import { mmToPt } from '../geometry/length.js';
 import type { SourcePage } from '../reading/source.js';
 import { closedUnits } from './closed-units.js';
 import { HAIR } from './gather.js';
+import { merge } from './ink-groups.js';
 import { pageDividers } from './page-dividers.js';
+import type { Candidate } from './candidate.js';
 import type { Said } from './kind-of-words.js';
-import { fillsMostOf, fillsSize } from './label-sizes.js';
+import { fillsMostOf, fillsSize, isLabelSized } from './label-sizes.js';
 
 /** Ink of one label lies no farther apart, pt (30 mm). */
 const FARTHEST = mmToPt(30);
 /** Ink beside a label is of it only when it keeps to its width, to this much (pt). */
 const WITHIN = 4;
 /** Lines of type of one block stand no farther apart, pt (3 mm): what is so near to ink that fills a size is of it, too. */
-const NEXT_LINE = mmToPt(3);
+export const NEXT_LINE = mmToPt(3);
 
 /** Wider white between a label's own parts is rare, pt (15 mm; common practice, no source). */
 const CLEAR = mmToPt(15);
@@ -72,9 +74,14 @@ export function freeInk(part: Box, blobs: readonly Box[], units: readonly Box[],
 
 /**
  * The ink with which a part may go on: it keeps to its width or its height within reach, is in no other label, stands for
- * itself nowhere and no fold or cut line parts the two. Such a box has nothing that shows its edge there. Of one that fills a known size only the next line is within reach.
+ * itself nowhere, is in no block that makes it larger than any label, no fold or cut line parts the two, and no rules from side to side show that it ends there. Such a box has nothing that shows its edge there. Of one that fills a known size only the next line is within reach.
  */
-export function goesOnWith(part: Box, page: SourcePage, blobs: readonly Box[], others: readonly Box[]): readonly Box[] {
+export function goesOnWith(
+  { box: part, ruled }: Pick<Candidate, 'box' | 'ruled'>,
+  page: SourcePage,
+  blobs: readonly Box[],
+  others: readonly Box[],
+): readonly Box[] {
   const isFilled = fillsSize(part.width, part.height) || fillsMostOf(part.width, part.height);
   const reach = isFilled ? NEXT_LINE : FARTHEST;
   const dividers = pageDividers(page);
@@ -83,8 +90,14 @@ export function goesOnWith(part: Box, page: SourcePage, blobs: readonly Box[], o
       const between = union([part, blob]) ?? part;
       return intersection(widened(line), between) !== undefined && intersection(widened(line), part) === undefined;
     });
-  return freeInk(part, blobs, [...closedUnits(page, blobs), ...others], dividers).filter(
-    (blob) => [true, false].some((alongY) => isInLine(part, blob, alongY) && apart(part, blob, alongY) <= reach) && !isParted(blob),
+  const ways = ruled ? [ruled === 'level'] : [true, false];
+  const free = freeInk(part, blobs, [...closedUnits(page, blobs), ...others], dividers);
+  const blocks = merge(free, NEXT_LINE, dividers).filter((block) => isLabelSized(union([part, block]) ?? part));
+  return free.filter(
+    (blob) =>
+      ways.some((alongY) => isInLine(part, blob, alongY) && apart(part, blob, alongY) <= reach) &&
+      blocks.some((block) => contains(block, blob)) &&
+      !isParted(blob),
   );
 }
 

@@ -14,7 +14,8 @@ const GAPS = [2, 3, 4, 5, 6.5, 8, 10, 13, 16, 20].map(mmToPt);
 export function inkGroups(page: SourcePage, blobs: readonly Box[]): readonly Box[] {
   const dividers = pageDividers(page);
   const content = blobs.filter(
-    (blob) => !dividers.some((line) => covers(line, blob)) && !isPageBorder(blob, page) && !isLargerThanLabels(blob),
+    (blob) =>
+      !dividers.some((line) => covers(line, blob)) && !isPageBorder(blob, page) && !isLargerThanLabels(blob) && !isSpeck(blob, blobs),
   );
   const groups: Box[] = [];
   let boxes = [...content];
@@ -35,11 +36,18 @@ const covers = (line: Box, blob: Box): boolean =>
 const isPageBorder = (blob: Box, page: SourcePage): boolean =>
   Math.min(page.width, page.height) >= mmToPt(140) && blob.width > 0.85 * page.width && blob.height > 0.85 * page.height;
 
+/** A grain of a scan, pt (0.5 mm), and how far (5 mm) it is from all ink that is none: the dots of type and of dotted lines are nearer. */
+const SPECK = { side: mmToPt(0.5), lone: mmToPt(5) };
+const isGrain = ({ width, height }: Box): boolean => Math.max(width, height) <= SPECK.side;
+const isSpeck = (blob: Box, blobs: readonly Box[]): boolean =>
+  isGrain(blob) && !blobs.some((other) => !isGrain(other) && near(other, blob, SPECK.lone));
+
 /** A grid of rules between the places of a sheet, a frame around all of them: what is around it in no group can be a label with it. */
 const isLargerThanLabels = ({ width, height }: Box): boolean =>
   Math.max(width, height) > LONG_SIDE.most || Math.min(width, height) > SHORT_SIDE.most;
 
-function merge(start: readonly Box[], gap: number, dividers: readonly Box[]): Box[] {
+/** Boxes (pt) with no more than `gap` between them as one, again and again; never across a divider. */
+export function merge(start: readonly Box[], gap: number, dividers: readonly Box[]): Box[] {
   const boxes = [...start];
   for (let changed = true; changed;) {
     changed = false;

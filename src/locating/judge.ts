@@ -7,6 +7,8 @@ import { fillsPaper, isLabelSized, nearestSize, nearestSizeOfInk } from './label
 
 /** What the parts of the score weigh; together 1. */
 const WEIGHT = { size: 0.35, gutter: 0.25, edge: 0.2, direction: 0.2 };
+/** Ink alone shows an edge but vaguely; rules from side to side show two of four. */
+const [LOOSE, RULED] = [0.6, 0.8];
 /** White around a label beyond this (pt, 8 mm) makes it no surer. */
 const AMPLE = mmToPt(8);
 /** A code outside, this near (pt, 12 mm), is likelier the label's own than another's. */
@@ -35,20 +37,27 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
   const direction = uniformity(box, around.words);
   const owners = (around.owners ?? []).filter((owner) => distance(owner, box) > 0);
   const isOwned = (code: CodeLikeArea): boolean => owners.some((owner) => contains(owner, code.box, 6));
-  const strays = around.codes.filter((code) => !contains(box, code.box, 6) && distance(box, code.box) < NEAR_CODE && !isOwned(code));
+  const isAside = ({ box: code }: CodeLikeArea): boolean =>
+    candidate.ruled === 'level'
+      ? code.x >= right(box) || right(code) <= box.x
+      : candidate.ruled === 'upright' && (code.y >= bottom(box) || bottom(code) <= box.y);
+  const strays = around.codes.filter(
+    (code) => !contains(box, code.box, 6) && distance(box, code.box) < NEAR_CODE && !isOwned(code) && !isAside(code),
+  );
   const score =
     WEIGHT.size * size.likeness +
     WEIGHT.gutter * Math.min(1, Math.max(0, gutter) / AMPLE) +
-    WEIGHT.edge * (edge === 'ink' ? 0.6 : 1) +
+    WEIGHT.edge * (edge === 'ink' ? (candidate.ruled ? RULED : LOOSE) : 1) +
     WEIGHT.direction * direction -
     0.25 * Math.min(1, strays.length);
   const evidence = [
     `${EDGE_WORDS[edge]} ${formatSize(box.width, box.height)} around ${codes.length} code${codes.length === 1 ? '' : 's'}`,
     edge === 'page' ? 'the page has the size of the media' : clearWords(clear),
+    ...(candidate.ruled ? ['rules from side to side'] : []),
     ...(filling ? ['it fills its page, as labels on A5 do'] : []),
     ...(strays.length > 0 ? ['a code just outside it'] : []),
   ];
-  return { ...candidate, score, evidence, ...(filling ? { fillsPaper: true } : {}) };
+  return { ...candidate, score, evidence, ...(clear ? { clear: clear.space } : {}), ...(filling ? { fillsPaper: true } : {}) };
 }
 
 const EDGE_WORDS = { page: 'page', frame: 'frame', picture: 'picture', ink: 'ink' } as const;

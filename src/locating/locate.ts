@@ -1,4 +1,4 @@
-import type { Box } from '../geometry/box.js';
+import { contains, grow, type Box } from '../geometry/box.js';
 import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
@@ -8,14 +8,17 @@ import { choose, LEAST, type Choice } from './choose.js';
 import { closedUnits } from './closed-units.js';
 import { edgeShows } from './edge-shows.js';
 import { filledOut } from './filled-out.js';
-import { codesIn, gatherCandidates } from './gather.js';
+import { codesIn, gatherCandidates, HAIR } from './gather.js';
 import { inkBlobs } from './ink-blobs.js';
 import { judge } from './judge.js';
 import { saidIn, type Said } from './kind-of-words.js';
 import { isLabelSized } from './label-sizes.js';
+import { pageDividers } from './page-dividers.js';
+import { ruledStacks } from './ruled-stacks.js';
 import { withShownEdges } from './settle-edges.js';
+import { withoutParts } from './whole-answers.js';
 
-const OWNING: readonly Edge[] = ['frame', 'picture'];
+const isOwning = (edge: Edge): boolean => edge === 'frame' || edge === 'picture';
 
 /** Finds the labels on a region of a page by the edges that the recipe allows: gather, judge, choose. */
 export function locate(page: SourcePage, region: Box, edges: readonly Edge[], media: Media): Choice {
@@ -41,12 +44,16 @@ export function judgedOn(
     const box = filledOut(candidate.box, { page, blobs, units, said });
     return box ? { ...candidate, box, codes: codesIn(codes, box) } : candidate;
   };
-  const gathered = gatherCandidates(page, region, edges, media, blobs).map(filled);
-  const owners = gathered.filter(({ edge, box, codes: own }) => OWNING.includes(edge) && own.length > 0 && isLabelSized(box));
-  const around = { blobs, codes, words: page.words(), owners: owners.map(({ box }) => box), paper: page };
+  const stacks = said ? ruledStacks(page, blobs, said) : [];
+  const ruled = stacks.map((each): Candidate => ({ ...each, box: grow(each.box, HAIR), edge: 'ink', codes: codesIn(codes, each.box) }));
+  const gathered = [...gatherCandidates(page, region, edges, media, blobs).map(filled), ...ruled];
+  const owners = gathered.filter(({ edge, box, codes: own }) => isOwning(edge) && own.length > 0 && isLabelSized(box));
+  const dividers = pageDividers(page);
+  const ink = dividers.length === 0 ? blobs : blobs.filter((blob) => !dividers.some((line) => contains(line, blob, 1)));
+  const around = { blobs: ink, codes, words: page.words(), owners: owners.map(({ box }) => box), paper: page };
   const judged = withoutAround(gathered.flatMap((candidate) => judge(candidate, around) ?? []));
   const pages = judged.filter((each) => each.edge === 'page');
-  return pages.length > 0 ? pages : withShownEdges(judged, blobs, units, (box) => edgeShows(page, box));
+  return pages.length > 0 ? pages : withShownEdges(withoutParts(judged), blobs, units, (box) => edgeShows(page, box));
 }
 
 /** Where there is a label of an ordinary size, what fills the paper around it is none. */

@@ -55,7 +55,7 @@ describe('ink far from what is nearly a label', () => {
 describe('goesOnWith', () => {
   const page = blankPages(612, 792).page(1);
   const goesOn = (of: Box, beside: readonly Box[], others: readonly Box[] = []): boolean =>
-    goesOnWith(of, page, [of, ...beside], others).length > 0;
+    goesOnWith({ box: of }, page, [of, ...beside], others).length > 0;
 
   it('is so where ink in line lies within reach of ink that fills no size', () => {
     expect(goesOn(inches(1, 1, 3.5, 4.6), [inches(1, 5.9, 2, 0.3)])).toBe(true);
@@ -69,6 +69,17 @@ describe('goesOnWith', () => {
     expect(goesOn(inches(1, 1, 3.5, 4.6), [inches(1, 8, 2, 0.3)])).toBe(false);
     expect(goesOn(inches(1, 1, 3.5, 4.6), [inches(1, 5.9, 5, 0.3)])).toBe(false);
     expect(goesOn(inches(1, 1, 3.5, 4.6), [foot], [inches(1, 5.8, 3.5, 4)])).toBe(false);
+  });
+
+  it('is not so for ink in a block that reaches farther than any label, and not beside rules that show the sides', () => {
+    const lines = [0, 1, 2].map((line) => inches(5, 1 + 0.2 * line, 1.5, 0.1));
+    const beside = inches(6.6, 1, 3.5, 0.5);
+    const part = inches(1, 1, 3.5, 4.6);
+    expect(goesOn(part, lines)).toBe(true);
+    expect(goesOn(part, [...lines, beside])).toBe(false);
+    const ruled = (how: 'level' | 'upright'): number => goesOnWith({ box: part, ruled: how }, page, [part, ...lines], []).length;
+    expect(ruled('level')).toBe(0);
+    expect(ruled('upright')).toBe(3);
   });
 
   it('is so for ink that fills a size, too, where the next line of type would stand', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { contains, type Box } from '../../src/geometry/box.js';
+import { contains, right, type Box } from '../../src/geometry/box.js';
 import { inkBlobs } from '../../src/locating/ink-blobs.js';
 import { inkGroups } from '../../src/locating/ink-groups.js';
 import { pageDividers } from '../../src/locating/page-dividers.js';
@@ -40,5 +40,13 @@ describe('inkGroups', () => {
     const groups = await groupsOf(drawing);
     expect(groups).toHaveLength(3);
     expect(holdsBoth(groups)).toBe(true);
+  });
+
+  it('leave out grains of a scan that are far from all other ink', async () => {
+    const block = (): Drawing => new Drawing(612, 792).rect(60, 60, 200, 150);
+    const reach = async (drawing: Drawing): Promise<number> => Math.max(...(await groupsOf(drawing)).map((box) => right(box)));
+    expect(await reach(block().rect(285, 100, 0.6, 0.6).rect(296, 100, 0.6, 0.6))).toBeLessThan(262);
+    expect(await reach(block().rect(268, 100, 0.6, 0.6))).toBeGreaterThan(267);
+    expect(await reach(block().rect(285, 100, 4, 4))).toBeGreaterThan(288);
   });
 });

@@ -33,6 +33,17 @@ describe('judge', () => {
     expect(score({ codes, owners: [label, next] })).toBeCloseTo(score({}), 5);
   });
 
+  it('a code beside rules that show its sides is no stray, one below is', () => {
+    const ruled = { edge: 'ink', ruled: 'level' } as const;
+    const without = score({}, ruled);
+    expect(without).toBeGreaterThan(score({}, { edge: 'ink' }));
+    expect(score({ codes: [barsIn(label), barsAt(inches(5.3, 3, 1, 0.5))] }, ruled)).toBeCloseTo(without, 5);
+    expect(score({ codes: [barsIn(label), barsAt(inches(2, 7.2, 1, 0.5))] }, ruled)).toBeLessThan(without - 0.2);
+    expect(score({ codes: [barsIn(label), barsAt(inches(5.3, 3, 1, 0.5))] }, { edge: 'ink', ruled: 'upright' })).toBeLessThan(
+      without - 0.2,
+    );
+  });
+
   it('each thing that speaks against it costs: another size, ink near or across, no edge, a stray code, words both ways', () => {
     const best = score({});
     expect(judge(candidate(inches(1, 1, 4, 4)), alone)?.score).toBeLessThan(best - 0.05);

@@ -134,7 +134,9 @@ function count(tally: Tally, name: string, page: PageTruth, sheets: readonly She
   tally.kinds += kinds.length;
   tally.kindsTold += kinds.filter(Boolean).length;
   if (missed > 0 || notRight.length > 0 || kinds.includes(false)) {
-    const ends = sheets.map((each) => `${each.role} ${each.state.kind === 'planned' ? boxText(each) : each.state.code}`);
+    const ends = sheets.map(
+      (each) => `${each.role} ${each.state.kind === 'planned' ? boxText(each) : `${each.state.code}: ${each.state.message}`}`,
+    );
     tally.notes.push(`${name} (${page.kind}, ${page.labels.map((each) => boxText(each)).join(' and ')}): ${ends.join('; ')}`);
   }
 }

@@ -1,0 +1,153 @@
+import { bottom, contains, right, union, type Box } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
+import { linesOf } from '../reading/frames.js';
+import type { SourcePage } from '../reading/source.js';
+import type { Candidate } from './candidate.js';
+import { NEXT_LINE } from './filled-out.js';
+import type { Said } from './kind-of-words.js';
+import { fillsSize, isLabelSized, LONG_SIDE, SHORT_SIDE } from './label-sizes.js';
+import { pageDividers } from './page-dividers.js';
+
+/** Rules of one label begin and end at the same places, to this much, pt (1 mm); type and codes keep between them, to the second. */
+const ALIKE = mmToPt(1);
+const WITHIN = 4;
+/** A banner is no higher, pt (20 mm). */
+const BANNER = mmToPt(20);
+/** Rules nearer than this (pt, 15 mm) to one another are a table's head, not two parts of a label. */
+const LEAST_SPAN = mmToPt(15);
+/** White of this and less parts lines and blocks of one label, pt (6 mm); what is wider than any between its rules, and than this, may part labels. */
+const USUAL = mmToPt(6);
+/** Wider white between a label's own parts is rare, pt (15 mm; common practice, no source). */
+const CLEAR = mmToPt(15);
+/** The white where a label ends is this much wider than any that may be inside. */
+export const WIDER = 1.3;
+
+/** A label without a frame, and how the rules run that divide it from side to side. */
+export type RuledStack = Required<Pick<Candidate, 'box' | 'ruled'>>;
+
+/**
+ * Labels without a frame whose parts are divided by rules and banners from side to side: all of one length, one beside the other. What stands in their
+ * column beyond the outermost one belongs to the label up to the widest white, a line to fold along or ink that keeps to no column. Where that isn't
+ * clear there is more than one answer. Pt.
+ * @param said what the words in a part of the page say that it is
+ */
+export function ruledStacks(page: SourcePage, blobs: readonly Box[], said: (part: Box) => Said): readonly RuledStack[] {
+  const dividers = pageDividers(page);
+  const ink = blobs.filter((blob) => !dividers.some((line) => contains(line, blob, 4)));
+  return [true, false].flatMap((level): readonly RuledStack[] => {
+    const turned = (box: Box): Box => (level ? box : transposed(box));
+    const rules = [
+      ...linesOf(page).flatMap((line) => (line.level === level && !line.dashed ? [turned(line.box)] : [])),
+      ...ink.map(turned).filter(({ height }) => height <= BANNER),
+    ].filter(({ width }) => width >= SHORT_SIDE.least && width <= LONG_SIDE.most);
+    const saysOther = (part: Box): boolean => said(turned(part)).names.length > 0;
+    const around = { ink: ink.map(turned), stops: dividers.map(turned), saysOther };
+    return families(rules).flatMap((family) =>
+      answersOf(family, around).map((box) => ({ box: turned(box), ruled: level ? 'level' : 'upright' })),
+    );
+  });
+}
+
+const transposed = ({ x, y, width, height }: Box): Box => ({ x: y, y: x, width: height, height: width });
+
+/** Rules with the same ends, from the top. */
+function families(rules: readonly Box[]): readonly (readonly Box[])[] {
+  const groups: Box[][] = [];
+  for (const rule of [...rules].sort((a, b) => a.y - b.y)) {
+    const group = groups.find(([first]) => first && Math.abs(first.x - rule.x) <= ALIKE && Math.abs(right(first) - right(rule)) <= ALIKE);
+    if (group) group.push(rule);
+    else groups.push([rule]);
+  }
+  return groups.filter((group) => (group.at(-1)?.y ?? 0) - (group[0]?.y ?? 0) >= LEAST_SPAN);
+}
+
+interface Around {
+  readonly ink: readonly Box[];
+  readonly stops: readonly Box[];
+  readonly saysOther: (part: Box) => boolean;
+}
+
+function answersOf(family: readonly Box[], around: Around): readonly Box[] {
+  const span = union(family);
+  if (!span) return [];
+  const column = { from: span.x - WITHIN, to: right(span) + WITHIN };
+  const touching = around.ink.filter((blob) => blob.x < column.to - 2 * WITHIN && right(blob) > column.from + 2 * WITHIN);
+  const keeps = (blob: Box): boolean => blob.x >= column.from && right(blob) <= column.to;
+  const crossing = [
+    ...touching.filter((blob) => !keeps(blob)),
+    ...around.stops.filter((line) => line.x < column.to && right(line) > column.from),
+  ];
+  if (crossing.some((blob) => blob.y < bottom(span) && bottom(blob) > span.y)) return [];
+  const own = touching.filter(keeps);
+  const downwards = below(span, own, crossing, around.saysOther);
+  const upwards = below(mirrored(span), own.map(mirrored), crossing.map(mirrored), (part) => around.saysOther(mirrored(part)));
+  const answers = upwards.flatMap((up) =>
+    downwards.flatMap((down): readonly Answer[] => {
+      const box = union([span, ...own.filter((blob) => blob.y >= -up.end - 1 && bottom(blob) <= down.end + 1)]);
+      return box && isLabelSized(box)
+        ? [{ box, isClear: up.isClear && down.isClear, wide: up.wide + down.wide, white: Math.min(up.white, down.white) }]
+        : [];
+    }),
+  );
+  const fulls = answers.filter(({ box }) => fillsSize(box.width, box.height));
+  const full = fulls.filter(({ wide }) => fulls.every((other) => other.wide >= wide));
+  const most = Math.max(...full.map(({ white }) => white));
+  const likely = full.length > 0 ? full.filter(({ white }) => white * WIDER >= most) : answers.filter(({ isClear }) => isClear);
+  return likely.map(({ box }) => box);
+}
+
+interface Answer {
+  readonly box: Box;
+  readonly isClear: boolean;
+  /** How often there is wider white in it, beyond its outermost rules, than between them. */
+  readonly wide: number;
+  /** The white beyond its ends, pt. */
+  readonly white: number;
+}
+
+/** The same seen from below. */
+const mirrored = (box: Box): Box => ({ ...box, y: -bottom(box) });
+
+interface Place {
+  readonly end: number;
+  readonly white: number;
+  /** How often there is wider white before it than between the rules. */
+  readonly wide: number;
+  /** Whether nothing else speaks as much for an end elsewhere. */
+  readonly isClear: boolean;
+}
+
+/** Where a label may end below the last of its rules. */
+function below(span: Box, own: readonly Box[], crossing: readonly Box[], saysOther: (part: Box) => boolean): readonly Place[] {
+  const stop = Math.min(Infinity, ...crossing.filter(({ y }) => y >= bottom(span) - 1).map(({ y }) => y));
+  const beyond = own.filter((blob) => bottom(blob) > bottom(span) && blob.y < stop).sort((a, b) => a.y - b.y);
+  const usual = Math.max(USUAL, widestWhite(own.filter((blob) => contains(span, blob, WITHIN))));
+  const places: Omit<Place, 'isClear'>[] = [];
+  let end = bottom(span);
+  let isNamed = false;
+  for (const blob of beyond) {
+    const white = blob.y - end;
+    if (white > NEXT_LINE) places.push({ end, white, wide: places.filter((place) => place.white > usual).length });
+    isNamed = white > 0 && saysOther({ ...span, y: blob.y - 1, height: bottom(blob) - blob.y + 2 });
+    if (white > CLEAR || isNamed) break;
+    end = Math.max(end, bottom(blob));
+  }
+  if (places.at(-1)?.end !== end) places.push({ end, white: stop - end, wide: places.filter((place) => place.white > usual).length });
+  // The edge of the page says no more than the widest white before it.
+  const wide = places.filter((place, index) => place.white > usual || index === places.length - 1);
+  const most = Math.max(...wide.map(({ white }) => white).filter(Number.isFinite));
+  return places.map((place) => ({
+    ...place,
+    isClear: isNamed ? place === places.at(-1) : wide.includes(place) && place.white * WIDER >= most,
+  }));
+}
+
+/** The widest white between blobs from top to bottom, pt. */
+function widestWhite(blobs: readonly Box[]): number {
+  let [most, end] = [0, Infinity];
+  for (const blob of [...blobs].sort((a, b) => a.y - b.y)) {
+    most = Math.max(most, blob.y - end);
+    end = end === Infinity ? bottom(blob) : Math.max(end, bottom(blob));
+  }
+  return most;
+}

@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+import type { Box } from '../../src/geometry/box.js';
+import { inkBlobs } from '../../src/locating/ink-blobs.js';
+import type { Said } from '../../src/locating/kind-of-words.js';
+import { ruledStacks, type RuledStack } from '../../src/locating/ruled-stacks.js';
+import { drawnPage } from '../reading/drawn-page.js';
+import { Drawing } from '../samples/drawing.js';
+
+const nothing: Said = { names: [], labelWords: 0, characters: 0 };
+const named: Said = { ...nothing, names: [{ kind: 'packing-slip', words: 'packing slip', heading: true }] };
+
+/** A label of 280 pt across from (60, 60): rules at three heights, blocks between them, and a last block `white` below the last rule. */
+const label = (white: number): Drawing => {
+  const drawing = new Drawing(612, 792);
+  for (const y of [100, 220, 340]) drawing.rect(60, y, 280, 1.5);
+  return drawing
+    .rect(62, 60, 180, 28)
+    .rect(62, 112, 120, 96)
+    .rect(62, 232, 200, 96)
+    .rect(62, 341 + white, 150, 50);
+};
+
+const stacksOf = async (drawing: Drawing, said: (part: Box) => Said = () => nothing): Promise<readonly RuledStack[]> => {
+  const page = await drawnPage(drawing);
+  return ruledStacks(page, inkBlobs(page.ink()), said);
+};
+const extent = ({ box: { y, height } }: RuledStack): readonly [number, number] => [Math.round(y), Math.round(y + height)];
+
+describe('ruledStacks', () => {
+  it('reach from the ink above the first rule to that below the last one, and to the ends of the rules', async () => {
+    const [stack, ...more] = await stacksOf(label(12));
+    expect(more).toEqual([]);
+    expect(stack?.ruled).toBe('level');
+    expect(stack?.box.x).toBeCloseTo(60, 0);
+    expect(stack?.box.width).toBeCloseTo(280, 0);
+    expect(stack && extent(stack)).toEqual([60, 403]);
+  });
+
+  it('know a label that lies', async () => {
+    const drawing = new Drawing(792, 612);
+    for (const x of [100, 220, 340]) drawing.rect(x, 60, 1.5, 280);
+    const [stack] = await stacksOf(drawing.rect(60, 62, 28, 180).rect(112, 62, 96, 120).rect(232, 62, 96, 200).rect(353, 62, 50, 150));
+    expect(stack?.ruled).toBe('upright');
+    expect(stack?.box.height).toBeCloseTo(280, 0);
+    expect(stack?.box.width).toBeCloseTo(343, 0);
+  });
+
+  it('end before ink that keeps to no column, what calls itself something, and white as wide as no label has it', async () => {
+    expect((await stacksOf(label(12).rect(40, 420, 400, 60))).map(extent)).toEqual([[60, 403]]);
+    const saysSlip = ({ y }: Box): Said => (y > 345 ? named : nothing);
+    expect((await stacksOf(label(12), saysSlip)).map(extent)).toEqual([[60, 342]]);
+    expect((await stacksOf(label(60))).map(extent)).toEqual([[60, 342]]);
+  });
+
+  it('give both answers where white inside may as well be the end', async () => {
+    expect((await stacksOf(label(30))).map(extent)).toEqual([
+      [60, 342],
+      [60, 421],
+    ]);
+  });
+
+  it('take the end that fills a known size', async () => {
+    const drawing = label(12).rect(62, 435, 150, 44).rect(62, 515, 150, 12);
+    expect((await stacksOf(drawing)).map(extent)).toEqual([[60, 479]]);
+  });
+
+  it('need rules of one length with nothing across their ends', async () => {
+    const drawing = new Drawing(612, 792).rect(60, 100, 280, 1.5).rect(60, 220, 240, 1.5).rect(60, 340, 200, 1.5);
+    expect(await stacksOf(drawing)).toEqual([]);
+    expect(await stacksOf(label(12).rect(300, 150, 120, 20))).toEqual([]);
+  });
+});
