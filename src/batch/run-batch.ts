@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import type { Pipeline } from '../config/pipeline.js';
+import type { DiagnosticCode } from '../diagnostics/codes.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { FileFailure, FileResult } from '../files/failure.js';
 import { ensureFolder } from '../files/folder.js';
@@ -96,7 +97,7 @@ async function runInFolder({ pipeline, dryRun, today, stop, emit, worker }: RunR
     watch.lap('intake');
     // A slip of the pen must not take the place of the last good run's stacks.
     const mistake = taken === 0 ? diagnostics.find((each) => each.severity === 'error') : undefined;
-    if (mistake) return { kind: 'cannot-go-on', reason: nothingFound(mistake) };
+    if (mistake) return { kind: 'cannot-go-on', reason: nothingFound(mistake.code) };
 
     const onFirstEnd = (): void => {
       watch.mark('first document');
@@ -169,6 +170,9 @@ function tell(emit: RunRequest['emit'], result: FileResult): void {
   if (!result.ok) emit({ type: 'diagnostic', diagnostic: { ...result.reason, severity: 'warning', place: { kind: 'run' } } });
 }
 
-function nothingFound({ code, remedy = 'Check the names of files and folders.' }: Diagnostic): Reason {
-  return { code, message: 'no document was found, so the outputs of the run before are left as they are', remedy };
-}
+/** @param code of the mistake that was told already, with what to do about it */
+const nothingFound = (code: DiagnosticCode): Reason => ({
+  code,
+  message: 'no document was found, so nothing is made; what an earlier run left is as it was',
+  remedy: 'Put right what is said above, then run again.',
+});

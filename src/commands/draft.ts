@@ -44,7 +44,7 @@ export async function runDraft({ files, media, grid }: DraftArgs, io: DraftIo): 
     return EXIT.usage;
   }
   const { intake, diagnostics } = await findWork(pipeline);
-  const found = ofNamedFiles(diagnostics, asked.recipe, intake.work.length + intake.refused.length === 0);
+  const found = ofNamedFiles(diagnostics, intake.work.length + intake.refused.length === 0);
   show(...found, ...intake.refused.map(({ item, state, reason }) => ofDocument(item, reason, state === 'failed' ? 'error' : 'note')));
   const failed = intake.refused.filter(({ state }) => state === 'failed').map(({ item }) => item);
   if (intake.work.length === 0) {

@@ -7,7 +7,7 @@ import type { Channel, Pipeline } from '../config/pipeline.js';
 import type { CompiledRecipe } from '../config/recipe.js';
 import { PLAIN_PRINTER, ROLL, type Output } from '../geometry/printer.js';
 import { findOrderFiles } from '../intake/find-orders.js';
-import { findCandidates } from '../intake/find-work.js';
+import { findCandidates, type Searched } from '../intake/find-work.js';
 import { gridTooFine, PIPELINE_FILE, pipelineFrom, type PipelineArgs } from './run-pipeline.js';
 
 /** How a document is explained: what a run would do with it, and where to. */
@@ -27,7 +27,7 @@ export interface ExplainTarget {
 
 export interface ExplainPlan {
   /** Where the named files are looked for: of one channel, with the pipeline's output folder left out. */
-  readonly search: Pick<Pipeline, 'folder' | 'out' | 'channels'>;
+  readonly search: Searched;
   /** Order files of the pipeline: no documents. */
   readonly except: ReadonlySet<string>;
   readonly targetOf: (path: string) => ExplainTarget;
@@ -71,7 +71,7 @@ export async function explainPlan(choice: ExplainChoice, folder: string): Promis
     const taken = channel ? { ...channel, ...(recipe === undefined ? {} : { recipe: only.recipe }) } : only;
     return { ...asTyped(targetIn(pipeline, taken), choice), channel: channel?.name, pipeline: file };
   };
-  const search = { folder, out: pipeline.out, channels: named.value.channels };
+  const search = { file: undefined, folder, out: pipeline.out, channels: named.value.channels };
   return { ...told, value: { search, except: new Set(orders.files.map(({ path }) => path)), targetOf } };
 }
 

@@ -57,7 +57,7 @@ export async function runExplain(args: ExplainArgs, io: ExplainIo): Promise<Exit
   const { search, except, targetOf } = loaded.value;
   const { intake, diagnostics } = await findWork(search, { except });
   const nothing = intake.work.length + intake.refused.length === 0;
-  show(ofNamedFiles(diagnostics, search.channels[0]?.name ?? '', nothing));
+  show(ofNamedFiles(diagnostics, nothing));
   show(intake.refused.map(({ item, state, reason }) => ofDocument(item, reason, state === 'failed' ? 'error' : 'note')));
   let unread = intake.refused.filter(({ state }) => state === 'failed').length;
   if (intake.work.length === 0) {

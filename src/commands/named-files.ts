@@ -8,16 +8,6 @@ export const noFiles = (example: string): Reason => ({
   remedy: `Name documents or folders: slipyard ${example}`,
 });
 
-/**
- * What was found wrong with files that were named on the command line: no channel is spoken of, and when nothing at all was found that is
- * the error.
- * @param channel under which they were looked for
- */
-export function ofNamedFiles(diagnostics: readonly Diagnostic[], channel: string, nothing: boolean): Diagnostic[] {
-  const lead = `channel ${channel}: `;
-  return diagnostics.map((each) => ({
-    ...each,
-    ...(nothing ? { severity: 'error' as const } : {}),
-    message: each.message.replace(lead, ''),
-  }));
-}
+/** What was found wrong with files that were named on the command line: when nothing at all was found that is the error. */
+export const ofNamedFiles = (diagnostics: readonly Diagnostic[], nothing: boolean): readonly Diagnostic[] =>
+  nothing ? diagnostics.map((each) => ({ ...each, severity: 'error' })) : diagnostics;

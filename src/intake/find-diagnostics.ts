@@ -1,6 +1,9 @@
 import type { DiagnosticCode } from '../diagnostics/codes.js';
 import type { Diagnostic, Severity } from '../diagnostics/diagnostic.js';
 
+/** Whose files they are, in front of a message. @param channel undefined: they were named on the command line */
+const of = (channel: string | undefined): string => (channel === undefined ? '' : `channel ${channel}: `);
+
 const ofRun = (code: DiagnosticCode, severity: Severity, message: string, remedy: string): Diagnostic => ({
   code,
   severity,
@@ -9,46 +12,46 @@ const ofRun = (code: DiagnosticCode, severity: Severity, message: string, remedy
   remedy,
 });
 
-export const nothingMatches = (channel: string, pattern: string): Diagnostic =>
+export const nothingMatches = (channel: string | undefined, pattern: string): Diagnostic =>
   ofRun(
     'intake/no-match',
     'warning',
-    `channel ${channel}: nothing matches ${pattern}`,
+    `${of(channel)}nothing matches ${pattern}`,
     'If there should be documents, check the folder and the spelling of the pattern.',
   );
 
 /** @param near what is there and may be meant */
-export const noSuchFile = (channel: string, name: string, near: string | undefined): Diagnostic =>
+export const noSuchFile = (channel: string | undefined, name: string, near: string | undefined): Diagnostic =>
   ofRun(
     'intake/no-file',
     'error',
-    `channel ${channel}: there is no file or folder ${name}`,
+    `${of(channel)}there is no file or folder ${name}`,
     near === undefined ? 'Check the spelling and the folder that you are in.' : `Is it ${near}?`,
   );
 
-export const nothingNamed = (channel: string, patterns: readonly string[]): Diagnostic =>
+export const nothingNamed = (channel: string | undefined, patterns: readonly string[]): Diagnostic =>
   ofRun(
     'intake/nothing-named',
     'error',
-    `channel ${channel}: no files are named; ${patterns.join(' and ')} only ${patterns.length > 1 ? 'take' : 'takes'} away`,
+    `${of(channel)}no files are named; ${patterns.join(' and ')} only ${patterns.length > 1 ? 'take' : 'takes'} away`,
     'Name the files that are to be taken before it, for example inbox/*.pdf.',
   );
 
-export const onlyOutput = (channel: string, pattern: string, count: number): Diagnostic =>
+export const onlyOutput = (channel: string | undefined, pattern: string, count: number): Diagnostic =>
   ofRun(
     'intake/only-output',
     'error',
-    `channel ${channel}: all ${count} files of ${pattern} lie in the output folder, which is never read`,
+    `${of(channel)}all ${count} files of ${pattern} lie in the output folder, which is never read`,
     'Name an output folder that holds no documents to read.',
   );
 
-export const unreadableFolder = (channel: string, path: string, errno: string): Diagnostic =>
+export const unreadableFolder = (channel: string | undefined, path: string, errno: string): Diagnostic =>
   errno === 'ENOENT' || errno === 'ELOOP'
-    ? ofRun('intake/unreadable', 'warning', `channel ${channel}: the link ${path} leads nowhere`, 'Remove the link or mend it.')
+    ? ofRun('intake/unreadable', 'warning', `${of(channel)}the link ${path} leads nowhere`, 'Remove the link or mend it.')
     : ofRun(
         'intake/unreadable-folder',
         'error',
-        `channel ${channel}: the folder ${path} can not be read (the system reports ${errno}); documents in it are missing`,
+        `${of(channel)}the folder ${path} can not be read (the system reports ${errno}); documents in it are missing`,
         'Give your user the right to read it, or check the disk, then run again.',
       );
 

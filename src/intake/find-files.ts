@@ -9,7 +9,8 @@ import { noSuchFile, nothingMatches, nothingNamed, onlyOutput, unreadableFolder 
 
 /** What a channel names: globs, files and folders; one that begins with `!` takes away what it matches. */
 export interface Wanted {
-  readonly channel: string;
+  /** Undefined: the files are named on the command line. */
+  readonly channel: string | undefined;
   readonly patterns: readonly string[];
   /** The folder that they start from, absolute. */
   readonly folder: string;
@@ -40,7 +41,7 @@ export async function findFiles({ channel, patterns, folder, out }: Wanted): Pro
     if (pattern.startsWith('!')) for (const path of (await matchesOf(pattern.slice(1), folder)).found) unwanted.add(path);
   const wanted = patterns.filter((pattern) => !pattern.startsWith('!'));
   if (wanted.length === 0) diagnostics.push(nothingNamed(channel, patterns));
-  for (const pattern of wanted) {
+  for (const pattern of new Set(wanted)) {
     const { found, problems, missing } = await matchesOf(pattern, folder);
     diagnostics.push(...problems.map((each) => unreadableFolder(channel, shownPath(folder, each.path), each.errno)));
     const kept = await outside(found, out);

@@ -10,6 +10,9 @@ import { settledStates } from './settled.js';
 import { shownPath } from './shown-name.js';
 import type { Intake, RefusedItem, WorkItem } from './work.js';
 
+/** Whose files are looked for; without a `file` they are those of the command line, and no channel is spoken of. */
+export type Searched = Pick<Pipeline, 'file' | 'folder' | 'out' | 'channels'>;
+
 export interface FindOptions {
   readonly limits?: IntakeLimits;
   /** How long a file that was changed just now is watched for further changes, ms. */
@@ -33,7 +36,7 @@ interface Candidate {
  * names, content and nothing else: the same files give the same intake on every machine. Reads, never writes.
  */
 export async function findWork(
-  pipeline: Pick<Pipeline, 'folder' | 'out' | 'channels'>,
+  pipeline: Searched,
   { limits = INTAKE_LIMITS, wait = WAIT, except = new Set() }: FindOptions = {},
 ): Promise<{ readonly intake: Intake; readonly diagnostics: readonly Diagnostic[] }> {
   const named = await findCandidates(pipeline);
@@ -47,14 +50,14 @@ export async function findWork(
 }
 
 /** The files that the channels name, each with the first channel that names it, whatever is in them. */
-export async function findCandidates({ folder, out, channels }: Pick<Pipeline, 'folder' | 'out' | 'channels'>): Promise<{
+export async function findCandidates({ file, folder, out, channels }: Searched): Promise<{
   candidates: readonly Candidate[];
   diagnostics: readonly Diagnostic[];
 }> {
   const owners = new Map<string, number>();
   const diagnostics: Diagnostic[] = [];
   for (const [channel, { name, files }] of channels.entries()) {
-    const found = await findFiles({ channel: name, patterns: files, folder, out });
+    const found = await findFiles({ channel: file === undefined ? undefined : name, patterns: files, folder, out });
     diagnostics.push(...found.diagnostics);
     const shared = new Map<number, string[]>();
     for (const path of found.paths) {

@@ -12,7 +12,12 @@ for (const name of ['orders 10.csv', 'orders 2.csv', 'label.pdf']) writeFileSync
 
 const recipe = { name: 'clay', about: 'Clay.', steps: [] };
 const channel = { name: 'clay', files: ['clay/*'], recipe };
-const pipeline = (orders: readonly string[]) => ({ folder, out: join(folder, 'out'), channels: [{ ...channel, orders }] });
+const pipeline = (orders: readonly string[]) => ({
+  file: join(folder, 'pipeline.yaml'),
+  folder,
+  out: join(folder, 'out'),
+  channels: [{ ...channel, orders }],
+});
 
 describe('order files', () => {
   it('are found in natural order, and are no documents though the channel names its whole folder', async () => {

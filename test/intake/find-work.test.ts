@@ -3,6 +3,7 @@ import { appendFileSync, mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { sha256 } from '../../src/files/fingerprint.js';
+import { findWork } from '../../src/intake/find-work.js';
 import { INTAKE_LIMITS } from '../../src/intake/limits.js';
 import { readWork } from '../../src/intake/read-work.js';
 import { NO_LABELS, smallPdf } from '../faults/inputs/documents.js';
@@ -130,6 +131,13 @@ describe('find-work', () => {
     expect(await missing(join(folder, 'im/*.pdf'))).toEqual([`error intake/no-file ${join(folder, 'im')}`]);
     for (const there of ['in/*.png', 'in/[67]/*.png', '*.png', '*/mugs/*.pdf', 'i{n,m}/*.png'])
       expect(await missing(there)).toEqual(['warning intake/no-match ']);
+  });
+
+  it('says what is wrong on the command line without a channel, and of a name that stands twice once', async () => {
+    const folder = inbox({});
+    const named = { name: 'any-page', files: ['no-such.pdf', 'no-such.pdf'], recipe: { name: 'any-page', about: '', steps: [] } };
+    const { diagnostics } = await findWork({ file: undefined, folder, out: join(folder, 'out'), channels: [named] });
+    expect(diagnostics.map(({ message }) => message)).toEqual(['there is no file or folder no-such.pdf']);
   });
 
   it('names what is there and may be meant', async () => {

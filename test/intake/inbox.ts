@@ -29,7 +29,7 @@ export async function find(
 ): Promise<{ intake: Intake; diagnostics: readonly Diagnostic[] }> {
   const { out = join(folder, 'out'), ...rest } = options;
   const list = Object.entries(channels).map(([name, files]) => ({ name, files, recipe: RECIPE }));
-  return findWork({ folder, out, channels: list }, rest);
+  return findWork({ file: join(folder, 'pipeline.yaml'), folder, out, channels: list }, rest);
 }
 
 export const names = (intake: Intake): string[] => intake.work.map((item) => item.shownName);
