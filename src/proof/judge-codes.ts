@@ -83,17 +83,18 @@ export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix,
   const proved = compared.same.map(({ source, output }) =>
     measured(output, sheet, matrix, drawn, plan.gain ?? DEFAULT_GAIN, plannedDots(page, source, sheet, grid)),
   );
-  const difference = reasons.codesDiffer(compared);
+  const difference = reasons.codesDiffer(compared, sheet);
   const fine = required ? tooFine(compared, proved, matrix, grey, grid) : undefined;
   // Bars too fine are why a code is lost: the cause says more than the effect.
   if (fine && (difference === undefined || difference.code === 'verify/code-lost') && !allows(plan, 'module-width')) {
-    return hold(reasons.tooFine(fine.code, fine.moduleDots, grid, sheet.scale), proved);
+    return hold(reasons.tooFine(fine.code, fine.moduleDots, grid, sheet), proved);
   }
   if (difference) return hold(difference, proved);
   if (!required) return { verdict: 'proved', codes: proved };
   const weighed = proved.map((each) => ({
     ...each,
-    breaks: brokenLimit(each, plan, grid) ?? brokenMatrixLimit(each, plan, grid) ?? brokenMaxiCodeLimit(each, plan, sheet.scale),
+    breaks:
+      brokenLimit(each, plan, grid, sheet) ?? brokenMatrixLimit(each, plan, grid, sheet) ?? brokenMaxiCodeLimit(each, plan, sheet.scale),
   }));
   const broken = weighed.find(({ breaks }) => breaks !== undefined);
   if (broken?.breaks?.code === 'verify/quiet-zone')

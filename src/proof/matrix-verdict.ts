@@ -1,6 +1,6 @@
 import type { Grid } from '../geometry/grid.js';
 import type { Code } from '../reading/source.js';
-import type { ProofPlan, Reason } from '../sheet/sheet.js';
+import type { ProofPlan, Reason, Sheet } from '../sheet/sheet.js';
 import type { ProvedCode } from './judge-codes.js';
 import { leastDots, LEAST_MATRIX_MODULE, LEAST_QUIET_AROUND, LEAST_ROW, limitOf, TOLERANCE } from './limits.js';
 import type { MatrixMeasure } from './measure-matrix.js';
@@ -14,11 +14,16 @@ import * as reasons from './reasons.js';
 const isForTransport = (code: Code): boolean => code.symbology === 'PDF417' || knownNumber(code) !== undefined;
 
 /** The first limit that a matrix or stacked code of a label breaks on the printer's dots, as the reason for holding; undefined when it breaks none. */
-export function brokenMatrixLimit({ code, matrix }: ProvedCode, { allow = [] }: ProofPlan, grid: Grid): Reason | undefined {
+export function brokenMatrixLimit(
+  { code, matrix }: ProvedCode,
+  { allow = [] }: ProofPlan,
+  grid: Grid,
+  sheet: Pick<Sheet, 'scale'>,
+): Reason | undefined {
   if (!matrix) return undefined;
   const least = isForTransport(code) ? limitOf(LEAST_MATRIX_MODULE, code) : 0;
   if (!allow.includes('module-width') && matrix.leastModuleDots < leastDots(least, grid))
-    return reasons.modulesTooFine(code, matrix.leastModuleDots, grid, least);
+    return reasons.modulesTooFine(code, matrix.leastModuleDots, grid, least, sheet);
   if (!allow.includes('row-height') && areRowsLow(matrix)) return reasons.rowsTooLow(code, matrix.rowHeight ?? 0, LEAST_ROW.value);
   if (!allow.includes('quiet-zone') && isQuietShort(code, matrix))
     return reasons.quietAround(code, matrix.quiet, limitOf(LEAST_QUIET_AROUND, code));

@@ -1,7 +1,7 @@
 import { twinOf, type Grid } from '../geometry/grid.js';
 import { MM_PER_IN } from '../geometry/length.js';
 import type { Code } from '../reading/source.js';
-import type { Reason } from '../sheet/sheet.js';
+import type { Reason, Sheet } from '../sheet/sheet.js';
 import type { CodesCompared } from './compare-codes.js';
 import { LEAST_DOTS, LEAST_MODULE } from './limits.js';
 
@@ -75,15 +75,15 @@ export const cutBars: Reason = {
   remedy: CHECK_BOX,
 };
 
-export function tooFine(code: Code, dots: number, grid: Grid, scale: number): Reason {
+const SHRUNK_FINE = 'Let the recipe take only the label and leave it at true size.';
+
+export function tooFine(code: Code, dots: number, grid: Grid, sheet: Pick<Sheet, 'scale'>): Reason {
   const mm = (dots / grid.dpi) * MM_PER_IN;
-  const shrunk = scale < 0.995;
+  const shrunk = isShrunk(sheet);
   return {
     code: 'verify/too-fine',
-    message: `the narrowest bars of ${list([code])} come out ${dots.toFixed(1)} dots wide (${mm.toFixed(2)} mm)${shrunk ? ` at ${(scale * 100).toFixed(0)} % of its size` : ''}; ${LEAST_DOTS.value} dots and ${LEAST_MODULE.value} mm are the least`,
-    remedy: shrunk
-      ? 'Let the recipe take only the label and leave it at true size.'
-      : 'The source draws it that fine: print it on a finer printer, or ask the channel for a larger label.',
+    message: `the narrowest bars of ${list([code])} come out ${dots.toFixed(1)} dots wide (${mm.toFixed(2)} mm)${shrunk ? ` at ${(sheet.scale * 100).toFixed(0)} % of its size` : ''}; ${LEAST_DOTS.value} dots and ${LEAST_MODULE.value} mm are the least`,
+    remedy: shrunk ? SHRUNK_FINE : 'The source draws it that fine: print it on a finer printer, or ask the channel for a larger label.',
   };
 }
 
@@ -91,24 +91,39 @@ export function tooFine(code: Code, dots: number, grid: Grid, scale: number): Re
 export const ALLOW = (limit: string): string =>
   `If this channel's labels are read all the same, set the limit aside: \`verify: { allow: ${limit} }\` below \`options:\` of the channel.`;
 
-export const uneven = (code: Code, off: number, moduleDots: number): Reason => ({
+/** How a sheet's bars were brought to the page. */
+export type BarsDrawn = Pick<Sheet, 'scale' | 'barsAsDrawn'>;
+
+const isShrunk = ({ scale }: Pick<Sheet, 'scale'>): boolean => scale < 0.995;
+
+/** What can better bars that come out uneven. */
+function betterBars(drawn: BarsDrawn): string {
+  const cure = drawn.barsAsDrawn
+    ? "Let bars be brought onto the printer's dots: take `bars: as-drawn` out of the recipe's `scale`."
+    : isShrunk(drawn)
+      ? 'Let the recipe leave the label at true size, on media that takes it.'
+      : 'Get the label from the channel as a PDF or in a better resolution, or print it on a finer printer.';
+  return `${cure} ${ALLOW('decodability')}`;
+}
+
+export const uneven = (code: Code, off: number, moduleDots: number, drawn: BarsDrawn): Reason => ({
   code: 'verify/uneven-bars',
   message: Number.isFinite(off)
     ? `a bar of ${list([code])} comes out ${off.toFixed(1)} dots off its width; a module is ${moduleDots.toFixed(2)} dots`
     : `a line across ${list([code])} shows other bars than the rest of it`,
-  remedy: `Leave \`bars: whole-dots\` in scale, or print it on a finer printer. ${ALLOW('decodability')}`,
+  remedy: betterBars(drawn),
 });
 
-export const unmeasured = (code: Code): Reason => ({
+export const unmeasured = (code: Code, drawn: BarsDrawn): Reason => ({
   code: 'verify/uneven-bars',
   message: `no line across ${list([code])} shows its bars as they are planned, though a reader makes it out`,
-  remedy: `Leave \`bars: whole-dots\` in scale, or get a cleaner label from the channel. ${ALLOW('decodability')}`,
+  remedy: betterBars(drawn),
 });
 
-export const badlyDecodable = (code: Code, share: number, least: number, moduleDots: number): Reason => ({
+export const badlyDecodable = (code: Code, share: number, least: number, moduleDots: number, drawn: BarsDrawn): Reason => ({
   code: 'verify/decodability',
   message: `${list([code])} has a decodability of ${share.toFixed(2)} on the printer's dots, at ${moduleDots.toFixed(2)} dots a module; ${least} is the least (simulated; no verifier measurement)`,
-  remedy: `Leave \`bars: whole-dots\` in scale, or print it on a finer printer. ${ALLOW('decodability')}`,
+  remedy: betterBars(drawn),
 });
 
 export const atGain = (code: Code, share: number, gain: number | undefined, least: number): Reason => ({
@@ -126,7 +141,7 @@ export const onTwin = (code: Code, share: number, grid: Grid): Reason => ({
 export const otherSize = (code: Code, factor: number): Reason => ({
   code: 'verify/size',
   message: `${list([code])} comes out at ${(factor * 100).toFixed(1)} % of the size that it is to have`,
-  remedy: 'Do not print it. Report it with the document: drawing must never change a size.',
+  remedy: `${OTHER_FORM} Report it with the document: drawing must never change a size.`,
 });
 
 export const quietZone = (code: Code, modules: number, least: number): Reason => ({
@@ -138,13 +153,13 @@ export const quietZone = (code: Code, modules: number, least: number): Reason =>
 export const notWholeDots = (code: Code, dots: number, planned: number): Reason => ({
   code: 'verify/uneven-bars',
   message: `${list([code])} was to be drawn at ${planned} dots a module and has ${dots.toFixed(3)}`,
-  remedy: 'Do not print it. Report it with the document, and let the recipe leave it: `scale: { bars: as-drawn }`.',
+  remedy: 'Let the recipe leave the bars as they are: `scale: { bars: as-drawn }`. Report it with the document.',
 });
 
-export const modulesTooFine = (code: Code, dots: number, grid: Grid, least: number): Reason => ({
+export const modulesTooFine = (code: Code, dots: number, grid: Grid, least: number, sheet: Pick<Sheet, 'scale'>): Reason => ({
   code: 'verify/too-fine',
   message: `the modules of ${list([code])} come out ${dots.toFixed(1)} dots wide (${((dots / grid.dpi) * MM_PER_IN).toFixed(2)} mm); ${LEAST_DOTS.value} dots${least > 0 ? ` and ${least} mm` : ''} are the least`,
-  remedy: `Let the recipe take only the label and leave it at true size, or print it on a finer printer. ${ALLOW('module-width')}`,
+  remedy: `${isShrunk(sheet) ? SHRUNK_FINE : 'The source draws them that fine: print it on a finer printer, or ask the channel for a larger label.'} ${ALLOW('module-width')}`,
 });
 
 export const rowsTooLow = (code: Code, modules: number, least: number): Reason => ({
@@ -177,27 +192,33 @@ export const maxiCodeSmall = (widthMm: number): Reason => ({
   remedy: `Ask the channel for the label in its full size. ${ALLOW('maxicode-size')}`,
 });
 
+/** What a seller can do tonight about a drawing that is wrong. */
+const OTHER_FORM =
+  'Do not print it. Get the label from the channel in another form (PDF instead of a picture, or the other way), and use that one.';
+
 /** The gravest difference, as the reason for holding; undefined when there is none. */
-export function codesDiffer({ lost, changed, moved, extra }: CodesCompared): Reason | undefined {
+export function codesDiffer({ lost, changed, moved, extra }: CodesCompared, sheet: Pick<Sheet, 'scale'>): Reason | undefined {
   if (changed.length > 0) {
     return {
       code: 'verify/code-changed',
       message: `${list(changed.map((each) => each.source))} reads differently on the drawn page`,
-      remedy: 'Do not print it. Report it with the document: drawing must never change a code.',
+      remedy: `${OTHER_FORM} Report it with the document: drawing must never change a code.`,
     };
   }
   if (lost.length > 0) {
     return {
       code: 'verify/code-lost',
       message: `${list(lost)} of the source can't be read from the printer's dots`,
-      remedy: 'Leave the label at true size (scale), or print it on a finer printer; a faint or low-resolution source may be the cause.',
+      remedy: isShrunk(sheet)
+        ? 'Let the recipe leave the label at true size, on media that takes it.'
+        : 'Get the label from the channel again, as a PDF or in a better resolution, or print it on a finer printer.',
     };
   }
   if (moved.length > 0) {
     return {
       code: 'verify/code-moved',
       message: `${list(moved.map((each) => each.source))} is not where the source has it`,
-      remedy: CHECK_BOX,
+      remedy: `${OTHER_FORM} Report it with the document: drawing must never move a code.`,
     };
   }
   if (extra.length > 0) {

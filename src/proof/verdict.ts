@@ -32,8 +32,10 @@ export function brokenLimit(
   { code, measure, onTwin, redrawn, plannedDots }: ProvedCode,
   { gain, allow = [] }: ProofPlan,
   grid: Grid,
+  drawn: reasons.BarsDrawn,
 ): Reason | undefined {
-  if (!measure) return isLinear(code) && code.turn !== undefined && !allow.includes('decodability') ? reasons.unmeasured(code) : undefined;
+  if (!measure)
+    return isLinear(code) && code.turn !== undefined && !allow.includes('decodability') ? reasons.unmeasured(code, drawn) : undefined;
   const { decodability, quiet, farthestOff, moduleDots } = measure;
   // A code drawn anew is on whole dots or the press is wrong, whatever a recipe allows.
   if (redrawn !== undefined && Math.abs(moduleDots - redrawn) > 1e-6) return reasons.notWholeDots(code, moduleDots, redrawn);
@@ -43,9 +45,9 @@ export function brokenLimit(
   if (planned !== undefined && Math.abs(moduleDots / planned - 1) > SIZE_OFF.value + 1 / length)
     return reasons.otherSize(code, moduleDots / planned);
   if (!allow.includes('decodability')) {
-    if (farthestOff >= FARTHEST_OFF.value * (1 - TOLERANCE)) return reasons.uneven(code, farthestOff, moduleDots);
+    if (farthestOff >= FARTHEST_OFF.value * (1 - TOLERANCE)) return reasons.uneven(code, farthestOff, moduleDots, drawn);
     if (decodability.mean < LEAST_DECODABILITY.value)
-      return reasons.badlyDecodable(code, decodability.mean, LEAST_DECODABILITY.value, moduleDots);
+      return reasons.badlyDecodable(code, decodability.mean, LEAST_DECODABILITY.value, moduleDots, drawn);
     if (decodability.atGain < LEAST_DECODABILITY_AT_GAIN.value)
       return reasons.atGain(code, decodability.atGain, gain, LEAST_DECODABILITY_AT_GAIN.value);
     if (onTwin !== undefined && onTwin < LEAST_DECODABILITY_ON_TWIN.value) return reasons.onTwin(code, onTwin, grid);

@@ -66,6 +66,8 @@ export interface Sheet {
   readonly scale: number;
   /** A point of the source page (pt) that comes to lie on an edge between dots, both ways; left out: it lies where it happens to. */
   readonly onDots?: { readonly x: number; readonly y: number };
+  /** Whether the recipe leaves bars as the channel drew them, on whole dots or not; left out: they are brought there where that can be. */
+  readonly barsAsDrawn?: true;
   /** Rows of bars that moving and scaling can't bring onto whole dots; left out: none. */
   readonly redrawn?: readonly RedrawnCode[];
   /** Clear border of the output page that nothing may be drawn into, pt. */

@@ -52,7 +52,8 @@ export const scale = documentStep({
         const [mark] = hazardMarks(page, sheet.box);
         const made = withoutCutLine(sheet, options, context);
         if (mark && isPlanned(made) && made.scale < FULL_SIZE) return held(made, hazardShrunk(mark, made.scale));
-        if (options.bars === 'as-drawn' || !isPlanned(made)) return made;
+        if (!isPlanned(made)) return made;
+        if (options.bars === 'as-drawn') return { ...made, barsAsDrawn: true };
         return ontoWholeDots(made, page, { media, grid, floor: options.floor, fixedSize: mark !== undefined });
       }),
     );

@@ -45,7 +45,8 @@ function proved(
 }
 
 const PARCEL = [']Q3', '00006141411234567890'] as const;
-const judged = (code: ProvedCode, plan: ProofPlan = REQUIRED): string | undefined => brokenMatrixLimit(code, plan, grid)?.code;
+const judged = (code: ProvedCode, plan: ProofPlan = REQUIRED): string | undefined =>
+  brokenMatrixLimit(code, plan, grid, { scale: 1 })?.code;
 
 describe('limits of matrix and stacked codes on the dots', () => {
   it.each(['QR', 'Data Matrix', 'Aztec', 'PDF417'] as const)('%s: modules under 2 dots hold the label, unless set aside', (symbology) => {
@@ -61,10 +62,10 @@ describe('limits of matrix and stacked codes on the dots', () => {
 
   it('PDF417 under 0.254 mm (ISO 15394, VERIFIED-S) holds at any resolution', () => {
     const at300 = proved('PDF417', { moduleDots: 2.8 });
-    expect(brokenMatrixLimit(at300, REQUIRED, gridOf('300dpi'))?.message).toBe(
+    expect(brokenMatrixLimit(at300, REQUIRED, gridOf('300dpi'), { scale: 1 })?.message).toBe(
       'the modules of a PDF417 code come out 2.8 dots wide (0.24 mm); 2 dots and 0.254 mm are the least',
     );
-    expect(brokenMatrixLimit(proved('PDF417', { moduleDots: 3 }), REQUIRED, gridOf('300dpi'))).toBeUndefined();
+    expect(brokenMatrixLimit(proved('PDF417', { moduleDots: 3 }), REQUIRED, gridOf('300dpi'), { scale: 1 })).toBeUndefined();
     // 2 dots of 203 dpi are 0.2502 mm: within what measuring may be off by.
     expect(judged(proved('PDF417', { moduleDots: 2 }))).toBeUndefined();
   });

@@ -27,6 +27,11 @@ describe('scale', () => {
     expect((await run(200, 300, { to: 'fill' }))?.scale).toBeCloseTo(1.44, 6);
   });
 
+  it('says on the sheet when bars are to stay as drawn, so that the proof does not ask for it', async () => {
+    expect((await run(288, 432))?.barsAsDrawn).toBeUndefined();
+    expect((await run(288, 432, { bars: 'as-drawn' }))?.barsAsDrawn).toBe(true);
+  });
+
   it('keeps clear of the margin', async () => {
     const made = await run(288, 432, { margin: { value: 2, unit: 'mm' }, floor: 0.9 });
     expect(made?.scale).toBeCloseTo((288 - (4 / 25.4) * 72) / 288, 6);
