@@ -35,18 +35,13 @@ function withoutLabel(role: Role): Reason {
   };
 }
 
-function heldWith(cause: ItemResult): Reason {
-  // Nothing is wrong with that page: it is no slip of this label.
-  if (cause.state.kind === 'held' && cause.state.code === 'split-pages/own-label')
-    return {
-      code: 'batch/parcel-held',
-      message: `page ${cause.page}, which the recipe takes for its packing slip, has a label of its own`,
-      remedy: cause.state.remedy,
-    };
+function heldWith({ role, page, state }: ItemResult): Reason {
+  const code = 'batch/parcel-held';
+  if (state.kind === 'held' && state.forParcel !== undefined) return { code, message: state.forParcel, remedy: state.remedy };
   return {
-    code: 'batch/parcel-held',
-    message: `held with the ${roleWord(cause.role)} of the same parcel (page ${cause.page}), which is ${cause.state.kind}`,
-    remedy: `Put right what is wrong with that ${roleWord(cause.role)}, then run again; both come together.`,
+    code,
+    message: `held with the ${roleWord(role)} of the same parcel (page ${page}), which is ${state.kind}`,
+    remedy: `Put right what is wrong with that ${roleWord(role)}, then run again; both come together.`,
   };
 }
 

@@ -11,6 +11,8 @@ export interface Reason {
   readonly code: DiagnosticCode;
   readonly message: string;
   readonly remedy: string;
+  /** What the other pages of its parcel are told, which are held with it; left out: that it is held. */
+  readonly forParcel?: string;
 }
 
 /** `planned` sheets are drawn and proved; the others are not drawn at all. */

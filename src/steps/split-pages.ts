@@ -108,6 +108,7 @@ const isLabelPage = async (page: SourcePage, context: StepContext): Promise<bool
 const ownLabel = (number: number): Reason => ({
   code: 'split-pages/own-label',
   message: `page ${number} has a label of its own: is this recipe right for this channel?`,
+  forParcel: `page ${number}, which the recipe takes for its packing slip, has a label of its own`,
   remedy:
     'If its pages are labels, or differ, write `recipe: any-page`, which finds labels, slips and forms by itself. If this page is a slip all the same, name a phrase that stands on such pages: `split-pages: { slip-words: [packing slip] }`.',
 });

@@ -40,10 +40,11 @@ describe('what belongs together is held together', () => {
       code: 'batch/parcel-held',
       message: 'held with the packing slip of the same parcel (page 2), which is held',
     });
-    const noSlip = { ...HELD, code: 'split-pages/own-label', remedy: 'Use another recipe.' } as ItemState;
-    expect(holdParcels([label(), slip(noSlip)])[0]?.state).toMatchObject({
+    const noSlip = { ...HELD, forParcel: 'page 2 is none of its own', remedy: 'Use another recipe.' } as ItemState;
+    expect(holdParcels([label(), slip(noSlip)])[0]?.state).toEqual({
+      kind: 'held',
       code: 'batch/parcel-held',
-      message: 'page 2, which the recipe takes for its packing slip, has a label of its own',
+      message: 'page 2 is none of its own',
       remedy: 'Use another recipe.',
     });
     expect(holdParcels([slip(READY, { parcel: undefined })])[0]?.state).toMatchObject({ code: 'batch/no-label' });

@@ -98,6 +98,7 @@ describe('split-pages', () => {
       'slip planned',
       'slip planned',
     ]);
+    expect(made[1]?.state).toMatchObject({ forParcel: 'page 2, which the recipe takes for its packing slip, has a label of its own' });
     expect(made[1]?.state).toMatchObject({
       message: 'page 2 has a label of its own: is this recipe right for this channel?',
       remedy: expect.stringContaining('recipe: any-page') as unknown,
