@@ -54,9 +54,11 @@ export class AddressIndex {
     for (const key of label.anyPostcode) {
       const postcode = this.#postcodes.get(key);
       if (!postcode) continue;
-      const candidates =
-        postcode.entries.length <= FEW ? postcode.entries : candidatesIn((postcode.byName ??= keyed(postcode.entries)), label.names);
-      for (const { order, name } of candidates) if (label.names.some((line) => holdsName(line, name))) found.add(order);
+      const { entries } = postcode;
+      for (const line of label.names) {
+        const candidates = entries.length <= FEW ? entries : candidatesIn((postcode.byName ??= keyed(entries)), line);
+        for (const { order, name } of candidates) if (holdsName(line, name)) found.add(order);
+      }
     }
     return [...found].sort((a, b) => a - b);
   }
@@ -69,9 +71,17 @@ export class AddressIndex {
 function keysOf({ parts, joined, dense }: PersonName): readonly string[] {
   if (dense) return [`=${joined}`, `^${joined.slice(0, 2)}`];
   if (parts.length === 1) return likenessKeys(joined).map((key) => `|${key}`);
-  const pairs = parts.flatMap((part) => likenessKeys(part).flatMap((key) => parts.map((other) => `${other.charAt(0)}|${key}`)));
+  const pairs = parts.flatMap((part, at) => {
+    const initials = initialsBut(parts, at);
+    return likenessKeys(part).flatMap((key) => initials.map((initial) => `${initial}|${key}`));
+  });
   return [`=${joined}`, ...pairs];
 }
+
+/** First letters of all words but one. */
+const initialsBut = (words: readonly string[], at: number): readonly string[] => [
+  ...new Set(words.filter((_, other) => other !== at).map((word) => word.charAt(0))),
+];
 
 function keyed(entries: readonly Entry[]): NameKeys {
   const byKey = new Map<string, Entry[]>();
@@ -88,18 +98,17 @@ function keyed(entries: readonly Entry[]): NameKeys {
   return { parts, entries: byKey };
 }
 
-/** Those that may stand on one of the lines: they share a key with it. */
-function candidatesIn({ parts, entries }: NameKeys, lines: readonly NameLine[]): ReadonlySet<Entry> {
+/** Those that may stand on a line: they share a key with it. */
+function candidatesIn({ parts, entries }: NameKeys, { words, joined }: NameLine): ReadonlySet<Entry> {
   const found = new Set<Entry>();
   const take = (key: string): void => entries.get(key)?.forEach((entry) => found.add(entry));
-  for (const { words, joined } of lines) {
-    take(`=${joined}`);
-    if (/[^\x20-\x7e]/.test(joined)) for (let at = 0; at < joined.length; at++) take(`^${joined.slice(at, at + 2)}`);
-    const initials = new Set(words.map((word) => word.charAt(0)));
-    for (const key of words.flatMap(likenessKeys)) {
+  take(`=${joined}`);
+  if (/[^\x20-\x7e]/.test(joined)) for (let at = 0; at < joined.length; at++) take(`^${joined.slice(at, at + 2)}`);
+  for (const [at, word] of words.entries()) {
+    for (const key of likenessKeys(word)) {
       if (!parts.has(key)) continue;
       take(`|${key}`);
-      for (const initial of initials) take(`${initial}|${key}`);
+      for (const initial of initialsBut(words, at)) take(`${initial}|${key}`);
     }
   }
   return found;

@@ -91,9 +91,16 @@ export function isAlike(a: string, b: string): boolean {
   if (Math.min(a.length, b.length) < 4 || Math.abs(a.length - b.length) > 1) return false;
   let from = 0;
   while (from < a.length && a[from] === b[from]) from++;
-  const [restA, restB] = [a.slice(from), b.slice(from)];
-  if (restA.slice(1) === restB.slice(1) || restA.slice(1) === restB || restA === restB.slice(1)) return true;
-  return restA[0] === restB[1] && restA[1] === restB[0] && restA.slice(2) === restB.slice(2);
+  if (endAlike(a, from + 1, b, from + 1) || endAlike(a, from + 1, b, from) || endAlike(a, from, b, from + 1)) return true;
+  return a[from] === b[from + 1] && a[from + 1] === b[from] && endAlike(a, from + 2, b, from + 2);
+}
+
+/** Whether two words are the same from these places on. Nothing is cut out: ten thousand names of one postcode are compared with each other. */
+function endAlike(a: string, fromA: number, b: string, fromB: number): boolean {
+  const length = a.length - fromA;
+  if (length !== b.length - fromB) return false;
+  for (let at = 0; at < length; at++) if (a[fromA + at] !== b[fromB + at]) return false;
+  return true;
 }
 
 /** Keys that two parts share when they are alike: the part, and from four letters the part with each one letter left out. */

@@ -56,6 +56,31 @@ describe('the orders that a label is addressed to', () => {
     );
   });
 
+  // Parts that are near each other, initials, titles and names without spaces: whatever a line holds, its keys find.
+  const part = fc.oneof(
+    fc.constantFrom('bo', 'b', 'x', 'li', 'dr'),
+    fc.stringMatching(/^[ab][ab]{3,4}$/),
+    fc.stringMatching(/^見?本[太田]郎?$/),
+  );
+  const name = fc.array(part, { minLength: 1, maxLength: 4 }).map((parts) => parts.join(' '));
+
+  it('are those whose names stand on a line, as if they were compared one by one', () => {
+    let found = 0;
+    fc.assert(
+      fc.property(fc.array(name, { minLength: 20, maxLength: 40 }), fc.array(name, { minLength: 1, maxLength: 3 }), (buyers, lines) => {
+        const index = new AddressIndex();
+        const addressees = buyers.map((buyer) => addresseeOf(order('A', { buyer })));
+        for (const [at, each] of addressees.entries()) index.add(at, each);
+        const shown = read(...lines, '10115 Sampleton');
+        const oneByOne = addressees.flatMap((each, at) => (holdsBuyer(shown, each) ? [at] : []));
+        expect(index.onLabel(shown)).toEqual(oneByOne);
+        found += oneByOne.length;
+      }),
+      { numRuns: 500 },
+    );
+    expect(found).toBeGreaterThan(100);
+  });
+
   it('need both postcode and name', () => {
     const index = new AddressIndex();
     index.add(7, A);
