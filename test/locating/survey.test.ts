@@ -185,8 +185,8 @@ describe('survey: doubtful pages', () => {
   });
 
   it("a bill's table with a number in bars beside a label is no doubt", async () => {
-    const table = pages.lines(540, 260, ['2    Mug, celadon    36.00', '1    Bowl, tenmoku    31.00', 'Weight 2.1 kg'], 11);
-    table.bars(code128('20311129-0042'), 400, 180, 1.4, 60);
+    const table = pages.lines(432, 288, ['2    Mug, celadon    36.00', '1    Bowl, tenmoku    31.00', 'Weight 2.1 kg'], 14);
+    table.bars(code128('20311129-0042'), 216, 150, 1.4, 90);
     const { labels, doubts } = labelsOf(await surveyOf(pages.letter(pages.sidewaysLabel(3, 40), other(table, 36, 440))));
     expect(labels.map((each) => near(each.box, sideways(40)))).toEqual([true]);
     expect(doubts).toEqual([]);
