@@ -44,7 +44,8 @@ export const NO_LABELS: readonly (readonly [what: string, code: string, content:
   [
     'a bitmap',
     'intake/picture-kind',
-    Buffer.concat([Buffer.from('BM'), Buffer.from('36000000', 'hex'), Buffer.alloc(4), Buffer.alloc(50)]),
+    // Size of the file, four bytes of nothing, and where the pixels begin.
+    Buffer.concat([Buffer.from('BM'), Buffer.from('3a000000', 'hex'), Buffer.alloc(4), Buffer.from('36000000', 'hex'), Buffer.alloc(44)]),
   ],
   ['a phone photo', 'intake/picture-kind', Buffer.from('\0\0\0\x18ftypheic\0\0\0\0')],
   ['a vector drawing', 'intake/picture-kind', Buffer.from('<?xml version="1.0"?><svg xmlns="http://www.w3.org/2000/svg"/>')],
