@@ -11,6 +11,22 @@ export interface BarModules {
   readonly module: number;
 }
 
+/** How a row of bars is to come out. */
+export interface PlannedBars {
+  /** Dots a module. */
+  readonly moduleDots: number;
+  /** Of ITF and Code 39: a wide element in modules. */
+  readonly wide: number | undefined;
+}
+
+/** The widths that elements are planned to have, in modules: narrow ones of few dots come out by a share off their mean, and wide ones by another. */
+export const plannedModules = (modules: readonly number[], { wide }: PlannedBars): readonly number[] =>
+  wide === undefined ? modules : modules.map((each) => (each > 1 ? wide : 1));
+
+/** Of the modules of ITF or Code 39: a wide element; undefined for a code whose elements are whole modules. */
+export const wideOf = (modules: readonly number[], symbology: Symbology): number | undefined =>
+  symbology === 'Code 128' ? undefined : Math.max(...modules);
+
 /** A wide element is so many times a narrow one (ISO/IEC 16390 and 16388: 2 to 3; from memory). */
 const RATIO = { least: 1.8, most: 3.4 };
 
@@ -47,20 +63,24 @@ function twoWidths(widths: readonly number[], symbology: Symbology): BarModules 
     symbology === 'ITF' ? widths.length >= 17 && (widths.length - 7) % 10 === 0 : widths.length >= 29 && (widths.length + 1) % 10 === 0;
   if (!fits) return undefined;
   const sorted = widths.toSorted((a, b) => a - b);
-  // Narrow and wide ones lie on either side of the widest gap.
-  let gap = { at: 0, wide: 0 };
-  for (let index = 1; index < sorted.length; index++) {
-    const wide = (sorted[index] ?? 0) - (sorted[index - 1] ?? 0);
-    if (wide > gap.wide) gap = { at: index, wide };
+  // Narrow and wide ones lie on either side of the widest gap; on coarse dots others may be as wide, but leave no symbol.
+  const gaps = sorted
+    .map((width, at) => ({ at, wide: at === 0 ? 0 : width - (sorted[at - 1] ?? 0) }))
+    .sort((a, b) => b.wide - a.wide)
+    .slice(0, MOST_GAPS);
+  for (const { at, wide } of gaps) {
+    if (wide === 0) break;
+    const [narrow, broad] = [mean(sorted.slice(0, at)), mean(sorted.slice(at))];
+    const ratio = broad / narrow;
+    if (!(ratio >= RATIO.least && ratio <= RATIO.most)) continue;
+    const wideOnes = widths.map((width) => width >= (sorted[at] ?? 0));
+    if (isPlausible(wideOnes, symbology)) return { modules: wideOnes.map((each) => (each ? ratio : 1)), module: narrow };
   }
-  const limit = ((sorted[gap.at] ?? 0) + (sorted[gap.at - 1] ?? 0)) / 2;
-  const [narrow, broad] = [mean(sorted.slice(0, gap.at)), mean(sorted.slice(gap.at))];
-  const ratio = broad / narrow;
-  if (!(ratio >= RATIO.least && ratio <= RATIO.most)) return undefined;
-  const wideOnes = widths.map((width) => width > limit);
-  if (!isPlausible(wideOnes, symbology)) return undefined;
-  return { modules: wideOnes.map((wide) => (wide ? ratio : 1)), module: narrow };
+  return undefined;
 }
+
+/** Between six widths, from 2 to 7 dots: narrow elements of 3 and wide ones of 6, each a dot off. */
+const MOST_GAPS = 5;
 
 /** ITF: start of four narrow ones, stop of a wide and two narrow, two wide of five bars and of five spaces in each pair. Code 39: three wide of nine. */
 function isPlausible(wide: readonly boolean[], symbology: Symbology): boolean {

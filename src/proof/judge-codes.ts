@@ -8,6 +8,7 @@ import { isLabel, type ProofPlan, type Reason, type Sheet } from '../sheet/sheet
 import { sourcePixelsPerPt } from './code-areas.js';
 import { isEqual, moved, type CodesCompared } from './compare-codes.js';
 import { contentFaults } from './code-content.js';
+import { wideOf, type PlannedBars } from './bar-modules.js';
 import { cutCodes } from './cut-codes.js';
 import { fourStateWords, judgeFourState } from './four-state-size.js';
 import { isLinear } from './linear.js';
@@ -43,6 +44,8 @@ export interface ProvedCode {
   readonly plannedDots?: number | undefined;
   /** Whether the press drew it anew, and dots a module. */
   readonly redrawn?: number | undefined;
+  /** How the bars are to come out, drawn anew or as the source has them; left out where that is not known. */
+  readonly plannedBars?: PlannedBars | undefined;
 }
 
 /** What was found of a page: whether it may be printed, and the codes that came back equal. */
@@ -81,7 +84,7 @@ export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix,
   if (required && compared.same.length === 0 && isEqual(compared)) return hold(reasons.nothingToProve);
   const plan: ProofPlan = sheet.proof ?? { codes: 'required' };
   const proved = compared.same.map(({ source, output }) =>
-    measured(output, sheet, matrix, drawn, plan.gain ?? DEFAULT_GAIN, plannedDots(page, source, sheet, grid)),
+    measured(output, sheet, matrix, drawn, plan.gain ?? DEFAULT_GAIN, plannedBars(page, source, sheet, grid)),
   );
   const difference = reasons.codesDiffer(compared, sheet);
   const fine = required ? tooFine(compared, proved, matrix, grey, grid) : undefined;
@@ -119,10 +122,10 @@ export async function judgeCodes(page: SourcePage, sheet: Sheet, matrix: Matrix,
   return { verdict: 'proved', codes: proved, notes };
 }
 
-/** How many dots a module is to have: the source's at the sheet's scale. Undefined where the source's bars are too rough to tell. */
-function plannedDots(page: SourcePage, source: Code, sheet: Sheet, grid: Grid): number | undefined {
+/** How bars are to come out: the source's at the sheet's scale. Undefined where the source's bars are too rough to tell. */
+function plannedBars(page: SourcePage, source: Code, sheet: Sheet, grid: Grid): PlannedBars | undefined {
   const bars = sourceBars(page, source, sheet.box, 2 * dotsPerPt(grid));
-  return bars && bars.module * sheet.scale * dotsPerPt(grid);
+  return bars && { moduleDots: bars.module * sheet.scale * dotsPerPt(grid), wide: wideOf(bars.modules, source.symbology) };
 }
 
 /** Postal 4-state codes are not read; how far they are from the published sizes can be told. */
@@ -143,7 +146,7 @@ function measured(
   matrix: Matrix,
   { grey, bits, grid, onGrid }: DrawnPage,
   gain: number,
-  planned: number | undefined,
+  asSource: PlannedBars | undefined,
 ): ProvedCode {
   if (code.symbology === 'MaxiCode') return { code, moduleDots: undefined, maxicode: measureMaxiCode(bits, code, grid) };
   if (!isLinear(code)) return { code, moduleDots: undefined, matrix: measureMatrix(bits, code, grid, gain) };
@@ -153,10 +156,12 @@ function measured(
     const middle = { x: mean(there.map(({ x }) => x)), y: mean(there.map(({ y }) => y)) };
     return intersection(box, { x: middle.x - 1, y: middle.y - 1, width: 2, height: 2 }) !== undefined;
   });
-  const measure = measureCode(bits, code, grid, gain, redrawn?.moduleDots ?? planned);
+  const planned = redrawn ? { moduleDots: redrawn.moduleDots, wide: wideOf(redrawn.modules, code.symbology) } : asSource;
+  const measure = measureCode(bits, code, grid, gain, planned);
   const onTwin = measure && onGrid && (measureCode(onGrid(code, twin), code, twin, 0)?.decodability.mean ?? 0);
   const moduleDots = measure?.moduleDots ?? moduleWidth(grey, code);
-  return { code, moduleDots, measure, onTwin, plannedDots: planned, ...(redrawn ? { redrawn: redrawn.moduleDots } : {}) };
+  const plannedDots = asSource?.moduleDots;
+  return { code, moduleDots, measure, onTwin, plannedDots, plannedBars: planned, ...(redrawn ? { redrawn: redrawn.moduleDots } : {}) };
 }
 
 /** The finest code under the least module, if any; lost ones are measured where the source's code was put. */

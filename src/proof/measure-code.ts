@@ -4,7 +4,7 @@ import type { Grid } from '../geometry/grid.js';
 import type { Code, GreyRaster } from '../reading/source.js';
 import { cutOut } from '../reading/cut-out.js';
 import { transposed } from '../reading/transpose.js';
-import { barModules } from './bar-modules.js';
+import { barModules, plannedModules, type PlannedBars } from './bar-modules.js';
 import { decodability } from './decodability.js';
 import { edgesAlong, symbolEdges, widthsOf } from './edges.js';
 import { isLinear } from './linear.js';
@@ -42,10 +42,10 @@ const MOST_QUIET = 20;
 /**
  * Measures a linear code on a page of dots. Undefined for other codes, for slanted ones, and where no scan shows the symbol's bars.
  * @param dots 1 bit a dot: 0 or 255
- * @param planned dots a module as planned, where that is known: what elements are off from; else the symbol's own mean
+ * @param planned how the bars are to come out, where that is known: what elements are off from; else the symbol's own mean
  * @param gain change of a bar's whole width in dots that the printer may make either way
  */
-export function measureCode(dots: GreyRaster, code: Code, grid: Grid, gain: number, planned?: number): CodeMeasure | undefined {
+export function measureCode(dots: GreyRaster, code: Code, grid: Grid, gain: number, planned?: PlannedBars): CodeMeasure | undefined {
   if (!isLinear(code) || code.turn === undefined) return undefined;
   const level = code.turn % 180 === 0;
   const piece = pieceAround(dots, code);
@@ -131,7 +131,7 @@ interface Meant extends Omit<Symbol, 'row'> {
   readonly code: Code;
   readonly grid: Grid;
   readonly gain: number;
-  readonly planned: number | undefined;
+  readonly planned: PlannedBars | undefined;
 }
 
 function scanAt(raster: GreyRaster, row: number, { first, last, modules, code, grid, gain, planned }: Meant): Scan {
@@ -147,6 +147,7 @@ function scanAt(raster: GreyRaster, row: number, { first, last, modules, code, g
   const backwards = code.turn === 180 || code.turn === 270;
   const inReadingOrder = <T>(list: readonly T[]): readonly T[] => (backwards ? list.toReversed() : list);
   const meant = { modules: inReadingOrder(modules), module: 1 };
+  const [widthsMeant, dots] = planned ? [plannedModules(modules, planned), planned.moduleDots] : [modules, module];
   const share = (change: number): number => decodability(inReadingOrder(widths), meant, code.symbology, change) ?? 0;
   const plain = share(0);
   return {
@@ -154,7 +155,7 @@ function scanAt(raster: GreyRaster, row: number, { first, last, modules, code, g
     atGain: gain === 0 ? plain : Math.min(share(gain), share(-gain)),
     modulation,
     defects,
-    farthestOff: Math.max(...widths.map((width, index) => Math.abs(width - (modules[index] ?? 0) * (planned ?? module)))),
+    farthestOff: Math.max(...widths.map((width, index) => Math.abs(width - (widthsMeant[index] ?? 0) * dots))),
     grade: Math.min(gradeOf('decodability', plain), gradeOf('modulation', modulation), gradeOf('defects', defects)),
   };
 }

@@ -11,6 +11,7 @@ import {
   SIZE_OFF,
   TOLERANCE,
 } from './limits.js';
+import { plannedModules } from './bar-modules.js';
 import { isLinear } from './linear.js';
 import * as reasons from './reasons.js';
 
@@ -29,7 +30,7 @@ export const OVERRULED = [
 
 /** The first limit that a code of a label breaks on the printer's dots, as the reason for holding; undefined when it breaks none. */
 export function brokenLimit(
-  { code, measure, onTwin, redrawn, plannedDots }: ProvedCode,
+  { code, measure, onTwin, redrawn, plannedBars }: ProvedCode,
   { gain, allow = [] }: ProofPlan,
   grid: Grid,
   drawn: reasons.BarsDrawn,
@@ -39,11 +40,12 @@ export function brokenLimit(
   const { decodability, quiet, farthestOff, moduleDots } = measure;
   // A code drawn anew is on whole dots or the press is wrong, whatever a recipe allows.
   if (redrawn !== undefined && Math.abs(moduleDots - redrawn) > 1e-6) return reasons.notWholeDots(code, moduleDots, redrawn);
-  const planned = redrawn ?? plannedDots;
-  const length = moduleDots * sum(measure.modules);
-  // The ends of the bars are whole dots.
-  if (planned !== undefined && Math.abs(moduleDots / planned - 1) > SIZE_OFF.value + 1 / length)
-    return reasons.otherSize(code, moduleDots / planned);
+  if (plannedBars) {
+    const length = moduleDots * sum(measure.modules);
+    const size = length / (plannedBars.moduleDots * sum(plannedModules(measure.modules, plannedBars)));
+    // The ends of the bars are whole dots.
+    if (Math.abs(size - 1) > SIZE_OFF.value + 1 / length) return reasons.otherSize(code, size);
+  }
   if (!allow.includes('decodability')) {
     if (farthestOff >= FARTHEST_OFF.value * (1 - TOLERANCE)) return reasons.uneven(code, farthestOff, moduleDots, drawn);
     if (decodability.mean < LEAST_DECODABILITY.value)
