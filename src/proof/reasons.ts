@@ -94,7 +94,8 @@ export const ALLOW = (limit: string): string =>
 /** How a sheet's bars were brought to the page. */
 export type BarsDrawn = Pick<Sheet, 'scale' | 'barsAsDrawn'>;
 
-const isShrunk = ({ scale }: Pick<Sheet, 'scale'>): boolean => scale < 0.995;
+/** Whether a label comes out smaller by more than bringing bars and pixels onto dots may make it. */
+const isShrunk = ({ scale }: Pick<Sheet, 'scale'>): boolean => scale < 0.98;
 
 /** What can better bars that come out uneven. */
 function betterBars(drawn: BarsDrawn): string {

@@ -6,8 +6,8 @@ import { codeOf } from './code-of.js';
 const code = codeOf('A1');
 const DRAWN: readonly (readonly [way: string, drawn: BarsDrawn, cure: RegExp])[] = [
   ['left as drawn', { scale: 1, barsAsDrawn: true }, /^Let bars be brought onto the printer's dots: take `bars: as-drawn` out/],
-  ['shrunk', { scale: 0.96 }, /^Let the recipe leave the label at true size/],
-  ['brought as near to whole dots as can be', { scale: 1 }, /^Get the label from the channel .* or print it on a finer printer\./],
+  ['shrunk', { scale: 0.97 }, /^Let the recipe leave the label at true size/],
+  ['brought as near to whole dots as can be', { scale: 0.985 }, /^Get the label from the channel .* or print it on a finer printer\./],
 ];
 
 describe('what a remedy tells to do', () => {
