@@ -72,22 +72,27 @@ export const packingSlip = documentStep({
   },
   async apply(sheets, options, context) {
     if (options.from === 'from-orders') return forOrders(sheets);
-    const withSlips = options.from === 'same-page' ? sheets.flatMap((sheet) => fromSamePage(sheet, sheets, options, context)) : sheets;
+    const withSlips =
+      options.from === 'same-page' ? withoutFound(sheets).flatMap((sheet) => fromSamePage(sheet, sheets, options, context)) : sheets;
     const ifSlipHeld = options['if-held'] === 'print-label' ? 'release' : 'hold';
     const numbers = new Map(withSlips.filter(isLabel).map((label, index) => [label, index + 1]));
-    const firstSlip = withSlips.findIndex(({ role }) => role === 'slip');
+    const labelPages = new Set(withSlips.filter(({ role }) => role === 'label').map(({ page }) => page));
+    // A slip beside its label is nobody else's, whatever comes first.
+    const isApart = ({ role, page }: Sheet): boolean => role === 'slip' && !labelPages.has(page);
+    const firstSlip = withSlips.findIndex(isApart);
     const slipsComeFirst = withSlips.findIndex(({ role }) => role === 'label') > firstSlip;
     const owners = ownersOf(withSlips, 'slip');
     const fitted = withSlips.map((sheet, index): readonly Sheet[] => {
       if (isLabel(sheet)) return [{ ...sheet, parcel: numbers.get(sheet), ifSlipHeld }];
       if (sheet.role !== 'slip') return [sheet];
       const owner = owners.get(sheet);
-      const next = slipsComeFirst ? withSlips.slice(index).find(({ role }) => role === 'label') : undefined;
+      const isFirst = slipsComeFirst && isApart(sheet);
+      const next = isFirst ? withSlips.slice(index).find(({ role }) => role === 'label') : undefined;
       const label = next ?? owner?.label;
       const slip: Sheet = label ? { ...sheet, parcel: numbers.get(label), ifSlipHeld } : sheet;
       if (!isPlanned(slip)) return [slip];
       if (!label) return [held(sheet, codeLikeAreas(context.document.page(sheet.page)).length > 0 ? SHARED_PAGE : NO_LABEL)];
-      if (slipsComeFirst) return [held(slip, SLIP_FIRST)];
+      if (isFirst) return [held(slip, SLIP_FIRST)];
       return owner?.doubt ? [held(slip, owner.doubt)] : fitSlip(slip, fitting(options, context), context);
     });
     return togetherOnLarge(withSlips, fitted, context).flat();
@@ -143,14 +148,22 @@ const SLIP_FIRST: Reason = {
 const NO_LABEL = {
   code: 'packing-slip/no-label',
   message: 'a packing slip without a label before it',
-  remedy: 'Check which pages split-pages takes for labels and slips.',
+  remedy:
+    'Look at the picture. If its label is in another file, print the slip by hand and put it to its parcel, or fetch both in one document. If it is no slip, name a phrase of it: `split-pages: { skip-words: [a phrase of such pages] }`.',
 } as const;
 
 const SHARED_PAGE = {
   code: 'packing-slip/shared-page',
   message: 'the page is a packing slip by its words and has barcodes: perhaps label and slip share it',
-  remedy: "If they do, use the recipe label-and-slip, or name the slip's `place` under packing-slip with `from: same-page`.",
+  remedy:
+    "If they do, give such pages a channel of their own with the recipe label-and-slip, or name the slip's `place` under packing-slip with `from: same-page`. If it is a slip alone, fetch it and its label in one document.",
 } as const;
+
+/** Without the slips that were found beside labels: the recipe names their place itself. */
+function withoutFound(sheets: readonly Sheet[]): readonly Sheet[] {
+  const beside = new Set(sheets.filter(isLabel).map(({ id }) => `${id}.slip`));
+  return sheets.filter(({ role, id }) => role !== 'slip' || !beside.has(id));
+}
 
 function fromSamePage(sheet: Sheet, all: readonly Sheet[], options: Values, { document, grid }: StepContext): Sheet[] {
   if (sheet.role !== 'label' || !isPlanned(sheet)) return [sheet];

@@ -116,6 +116,21 @@ describe('whose packing slip it is', () => {
     ]);
   });
 
+  it('beside its label it is that label’s, though another slip comes first: no label is printed without its own', async () => {
+    expect(await ends([slipPage(1), sharedPage(2), sharedPage(3)])).toEqual([
+      'p1 slip held packing-slip/whose 1',
+      'p2 label held batch/parcel-held 1',
+      'p2.slip slip held batch/parcel-held 1',
+      'p3 label ready 2',
+      'p3.slip slip ready 2',
+    ]);
+  });
+
+  it('that the recipe names a place for takes the place of the one that was found', async () => {
+    const named = changed(recipeNamed('any-page'), 'packing-slip', { from: 'same-page', place: 'lower-half' });
+    expect(await ends([sharedPage(1)], named)).toEqual(['p1 label ready 1', 'p1.slip slip ready 1']);
+  });
+
   it('a region that lies over the label is held, and the label with it', async () => {
     const recipe = changed(recipeNamed('label-and-slip'), 'packing-slip', { place: 'left-half' });
     expect(await ends([sharedPage(1)], recipe)).toEqual([
