@@ -68,5 +68,6 @@ const WHOSE: Reason = {
 const OVERLAPS: Reason = {
   code: 'packing-slip/overlaps-label',
   message: 'the packing slip or form lies around the label: no rectangle has all of it and nothing of the label',
-  remedy: "Name the slip's `place` or `box` under packing-slip with `from: same-page`, or print it apart.",
+  remedy:
+    'To have the label printed without it: `packing-slip: { if-held: print-label }`. To have a part of the page behind the label, clear of it: `packing-slip: { from: same-page, box: [left, top, width, height] }`.',
 };

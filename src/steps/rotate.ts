@@ -38,7 +38,8 @@ async function turned(sheet: Sheet, to: string, { document, media, grid }: StepC
     return held(sheet, {
       code: 'rotate/doubtful',
       message: `which way up is not sure: ${upright.why}`,
-      remedy: 'Look at the picture and give rotate a fixed turn: 0, 90, 180 or 270.',
+      remedy:
+        'Look at the picture and name the clockwise turn that brings it upright: `rotate: 0`, `rotate: 90`, `rotate: 180` or `rotate: 270`.',
     });
   }
   const straightened = straightenedWords(page);

@@ -124,12 +124,16 @@ function byContent(sheet: Sheet, seen: Survey): Sheet {
       const says = `the page calls itself "${seen.name.words}"`;
       if (seen.name.kind === 'packing-slip') return { ...sheet, role: 'slip', evidence: [says] };
       if (seen.name.kind === 'customs-form') return { ...sheet, role: 'customs-form', evidence: [says] };
-      return skip(sheet, says);
+      return skip(sheet, says, WORDS_SAY);
     }
     case 'blank':
-      return skip(sheet, 'the page is blank');
+      return skip(
+        sheet,
+        'the page is blank',
+        'Nothing to do; if you see a label on it, open it in a viewer, print it to a new PDF there, and use that one.',
+      );
     case 'unnamed':
-      return seen.codes ? held(sheet, UNKNOWN) : withoutCode(sheet, 'skip');
+      return seen.codes ? held(sheet, UNKNOWN) : skipped(sheet, { ...NO_CODE, remedy: BY_POSITION });
   }
 }
 
@@ -172,22 +176,22 @@ const sharedPage = (word: string): Reason => ({
     "If label and slip share the page, use the recipe label-and-slip, or name the slip's `place` under packing-slip with `from: same-page`.",
 });
 
-function skip(sheet: Sheet, why: string): Sheet {
-  return skipped(sheet, {
-    code: 'split-pages/skipped',
-    message: `skipped: ${why}`,
-    remedy: 'Change the options of split-pages if this page is a label or a slip.',
-  });
-}
+const WORDS_SAY =
+  'Nothing to do; if such pages are labels or slips, name a phrase of them: `split-pages: { label-words: [a phrase] }` or `slip-words`.';
+const OPTIONS_SAY = 'Change the options of split-pages if this page is a label or a slip.';
 
-function withoutCode(sheet: Sheet, what: 'skip' | 'hold'): Sheet {
-  const reason = {
-    code: 'split-pages/no-code',
-    message: 'no label: nothing on the page looks like a barcode',
-    remedy: 'If it is a label without a code, say `without-code: label` under split-pages and `codes: none` under verify.',
-  } as const;
-  return what === 'skip' ? skipped(sheet, reason) : held(sheet, reason);
-}
+const skip = (sheet: Sheet, why: string, remedy: string = OPTIONS_SAY): Sheet =>
+  skipped(sheet, { code: 'split-pages/skipped', message: `skipped: ${why}`, remedy });
+
+const NO_CODE: Reason = {
+  code: 'split-pages/no-code',
+  message: 'no label: nothing on the page looks like a barcode',
+  remedy: 'If it is a label without a code: `split-pages: { without-code: label }` and `verify: none`.',
+};
+const BY_POSITION =
+  'If it is a label without a code, give such pages a channel of their own with `split-pages: { by: position }`, its `box` under locate-label, and `verify: none`.';
+
+const withoutCode = (sheet: Sheet, what: 'skip' | 'hold'): Sheet => (what === 'skip' ? skipped(sheet, NO_CODE) : held(sheet, NO_CODE));
 
 const fold = (text: string): string => text.toLocaleLowerCase('en').replaceAll(/\s+/g, ' ').trim();
 
