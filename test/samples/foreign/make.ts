@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { TUNING, UNSEEN } from './designs/content.js';
 import { build } from './kit/build.js';
 import { SIZES } from './kit/page.js';
+import { FIFTH_A } from './layouts/fifth-a.js';
 import { FOURTH_A } from './layouts/fourth-a.js';
 import { FOURTH_B } from './layouts/fourth-b.js';
 import { FOURTH_C } from './layouts/fourth-c.js';
@@ -54,10 +55,11 @@ const HALVES = {
   'second-sight': [...SECOND_A, ...SECOND_B],
   'third-sight': [...THIRD_A, ...THIRD_B, thirdNone],
   'fourth-sight': [...FOURTH_A, ...FOURTH_B, ...FOURTH_C, fourthNone, ...FOURTH_D, ...FOURTH_E],
+  'fifth-sight': [...FIFTH_A],
 } as const;
 const wanted = process.argv.slice(2);
 
-for (const half of ['tuning', 'unseen', 'fresh', 'second-sight', 'third-sight', 'fourth-sight'] as const) {
+for (const half of ['tuning', 'unseen', 'fresh', 'second-sight', 'third-sight', 'fourth-sight', 'fifth-sight'] as const) {
   for (const layout of HALVES[half]) {
     if (wanted.length > 0 && !wanted.some((each) => layout.name.includes(each))) continue;
     const began = performance.now();

@@ -31,7 +31,16 @@ export type Producer =
   | 'libharu'
   | 'wkhtmltopdf'
   | 'scan-flat'
-  | 'picture-file';
+  | 'picture-file'
+  | 'fpdf2'
+  | 'qt'
+  | 'mupdf'
+  | 'muhammara'
+  | 'react-pdf'
+  | 'xetex'
+  | 'r'
+  | 'pillow'
+  | 'magick';
 export type Kind =
   'label' | 'return-label' | 'packing-slip' | 'customs' | 'instructions' | 'invoice' | 'advert' | 'blank' | 'pick-list' | 'other';
 export type Edge = 'frame' | 'cut' | 'picture' | 'ink' | 'page';
@@ -100,7 +109,7 @@ export interface PageTruth {
   readonly labels: readonly LabelTruth[];
   readonly slip?: Box;
 }
-export type Half = 'tuning' | 'unseen' | 'fresh' | 'second-sight' | 'third-sight' | 'fourth-sight';
+export type Half = 'tuning' | 'unseen' | 'fresh' | 'second-sight' | 'third-sight' | 'fourth-sight' | 'fifth-sight';
 export interface Truth {
   readonly producer: Producer;
   readonly layout: string;

@@ -1,6 +1,9 @@
-import { writeFileSync } from 'node:fs';
+import { copyFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { htmlDocument } from './html.js';
+import { MUHAMMARA, REACT_PDF } from './later-node.js';
+import { rScript, xetexDocument } from './later-plain.js';
+import { FPDF2, MUPDF, PILLOW, QT as QT_WRITER } from './later-python.js';
 import type { Document, Page, Part, Producer } from './page.js';
 import { rasterise, scanPage } from './raster.js';
 import { run } from './run.js';
@@ -13,8 +16,9 @@ import type { Family, Shape } from './shapes.js';
 import { place } from './shapes.js';
 
 const SERVED = ['itext', 'pdfbox', 'fpdf', 'dompdf', 'pdfkit', 'jspdf', 'libharu', 'wkhtmltopdf', 'scan-flat', 'picture-file'] as const;
-type ServedProducer = (typeof SERVED)[number];
-export const isServed = (producer: Producer): producer is ServedProducer => (SERVED as readonly Producer[]).includes(producer);
+const LATER = ['fpdf2', 'qt', 'mupdf', 'muhammara', 'react-pdf', 'xetex', 'r', 'pillow', 'magick'] as const;
+type ServedProducer = (typeof SERVED)[number] | (typeof LATER)[number];
+export const isServed = (producer: Producer): producer is ServedProducer => [...SERVED, ...LATER].some((each) => each === producer);
 
 const FAMILIES: readonly Family[] = ['sans', 'serif', 'mono'];
 /** Qt without a screen takes a CSS pixel for less than a 96th of an inch; pages that come out at true size are written this much larger. */
@@ -27,6 +31,11 @@ export function serve(producer: ServedProducer, document: Document, wanted: (par
   const faces = (): Record<string, readonly string[]> =>
     Object.fromEntries(FAMILIES.map((family) => [family, [fontFile(fonts, family, false), fontFile(fonts, family, true)]]));
   const json = (more: object = {}): string => JSON.stringify({ pages: drawn, ...more });
+  const inPixels = (): string[] =>
+    drawn.map((page, index) => {
+      const ink = document.grey === true ? 'grey' : 'bilevel';
+      return rasterise(page, page.shapes, join(folder, `page${index}`), { dpi: document.dpi ?? 203, ink, fonts });
+    });
   const programs: Record<ServedProducer, () => void> = {
     itext: () => java('itext', ITEXT, drawn, fonts, folder, pdf),
     pdfbox: () => java('pdfbox', PDFBOX, drawn, fonts, folder, pdf),
@@ -46,6 +55,22 @@ export function serve(producer: ServedProducer, document: Document, wanted: (par
       const size = ['--page-width', mm(first?.width), '--page-height', mm(first?.height)];
       run('wkhtmltopdf', ['-q', ...margins, ...size, '--dpi', '96', html, pdf]);
     },
+    fpdf2: () => run('/usr/bin/python3', ['-c', FPDF2, pdf], json({ faces: faces() })),
+    qt: () => run('/usr/bin/python3', ['-c', QT_WRITER, pdf], json({ faces: faces() })),
+    mupdf: () => run('/usr/bin/python3', ['-c', MUPDF, pdf], json()),
+    muhammara: () => run('node', ['-e', MUHAMMARA, pdf], json({ faces: faces() })),
+    'react-pdf': () => run('node', ['-e', REACT_PDF, pdf], json()),
+    xetex: () => {
+      writeFileSync(join(folder, 'document.tex'), xetexDocument(drawn, faces()));
+      run('xetex', ['-interaction=batchmode', '-halt-on-error', `-output-directory=${folder}`, join(folder, 'document.tex')]);
+      copyFileSync(join(folder, 'document.pdf'), pdf);
+    },
+    r: () => {
+      writeFileSync(join(folder, 'document.R'), rScript(drawn, pdf));
+      run('Rscript', ['--vanilla', join(folder, 'document.R')]);
+    },
+    pillow: () => run('/usr/bin/python3', ['-c', PILLOW, pdf], JSON.stringify({ files: inPixels(), dpi: document.dpi ?? 203 })),
+    magick: () => run('/usr/bin/convert', [...inPixels(), '-units', 'PixelsPerInch', '-density', String(document.dpi ?? 203), pdf]),
     'picture-file': () => {
       throw new Error('A picture file is no PDF');
     },
