@@ -78,7 +78,7 @@ export const kestrelo: FourthDesign = (s, look) => {
     .rect(8, 8, 44, v(44), BLACK)
     .text(30, v(40), look.back === true ? 'RT' : 'KE', { size: 24, bold: true, fill: '#ffffff', anchor: 'middle' });
   art.text(60, v(24), 'kestrelo', { size: 20, bold: true }).text(60, v(42), serviceOf(s, look), { size: 11, fit: w - 150 });
-  art.code('datamatrix', `KE${parcel.tracking}${parcel.postcode}`, w - 60, v(5), 52, 52);
+  art.code('datamatrix', `KE${parcel.tracking}${parcel.postcode}`, w - 60, v(4), 52, v(50));
   art.line(0.4, v(62), w - 0.4, v(62), { line: 0.8 });
   art.text(8, v(74), label.from, { size: 6.5 }).lines(8, v(85), parcel.from, { size: 8, leading: 10, fit: w / 2 - 14 });
   art.line(w / 2, v(62), w / 2, v(118), { line: 0.8 });
@@ -147,7 +147,7 @@ export const nordvik: FourthDesign = (s, look) => {
   art.code('gs1-datamatrix', `[00]${parcel.sscc}[420]${parcel.postcode}`, w - 66, v(98), 62, 62);
   art.line(0, v(184), w, v(184), { line: 1.4 });
   art.lines(0, v(198), [`${label.ref} ${parcel.order}`, `${label.tracking} (00) ${parcel.sscc}`], { size: 9, leading: 13, fit: w });
-  art.code('gs1-128', `[00]${parcel.sscc}`, CLEAR, v(222), w - 2 * CLEAR, v(88));
+  art.code('gs1-128', `[00]${parcel.sscc}`, 16, v(222), w - 32, v(88));
   art.text(w / 2, v(324), `(00) ${parcel.sscc}`, { size: 10, anchor: 'middle' }).line(0, v(332), w, v(332), { line: 1.4 });
   art.text(0, v(384), `${parcel.depot}${parcel.routing.slice(0, 2)}`, { size: v(58), bold: true });
   art.text(w, v(384), parcel.postcode, { size: v(30), anchor: 'end' });

@@ -194,3 +194,26 @@ export function returnTitle({ words }: Sent, width: number): Art {
 
 /** The number as the sender's part prints it. */
 export const numberOf = ({ parcel }: Sent): string => `NO ${parcel.tracking}`;
+
+/** What fits a tab of two inches below a label: the receipt in a few lines, or what is in the parcel. */
+export function tab(s: Sent, width: number, kind: 'receipt' | 'contents'): Art {
+  const { parcel, words, day } = s;
+  const title = kind === 'receipt' ? words.receipt[0] : words.slip[0];
+  const art = new Art(width, 124)
+    .text(0, 13, title, { size: 12, bold: true, fit: width * 0.66 })
+    .text(width, 13, day, { size: 9, anchor: 'end' });
+  if (kind === 'receipt') {
+    const rows = [
+      `${words.label.tracking} ${numberOf(s)}`,
+      `${words.label.to} ${parcel.to[0] ?? ''}, ${parcel.to.at(-1) ?? ''}`,
+      words.receipt[3],
+    ];
+    art.lines(0, 34, rows, { size: 9, leading: 15, fit: width });
+  } else {
+    art
+      .text(0, 30, `${words.slip[3]} ${parcel.order}   ${parcel.to[0] ?? ''}`, { size: 9, fit: width })
+      .line(0, 36, width, 36, { line: 0.6 });
+    for (const [k, [pieces, thing]] of parcel.goods.entries()) art.text(0, 49 + k * 14, `${pieces} x ${thing}`, { size: 9.5, fit: width });
+  }
+  return art.text(0, 120, parcel.mark, { size: 7.5, fill: GREY, fit: width });
+}

@@ -40,7 +40,7 @@ export type Producer =
   | 'xetex'
   | 'r'
   | 'pillow'
-  | 'magick';
+  | 'scan-pillow';
 export type Kind =
   'label' | 'return-label' | 'packing-slip' | 'customs' | 'instructions' | 'invoice' | 'advert' | 'blank' | 'pick-list' | 'other';
 export type Edge = 'frame' | 'cut' | 'picture' | 'ink' | 'page';

@@ -16,7 +16,7 @@ import type { Family, Shape } from './shapes.js';
 import { place } from './shapes.js';
 
 const SERVED = ['itext', 'pdfbox', 'fpdf', 'dompdf', 'pdfkit', 'jspdf', 'libharu', 'wkhtmltopdf', 'scan-flat', 'picture-file'] as const;
-const LATER = ['fpdf2', 'qt', 'mupdf', 'muhammara', 'react-pdf', 'xetex', 'r', 'pillow', 'magick'] as const;
+const LATER = ['fpdf2', 'qt', 'mupdf', 'muhammara', 'react-pdf', 'xetex', 'r', 'pillow', 'scan-pillow'] as const;
 type ServedProducer = (typeof SERVED)[number] | (typeof LATER)[number];
 export const isServed = (producer: Producer): producer is ServedProducer => [...SERVED, ...LATER].some((each) => each === producer);
 
@@ -70,7 +70,13 @@ export function serve(producer: ServedProducer, document: Document, wanted: (par
       run('Rscript', ['--vanilla', join(folder, 'document.R')]);
     },
     pillow: () => run('/usr/bin/python3', ['-c', PILLOW, pdf], JSON.stringify({ files: inPixels(), dpi: document.dpi ?? 203 })),
-    magick: () => run('/usr/bin/convert', [...inPixels(), '-units', 'PixelsPerInch', '-density', String(document.dpi ?? 203), pdf]),
+    'scan-pillow': () => {
+      const { dpi = 150 } = document;
+      const files = drawn.map((page, index) =>
+        scanPage(page, page.shapes, join(folder, `scan${index}`), { dpi, g4: false, clean: true, seed: index + 21 }),
+      );
+      run('/usr/bin/python3', ['-c', PILLOW, pdf], JSON.stringify({ files, dpi }));
+    },
     'picture-file': () => {
       throw new Error('A picture file is no PDF');
     },

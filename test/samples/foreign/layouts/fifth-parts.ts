@@ -1,6 +1,7 @@
 import type { FourthDesign } from '../designs/fourth-labels-a.js';
 import { brisko, hollowpost, kestrelo, nordvik, rapidelle, vantreck, zwaluw } from '../designs/fifth-labels-a.js';
-import { correluz } from '../designs/fifth-labels-b.js';
+import { correluz, meridian, poltrasa, svalpost } from '../designs/fifth-labels-b.js';
+import { gullhaven, ottermile, postella, quickquill } from '../designs/fifth-labels-c.js';
 import { Art } from '../kit/art.js';
 import type { Edge, Part } from '../kit/page.js';
 import type { Ink } from '../kit/raster.js';
@@ -21,6 +22,18 @@ export const OPEN: readonly Styled[] = [
   [rapidelle, 'ink'],
   [correluz, 'ink'],
 ];
+/** More of them, drawn after the first had been counted. */
+export const MORE: readonly Styled[] = [
+  [poltrasa, 'ink'],
+  [meridian, 'ink'],
+  [quickquill, 'frame'],
+  [gullhaven, 'ink'],
+  [ottermile, 'ink'],
+  [postella, 'frame'],
+];
+export const BOTH: readonly Styled[] = [0, 1, 2, 3, 4, 5, 6, 7].flatMap((k) => [...MORE.slice(k, k + 1), ...OPEN.slice(k, k + 1)]);
+export const POST: Styled = [svalpost, 'ink'];
+
 /** 4x6 in less a margin of 3 mm; the whole; for A6 and 100x150 mm; for a quarter of A4. */
 export const INNER = { width: 271, height: 415 };
 export const WHOLE = { width: 288, height: 432 };
