@@ -1,6 +1,6 @@
 import { union, type Box } from '../geometry/box.js';
 import type { Turn } from '../geometry/placement.js';
-import { placeOnLine } from './place-on-line.js';
+import { placeOnLine, type PlaceOnLine } from './place-on-line.js';
 import type { Word } from './source.js';
 
 /** A gap between words wider than this many times the type's size is a new column. */
@@ -27,18 +27,34 @@ export function wordLines(words: readonly Word[]): readonly WordLine[] {
 }
 
 function linesOfTurn(words: readonly Word[], turn: Turn): WordLine[] {
-  const placed = words.flatMap((word) => (word.turn === turn ? [{ word, ...placeOnLine(word.box, turn) }] : []));
-  const lines: (typeof placed)[] = [];
-  for (const each of placed.sort((a, b) => a.foot - b.foot || a.from - b.from)) {
+  const placed = words.flatMap((word): readonly Placed[] => (word.turn === turn ? [{ word, ...placeOnLine(word.box, turn) }] : []));
+  const lines: Placed[][] = [];
+  for (const each of [...placed].sort((a, b) => a.foot - b.foot || a.from - b.from)) {
     // By the smaller type: a letter an inch high must not join the lines of small print beside it.
-    const line = lines.findLast((open) =>
-      open.some((other) => Math.abs(other.foot - each.foot) < 0.45 * Math.min(other.word.fontSize, each.word.fontSize)),
+    const line = lines.findLast(
+      (open) =>
+        open.some((other) => Math.abs(other.foot - each.foot) < 0.45 * Math.min(other.word.fontSize, each.word.fontSize)) &&
+        !open.some((other) => isUnder(each, other)),
     );
     if (line) line.push(each);
     else lines.push([each]);
   }
   return lines.map((line) => ({ turn, words: line.sort((a, b) => a.from - b.from).map(({ word }) => word) }));
 }
+
+interface Placed extends PlaceOnLine {
+  readonly word: Word;
+}
+
+/** Whether a word stands in the place of another, but lower: lines of a column beside both, set in other type, may lead from one to the other. */
+function isUnder(each: Placed, other: Placed): boolean {
+  const shared = Math.min(each.to, other.to) - Math.max(each.from, other.from);
+  return shared > SHARED * Math.min(each.to - each.from, other.to - other.from) && each.foot - other.foot > LOWER * other.word.fontSize;
+}
+/** Words of one line overlap by less than this share of the shorter, but for those printed twice … */
+const SHARED = 0.5;
+/** … which stand on one foot but for this share of their type. */
+const LOWER = 0.4;
 
 /** Gap between a word and the one before it on the line, in times the larger type. */
 export function gapBefore(word: Word, before: Word, turn: Turn): number {

@@ -32,6 +32,14 @@ describe('wordLines', () => {
     expect(texts([])).toEqual([]);
   });
 
+  it('keeps lines of one column apart where lines of other type beside them stand between', () => {
+    const small = [word('street', 10, 12.2, 8), word('town', 10, 20, 8)];
+    // In two steps of less than half a line each: a letter that hangs below its line, then the next column.
+    expect(texts([...small, word('yard', 100, 13.5), word('lane', 130, 15)])).toEqual(['street yard lane', 'town']);
+    // A line printed twice to make it bold stays one.
+    expect(texts([word('bold', 10, 10), word('bold', 10.3, 10.3)])).toEqual(['bold bold']);
+  });
+
   it.each([90, 180, 270] as const)('reads the same on a page turned by %i°', (turn) => {
     const lines = wordLines(words.map((each) => turned(each, turn)));
     expect(lines.map((line) => line.words.map(({ text }) => text).join(' '))).toEqual(['first second third', 'below']);
