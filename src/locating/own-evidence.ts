@@ -18,10 +18,11 @@ import { hasMainBars, isHollow, isTrackingLike } from './strength.js';
 export function isLikeLabel(label: SaidCandidate, codes: readonly Code[] | undefined, facts: PageFacts): boolean {
   return (
     hasOwn(label, codes) &&
+    (label.declares !== true || (codes ?? []).some(isTrackingLike)) &&
     (label.codes.length > 0 || (codes ?? []).length > 0) &&
     speaksAgainst(label, facts.page, facts.phrases) === undefined &&
     (isMoreThanPaper(label, codes, facts.phrases) || !isAlone(label, facts.blobs)) &&
-    !(label.fillsPaper === true && hasItems(label.box, facts.phrases)) &&
+    !(label.fillsPaper === true && label.declares !== true && hasItems(label.box, facts.phrases)) &&
     (label.said.labelWords >= 2 || !isHollow(label.box, facts.blobs)) &&
     !saysOther(label, facts)
   );
@@ -35,9 +36,13 @@ const isAlone = ({ box, edge }: SaidCandidate, blobs: readonly Box[]): boolean =
  * Whether a candidate that has a roll's paper for itself is a label by more than that: its words, a further code, or a number longer than those of
  * orders. A picture without words can't be asked.
  */
-function isMoreThanPaper({ said: says, box }: SaidCandidate, codes: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {
+function isMoreThanPaper(
+  { said: says, box, declares }: SaidCandidate,
+  codes: readonly Code[] | undefined,
+  phrases: readonly Phrase[],
+): boolean {
   if (says.labelWords >= 2 || says.characters < WRITING || (codes ?? []).length >= 2) return true;
-  return (codes ?? []).some((code) => isNumberLike(code, LONG_NUMBER)) && !hasItems(box, phrases);
+  return (codes ?? []).some((code) => isNumberLike(code, LONG_NUMBER)) && (declares === true || !hasItems(box, phrases));
 }
 
 /** Whether rows of items stand in a box. */

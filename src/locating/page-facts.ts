@@ -18,4 +18,6 @@ export interface PageFacts {
 /** A candidate with what its own words say that it is. */
 export interface SaidCandidate extends Judged {
   readonly said: Said;
+  /** Whether a customs declaration is a part of it: then a table of items and its title say nothing about the whole. */
+  readonly declares?: boolean;
 }

@@ -5,6 +5,7 @@ import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
 import { EDGES, sizeOf, type Judged } from './candidate.js';
 import { choose, type Chosen } from './choose.js';
+import { withDeclarationInside } from './declaration-inside.js';
 import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from './doubts.js';
 import { inkBlobs } from './ink-blobs.js';
 import { judgedOn } from './locate.js';
@@ -61,7 +62,9 @@ async function surveyPage(page: SourcePage, media: Media, readCodes: ReadCodes):
   const phrases = phrasesOf(page.words());
   const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
   const saidOf = (box: Box): Said => saidIn(phrases, box);
-  const candidates = judgedOn(page, whole, EDGES, media, blobs, saidOf).map((each): SaidCandidate => ({ ...each, said: saidOf(each.box) }));
+  const candidates = judgedOn(page, whole, EDGES, media, blobs, saidOf).map((each) =>
+    withDeclarationInside({ ...each, said: saidOf(each.box) }, phrases),
+  );
   const chosen = choose(candidates.filter((each) => !isNamedOtherwise(each.said)));
   const named = candidates.filter((each) => isNamedOtherwise(each.said));
   const others = candidates.filter((each) => !named.includes(each));
@@ -83,7 +86,9 @@ const isNamedOtherwise = ({ names, labelWords }: Said): boolean =>
 async function settle(likely: readonly Likely[], rivals: readonly Judged[], all: All, facts: PageFacts): Promise<Survey> {
   const { page, blobs, phrases, readCodes } = facts;
   const own = said(phrases).names.find(({ kind, heading }) => heading && kind !== 'return-label');
-  const weighed = await Promise.all(likely.map((each) => weigh(each, own !== undefined || likely.length > 1, readCodes)));
+  const weighed = await Promise.all(
+    likely.map((each) => weigh(each, own !== undefined || likely.length > 1 || each.declares === true, readCodes)),
+  );
   const isEnough = ({ strength, label, codes }: Likeliest): boolean =>
     isLikeLabel(label, codes, facts) &&
     strength >= (own || label.fillsPaper || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
