@@ -40,8 +40,15 @@ export function addressBlocks(phrases: readonly Phrase[]): readonly AddressBlock
       if (open) open.push(line);
       else blocks.push([line]);
     }
-    return blocks.map((block) => ({ lines: block.map(({ phrase }) => phrase) })).filter(isAddress);
+    return blocks.flatMap((block) => addressesIn(block.map(({ phrase }) => phrase)));
   });
+}
+
+/** Sender and receiver may stand below each other with no more than a line's gap between them: a block ends where it and what follows are an address each. */
+function addressesIn(lines: readonly Phrase[]): readonly AddressBlock[] {
+  const end = lines.findIndex((_, at) => isAddress({ lines: lines.slice(0, at) }) && isAddress({ lines: lines.slice(at) }));
+  if (end > 0) return [{ lines: lines.slice(0, end) }, ...addressesIn(lines.slice(end))];
+  return isAddress({ lines }) ? [{ lines }] : [];
 }
 
 function follows(above: Line | undefined, line: Line): boolean {

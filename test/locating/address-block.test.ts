@@ -46,6 +46,12 @@ describe('addressBlocks', () => {
     expect(addressBlocks([...block(two), ...block(two, { x: 220, size: 8 })])).toHaveLength(2);
   });
 
+  it('counts each of two below each other in one column', () => {
+    const sender = ['Von', 'Holzspiel Querwald', 'Am Probemühlbach 12', '00158 Probemühle'];
+    expect(count([...sender, 'An', 'Egon Scheinbar', 'Luftschlossweg 9', '00304 Luftschlossen'])).toBe(2);
+    expect(count([...sender, 'Egon Scheinbar', '555-0102', 'Nirgendland'])).toBe(1);
+  });
+
   it('finds one that is turned', () => {
     const turned = block(['Ada Invented', '14 Sample Lane', 'Larch Halt EX 00187']).map((phrase): Phrase => ({
       ...phrase,
