@@ -78,6 +78,52 @@ describe('said', () => {
     expect(said([phrase('Give it to the neighbour on the left')]).labelWords).toBe(0);
   });
 
+  it.each([
+    ['Von', 'Sendungsnr. XX 9059 9617'],
+    ['De :', 'N° de suivi 3397 0021'],
+    ['Remite', 'Nº de envío PS 7426 8975'],
+    ['Da', 'Numero di spedizione 88 120 331'],
+    ['Van', 'Zendingsnummer 3SEX 0112'],
+    ['De', 'Código de rastreio PX 123 004'],
+    ['Adresat', 'Nr przesyłki TB 3897 0834'],
+    ['Od:', 'Číslo zásilky 4400 1283'],
+    ['Från', 'Kolli-ID 3733 2107'],
+    ['Til', 'Sporingsnummer 70 7200 114'],
+    ['Lähettäjä', 'Lähetystunnus JJEX 3300'],
+    ['Saatja', 'Kaal 2,1 kg'],
+    ['Sūtītājs', 'Svars 2,1 kg'],
+    ['Siuntėjas', 'Siuntos numeris 0081 3321'],
+    ['Feladó', 'Csomagszám: 7731 0028'],
+    ['Expeditor', 'Greutate: 2,1 kg'],
+    ['Pošiljatelj', 'Teža 2,1 kg'],
+    ['Από', 'Αριθμός αποστολής EX 991'],
+    ['Від кого', 'Відправник', 'Номер посилки 2045 0001'],
+    ['Кому', 'Номер отправления 2045 0001'],
+    ['Подател', 'Тегло 2,1 кг'],
+    ['Kimden', 'Takip no 2031 7781'],
+    ['נמען', 'משקל 2.1'],
+    ['المستلم', 'الوزن 2.1'],
+    ['ผู้รับ', 'น้ำหนัก 2.1'],
+    ['Người nhận', 'Mã vận đơn 88120'],
+    ['ご依頼主', '追跡番号 4400-1283'],
+    ['收件', '运单号 88120331'],
+    ['받는 분', '운송장번호 4400-1283'],
+  ])("knows a label's words in many languages: %s, %s", (...lines) => {
+    expect(said([...lines.map((line) => phrase(line)), BODY]).labelWords).toBeGreaterThanOrEqual(2);
+  });
+
+  it('takes the commonest words for from and to only where they stand alone', () => {
+    expect(said([phrase('Von:'), phrase('AN'), BODY]).labelWords).toBe(2);
+    expect(said([phrase('An apple a day'), phrase('Von Hand gemacht'), phrase('Do it'), phrase('De luxe')]).labelWords).toBe(0);
+  });
+
+  it.each(['Potwierdzenie dla nadawcy', 'Absenderbeleg', 'Avsändarens kopia', 'Lähettäjän kappale', 'Feladóvevény', 'Расписка', '寄件联'])(
+    'is a receipt in many languages: %s',
+    (title) => {
+      expect(said([phrase(title, 14), BODY]).names[0]?.kind).toBe('receipt');
+    },
+  );
+
   it('counts the characters of what is written', () => {
     expect(said([])).toEqual({ names: [], labelWords: 0, characters: 0 });
     expect(said([phrase('abc'), phrase('de')]).characters).toBe(5);
