@@ -20,7 +20,7 @@ export function isLikeLabel(label: SaidCandidate, codes: readonly Code[] | undef
     hasOwn(label, codes) &&
     (label.declares !== true || (codes ?? []).some(isTrackingLike)) &&
     (label.codes.length > 0 || (codes ?? []).length > 0) &&
-    speaksAgainst(label, facts.page, facts.phrases) === undefined &&
+    speaksAgainst(label, facts) === undefined &&
     (isMoreThanPaper(label, codes, facts.phrases) || !isAlone(label, facts.blobs)) &&
     !(label.fillsPaper === true && label.declares !== true && hasItems(label.box, facts.phrases)) &&
     (label.said.labelWords >= 2 || !isHollow(label.box, facts.blobs)) &&

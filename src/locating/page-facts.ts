@@ -1,5 +1,5 @@
 import type { Box } from '../geometry/box.js';
-import type { Code, SourcePage } from '../reading/source.js';
+import type { Code, SourcePage, Word } from '../reading/source.js';
 import type { Phrase } from '../reading/word-lines.js';
 import type { Judged } from './candidate.js';
 import type { Said } from './kind-of-words.js';
@@ -13,6 +13,15 @@ export interface PageFacts {
   readonly blobs: readonly Box[];
   readonly phrases: readonly Phrase[];
   readonly readCodes: ReadCodes;
+  /** Parts of the page whose words were read out of its picture. */
+  readonly pictures?: readonly Box[];
+}
+
+/** What was read out of the picture of a page. */
+export interface ReadPictures {
+  /** Where it was read, pt. */
+  readonly boxes: readonly Box[];
+  readonly words: readonly Word[];
 }
 
 /** A candidate with what its own words say that it is. */

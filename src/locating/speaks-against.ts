@@ -1,18 +1,18 @@
 import { area, contains, grow, intersection, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { SourcePage } from '../reading/source.js';
-import type { Phrase } from '../reading/word-lines.js';
 import { addressBlocks } from './address-block.js';
 import { sizeOf } from './candidate.js';
 import { WRITING } from './kind-of-words.js';
-import type { SaidCandidate } from './page-facts.js';
+import type { PageFacts, SaidCandidate } from './page-facts.js';
+import { hasCarriersBars } from './unmistakable.js';
 import { folded } from './vocabulary.js';
 
 /** A picture over more than this share of a region is what stands there; the words are added to it. */
 const PICTURED = 0.5;
 const NOWHERE: Box = { x: 0, y: 0, width: 0, height: 0 };
 /** The caption of a figure stands at most this far from it, pt (15 mm). */
-const CAPTION = mmToPt(15);
+export const CAPTION = mmToPt(15);
 /** `Figure 1`, also within what was taken for the label. From memory but for English, German and French; folded. */
 const FIGURE = /^(?:figure|fig|abbildung|abb|bild|figura|figur|afbeelding|afb|rysunek|rys|obrazek|obr|kuva|abra|рис|εικ)\.?\s*\d/;
 /** `it looks like this example:` beside it. From memory as above. */
@@ -20,22 +20,31 @@ const EXAMPLE = /\b(?:example|exemple|beispiel|ejemplo|esempio|voorbeeld|exempel
 /** UPU S10, perhaps in groups. */
 const S10 = /\b[A-Z]{2} ?\d{3} ?\d{3} ?\d{2} ?\d ?[A-Z]{2}\b/;
 
+type Asked = Pick<PageFacts, 'page' | 'phrases' | 'pictures'>;
+
 /**
  * What speaks against a candidate whose words can be read: nobody's address stands on it, or one and nothing else of a label (a second address, one of its words, a second
  * code, an international number); or a caption calls it a figure. Undefined when nothing does; a picture without words isn't asked.
  */
-export function speaksAgainst(label: SaidCandidate, page: SourcePage, phrases: readonly Phrase[]): string | undefined {
+export function speaksAgainst(label: SaidCandidate, { page, phrases, pictures = [] }: Asked): string | undefined {
   const { box, codes, said } = label;
   const caption = phrases.find(({ text, box: at }) => {
     if (intersection(grow(box, CAPTION), at) === undefined) return false;
     return FIGURE.test(folded(text)) || (!contains(box, at, 2) && EXAMPLE.test(folded(text)));
   });
   if (caption) return `the words beside the ${sizeOf(label)} call it a figure or an example`;
-  if (said.characters < WRITING || isPicture(box, page)) return undefined;
+  const isRead = pictures.some((read) => intersection(read, box) !== undefined);
+  if (said.characters < WRITING || (isPicture(box, page) && !isRead)) return undefined;
   const inside = phrases.filter((phrase) => contains(box, phrase.box, 2));
   const addresses = addressBlocks(inside).length;
   if (addresses === 0) return `no address stands on the ${sizeOf(label)}`;
-  const hasMore = addresses > 1 || said.labelWords > 0 || codes.length > 1 || inside.some(({ text }) => S10.test(text));
+  // A picture's second address may be too small to be read.
+  const hasMore =
+    (isRead && hasCarriersBars(label)) ||
+    addresses > 1 ||
+    said.labelWords > 0 ||
+    codes.length > 1 ||
+    inside.some(({ text }) => S10.test(text));
   return hasMore ? undefined : `an address stands on the ${sizeOf(label)}, but nothing else of a label`;
 }
 

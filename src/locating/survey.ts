@@ -13,7 +13,8 @@ import { said, saidIn, WRITING, type Said, type SaidName } from './kind-of-words
 import { leftBehind } from './left-behind.js';
 import { outdoneLabel, repeatedNumber } from './larger-copy.js';
 import { hasItems, hasOwn, isLikeLabel } from './own-evidence.js';
-import type { PageFacts, ReadCodes, SaidCandidate } from './page-facts.js';
+import type { PageFacts, ReadCodes, ReadPictures, SaidCandidate } from './page-facts.js';
+import { readingWords } from './reading-words.js';
 import { restOf, type Rest } from './rest.js';
 import { speaksAgainst } from './speaks-against.js';
 import { hasMainBars, isTrackingLike, strengthOf } from './strength.js';
@@ -57,9 +58,14 @@ export function survey(page: SourcePage, media: Media, readCodes: ReadCodes): Pr
 }
 
 async function surveyPage(page: SourcePage, media: Media, readCodes: ReadCodes): Promise<Survey> {
+  const pictures: ReadPictures = { boxes: [], words: [] };
+  return readingWords(page, readCodes, pictures, (read) => surveyWith(page, media, readCodes, read));
+}
+
+async function surveyWith(page: SourcePage, media: Media, readCodes: ReadCodes, read: ReadPictures): Promise<Survey> {
   const blobs = inkBlobs(page.ink());
   if (blobs.length === 0) return { kind: 'blank' };
-  const phrases = phrasesOf(page.words());
+  const phrases = phrasesOf([...page.words(), ...read.words]);
   const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
   const saidOf = (box: Box): Said => saidIn(phrases, box);
   const candidates = judgedOn(page, whole, EDGES, media, blobs, saidOf).map((each) =>
@@ -68,7 +74,7 @@ async function surveyPage(page: SourcePage, media: Media, readCodes: ReadCodes):
   const chosen = choose(candidates.filter((each) => !isNamedOtherwise(each.said)));
   const named = candidates.filter((each) => isNamedOtherwise(each.said));
   const others = candidates.filter((each) => !named.includes(each));
-  return settle(chosen.labels, chosen.rivals, { named, others }, { page, blobs, phrases, readCodes });
+  return settle(chosen.labels, chosen.rivals, { named, others }, { page, blobs, phrases, readCodes, pictures: read.boxes });
 }
 
 /** Every candidate of a page: those that call themselves something else than a label, and the others, good or bad. */
@@ -97,7 +103,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
   if (sure.length === 0) {
     const [first] = weak;
     if (first && (!own || first.strength >= LABEL))
-      return doubtful(speaksAgainst(first.label, page, phrases) ?? `the ${sizeOf(first.label)} has little of a label`, [first.label]);
+      return doubtful(speaksAgainst(first.label, facts) ?? `the ${sizeOf(first.label)} has little of a label`, [first.label]);
     if (own) return await namedPage(own, all, facts);
     // Coarse matrix codes have no texture: the page is read before anyone calls it a page without codes.
     const whole = { x: 0, y: 0, width: page.width, height: page.height };

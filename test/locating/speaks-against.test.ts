@@ -14,7 +14,7 @@ async function against(draw: (page: Drawing) => unknown): Promise<string | undef
   draw(drawing);
   const page = await drawnPage(drawing);
   const phrases = phrasesOf(page.words());
-  return speaksAgainst({ box: BOX, edge: 'frame', codes: [], score: 1, evidence: [], said: saidIn(phrases, BOX) }, page, phrases);
+  return speaksAgainst({ box: BOX, edge: 'frame', codes: [], score: 1, evidence: [], said: saidIn(phrases, BOX) }, { page, phrases });
 }
 const address = (d: Drawing, y = 120): Drawing => {
   d.block(60, y, ADDRESS, { size: 12 });

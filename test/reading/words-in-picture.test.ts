@@ -1,16 +1,19 @@
 import { describe, expect, it } from 'vitest';
-import { contains } from '../../src/geometry/box.js';
-import type { Turn } from '../../src/geometry/placement.js';
-import { charactersByTurn } from '../../src/reading/words-in-picture.js';
+import { contains, intersection } from '../../src/geometry/box.js';
+import { TURNS, type Turn } from '../../src/geometry/placement.js';
+import { wordsInPicture } from '../../src/reading/words-in-picture.js';
 import { uprightTurn } from '../../src/locating/upright.js';
 import { openSource } from '../../src/batch/open-source.js';
 import { LAYOUTS } from '../samples/layouts.js';
-import { sample } from '../samples/sample.js';
+import { sample, type Layout } from '../samples/sample.js';
+
+function ruled(): Layout {
+  const layout = LAYOUTS.find(({ name }) => name === 'letter-ruled-cells');
+  return layout ?? expect.fail('no such layout');
+}
 
 async function pictureLabel(turn: Turn) {
-  const layout = LAYOUTS.find(({ name }) => name === 'letter-ruled-cells');
-  if (!layout) throw new Error('no such layout');
-  const made = await sample(layout, 'bilevel', turn);
+  const made = await sample(ruled(), 'bilevel', turn);
   const document = await openSource(made.bytes);
   const label = made.expected.pages[0]?.labels[0];
   if ('refused' in document || !label) throw new Error(made.name);
@@ -21,14 +24,32 @@ describe('words in a picture', () => {
   it('are read the right way up, and next to none of them any other way', { timeout: 60_000 }, async () => {
     const { document, page, label } = await pictureLabel(180);
     const raster = page.render(label.box, 150 / 72);
-    const characters = await charactersByTurn(
-      raster,
-      label.codes.map(({ box }) => box),
-    );
-    const right = characters.get(label.turn) ?? 0;
-    expect(right).toBeGreaterThan(50);
-    for (const [turn, read] of characters) if (turn !== label.turn) expect(read).toBeLessThan(right / 4);
+    const codes = label.codes.map(({ box }) => box);
+    const right = await wordsInPicture(raster, codes, label.turn);
+    expect(right.sure).toBeGreaterThan(50);
+    expect(right.unsure).toBeLessThan(right.sure / 4);
+    for (const turn of TURNS.filter((each) => each !== label.turn))
+      expect((await wordsInPicture(raster, codes, turn)).sure).toBeLessThan(right.sure / 4);
     document.close();
+  });
+
+  it.each(TURNS)('stand where they are on a page turned by %d°, and run as they do', { timeout: 60_000 }, async (turn) => {
+    const { document, page, label } = await pictureLabel(turn);
+    const vector = await openSource((await sample(ruled(), 'vector', turn)).bytes);
+    if ('refused' in vector) throw new Error('vector');
+    const { words } = await wordsInPicture(page.render(label.box, 150 / 72), [], label.turn);
+    const drawn = vector.page(1).words();
+    const long = words.filter(({ text }) => text.length > 5 && drawn.some((own) => own.text === text));
+    expect(long.length).toBeGreaterThan(5);
+    for (const read of long) {
+      const own = drawn.filter(({ text, box }) => text === read.text && intersection(read.box, box) !== undefined);
+      expect(
+        own.map((each) => each.turn),
+        read.text,
+      ).toContain(read.turn);
+    }
+    document.close();
+    vector.close();
   });
 
   it('tell which way is up where no code does', { timeout: 60_000 }, async () => {

@@ -1,0 +1,48 @@
+import { grow, intersection, type Box } from '../geometry/box.js';
+import type { SourcePage } from '../reading/source.js';
+import { phrasesOf } from '../reading/word-lines.js';
+import { sizeOf } from './candidate.js';
+import { saidIn, WRITING } from './kind-of-words.js';
+import { putRight } from './misread.js';
+import type { ReadCodes, ReadPictures } from './page-facts.js';
+import { isLegible, readPicture } from './read-picture.js';
+import { CAPTION } from './speaks-against.js';
+import type { Survey } from './survey.js';
+import { isUnmistakable, isWhole, looksLikeLabel } from './unmistakable.js';
+
+/**
+ * A page as it is seen once the words are known of each label on it that is a picture and has no more of a label than other papers have: a voucher, a
+ * receipt or a form may look like one, and only its words tell. A picture that nobody can read is held.
+ */
+export async function readingWords(
+  page: SourcePage,
+  readCodes: ReadCodes,
+  read: ReadPictures,
+  survey: (read: ReadPictures) => Promise<Survey>,
+): Promise<Survey> {
+  const seen = await survey(read);
+  if (seen.kind !== 'labels') return seen;
+  const phrases = phrasesOf([...page.words(), ...read.words]);
+  const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
+  const boxes = [...read.boxes];
+  const words = [...read.words];
+  for (const label of seen.labels) {
+    if (saidIn(phrases, label.box).characters >= WRITING || read.boxes.some((box) => intersection(box, label.box))) continue;
+    const codes = await readCodes(label.box);
+    if (isUnmistakable(label, codes, page)) continue;
+    // A figure is smaller than a label; its caption stands beside it, and is read in whole when more is read than where it begins.
+    const around = isWhole(label) ? label.box : (intersection(grow(label.box, 2 * CAPTION), whole) ?? label.box);
+    const own = await readPicture(page, around, codes);
+    boxes.push(label.box);
+    if (isLegible(own)) words.push(...putRight(own.words).filter((word) => isBeside(word.box, label.box, seen.labels)));
+    else if (!looksLikeLabel(label, codes, page)) {
+      const why = `no words could be read on the ${sizeOf(label)}, and its codes alone don't say that it is a label`;
+      return { kind: 'doubtful', why, candidates: [label] };
+    }
+  }
+  return words.length === read.words.length ? seen : readingWords(page, readCodes, { boxes, words }, survey);
+}
+
+/** Whether something is not in another label than its own. */
+const isBeside = (box: Box, own: Box, labels: readonly { readonly box: Box }[]): boolean =>
+  labels.every((other) => other.box === own || intersection(other.box, box) === undefined);
