@@ -21,9 +21,10 @@ const INSET = 3;
  * @param phrases of the whole page
  */
 export function withDeclarationInside(candidate: SaidCandidate, phrases: readonly Phrase[]): SaidCandidate {
-  const { box, edge, said: says } = candidate;
+  const { box, edge, ruled, said: says } = candidate;
   const [name] = says.names;
-  if (name?.kind !== 'customs-form' || !hasMainBars(candidate) || (edge === 'ink' && !fillsSize(box.width, box.height))) return candidate;
+  if (name?.kind !== 'customs-form' || !hasMainBars(candidate) || (edge === 'ink' && !ruled && !fillsSize(box.width, box.height)))
+    return candidate;
   const inside = phrases.filter((phrase) => contains(box, phrase.box, 2));
   const titles = inside.filter(({ text }) => isTitle(text));
   const turn = titles[0]?.turn;

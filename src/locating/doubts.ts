@@ -1,9 +1,9 @@
 import { grow, intersection, near, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
-import type { Code, SourcePage } from '../reading/source.js';
+import type { Code } from '../reading/source.js';
 import { severalAnswers, sizeOf, type Judged } from './candidate.js';
 import { sameBox, type Chosen } from './choose.js';
-import { goesOnWith } from './filled-out.js';
+import { goesOnWith, type Beside } from './filled-out.js';
 import { HAIR } from './gather.js';
 import { distance } from './judge.js';
 import { fillsMostOf, fillsSize, isKnownSize, isScaledSize } from './label-sizes.js';
@@ -49,8 +49,8 @@ export interface Likely {
 }
 
 /** Everything that isn't sure about a page, each place of it once; none when all labels are sure. */
-export function doubtsOf({ labels, rivals, unsure, unlike, ticked }: Likely, page: SourcePage, blobs: readonly Box[]): readonly Doubt[] {
-  const cut = labels.filter((label) => label.edge === 'ink' && goesOnWith(label, page, blobs, boxesBut(labels, label.box)).length > 0);
+export function doubtsOf({ labels, rivals, unsure, unlike, ticked }: Likely, around: Omit<Beside, 'units'>): readonly Doubt[] {
+  const cut = labels.filter((label) => label.edge === 'ink' && goesOnWith(label, around, boxesBut(labels, label.box)).length > 0);
   const byRivals = labels.flatMap((label): readonly Doubt[] => {
     const answers = [label, ...rivals.filter((rival) => intersection(label.box, rival.box))];
     return answers.length > 1 ? [{ why: severalAnswers(answers), answers: answers.filter((each) => !cut.includes(each)) }] : [];
@@ -63,7 +63,7 @@ export function doubtsOf({ labels, rivals, unsure, unlike, ticked }: Likely, pag
     })),
     ...unsure.map((each) => ({ why: `the ${sizeOf(each)} beside the label may be one, too`, answers: [each] })),
     ...cut.map((label) => {
-      const inkBeside = (box: Box): readonly Box[] => goesOnWith({ ...label, box }, page, blobs, boxesBut(labels, label.box));
+      const inkBeside = (box: Box): readonly Box[] => goesOnWith({ ...label, box }, around, boxesBut(labels, label.box));
       return {
         why: `the ${sizeOf(label)} may go on: more ink stands in line with it`,
         answers: [{ ...label, box: goneOn(label.box, inkBeside, boxesBut(cut, label.box)) }],

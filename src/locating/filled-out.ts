@@ -74,12 +74,11 @@ export function freeInk(part: Box, blobs: readonly Box[], units: readonly Box[],
 
 /**
  * The ink with which a part may go on: it keeps to its width or its height within reach, is in no other label, stands for
- * itself nowhere, is in no block that makes it larger than any label, no fold or cut line parts the two, and no rules from side to side show that it ends there. Such a box has nothing that shows its edge there. Of one that fills a known size only the next line is within reach.
+ * itself nowhere, is in no block that makes it larger than any label, nor in one that says what it is or behind it, no fold or cut line parts the two, and no rules from side to side show that it ends there. Such a box has nothing that shows its edge there. Of one that fills a known size only the next line is within reach.
  */
 export function goesOnWith(
   { box: part, ruled }: Pick<Candidate, 'box' | 'ruled'>,
-  page: SourcePage,
-  blobs: readonly Box[],
+  { page, blobs, said }: Omit<Beside, 'units'>,
   others: readonly Box[],
 ): readonly Box[] {
   const isFilled = fillsSize(part.width, part.height) || fillsMostOf(part.width, part.height);
@@ -92,13 +91,14 @@ export function goesOnWith(
     });
   const ways = ruled ? [ruled === 'level'] : [true, false];
   const free = freeInk(part, blobs, [...closedUnits(page, blobs), ...others], dividers);
-  const blocks = merge(free, NEXT_LINE, dividers).filter((block) => isLabelSized(union([part, block]) ?? part));
-  return free.filter(
-    (blob) =>
-      ways.some((alongY) => isInLine(part, blob, alongY) && apart(part, blob, alongY) <= reach) &&
-      blocks.some((block) => contains(block, blob)) &&
-      !isParted(blob),
-  );
+  const isNear = (blob: Box): boolean => ways.some((alongY) => isInLine(part, blob, alongY) && apart(part, blob, alongY) <= reach);
+  const likely = free.filter((blob) => isNear(blob) && !isParted(blob));
+  if (likely.length === 0) return [];
+  const blocks = merge(free, NEXT_LINE, dividers);
+  const own = blocks.filter((block) => isLabelSized(union([part, block]) ?? part));
+  const named = blocks.filter((block) => said(block).names.length > 0);
+  const isBehind = (blob: Box): boolean => named.some((block) => intersection(union([part, blob]) ?? part, block) !== undefined);
+  return likely.filter((blob) => own.some((block) => contains(block, blob)) && !isBehind(blob));
 }
 
 /** The part with the nearest ink beside it, one after the other, until both together fill a known size. */

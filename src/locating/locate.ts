@@ -53,8 +53,10 @@ export function judgedOn(
   const around = { blobs: ink, codes, words: page.words(), owners: owners.map(({ box }) => box), paper: page };
   const judged = withoutAround(gathered.flatMap((candidate) => judge(candidate, around) ?? []));
   const pages = judged.filter((each) => each.edge === 'page');
-  return pages.length > 0 ? pages : withShownEdges(withoutParts(judged), blobs, units, (box) => edgeShows(page, box));
+  return pages.length > 0 ? pages : withShownEdges(withoutParts(judged, said ?? saysNothing), blobs, units, (box) => edgeShows(page, box));
 }
+
+const saysNothing = (): Said => ({ names: [], labelWords: 0, characters: 0 });
 
 /** Where there is a label of an ordinary size, what fills the paper around it is none. */
 function withoutAround(judged: readonly Judged[]): readonly Judged[] {

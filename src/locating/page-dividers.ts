@@ -9,6 +9,8 @@ import { runningLines } from './running-lines.js';
 
 /** A page with a side shorter than this (pt) is a label's own paper. */
 const LARGER = mmToPt(140);
+/** On one with a side longer than this (pt, 165 mm) a dashed line across parts a label from what is to be torn off. */
+const LONGER = mmToPt(165);
 /** A rule from edge to edge divides a page; this near (pt) to both edges. */
 const EDGE_TO_EDGE = mmToPt(12);
 /** A dashed line is one to cut or fold along when it goes this share of the way across the page … */
@@ -23,7 +25,7 @@ const cache = new WeakMap<SourcePage, readonly Box[]>();
 
 /**
  * The rules that divide a page larger than any label: cut and fold lines from edge to edge, or dashed and nearly so, with the scissors and the words
- * that stand in them; and the lines that a browser prints at its head and foot. Pt. Each page is looked at once.
+ * that stand in them, and those where a tab is torn off long label paper; and the lines that a browser prints at its head and foot. Pt. Each page is looked at once.
  */
 export function pageDividers(page: SourcePage): readonly Box[] {
   let dividers = cache.get(page);
@@ -32,8 +34,9 @@ export function pageDividers(page: SourcePage): readonly Box[] {
 }
 
 function findDividers(page: SourcePage): readonly Box[] {
-  if (Math.min(page.width, page.height) < LARGER) return [];
-  const lines = linesOf(page);
+  const isLabelPaper = Math.min(page.width, page.height) < LARGER;
+  if (isLabelPaper && Math.max(page.width, page.height) < LONGER) return [];
+  const lines = linesOf(page).filter(({ level, dashed }) => !isLabelPaper || (dashed && level === page.height > page.width));
   const whole = lines.filter(({ box, level }) =>
     level
       ? box.x <= EDGE_TO_EDGE && right(box) >= page.width - EDGE_TO_EDGE

@@ -119,7 +119,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
   );
   const ticked = labels.filter(({ said: { characters }, box }) => characters < WRITING && tickBoxes(page.ink(), blobs, box).length > 0);
   const likelyLabels = { labels, rivals, unsure: unsure.map(({ label }) => label), unlike: unlikeBest(sure), ticked };
-  const inSight = doubtsOf(likelyLabels, page, blobs);
+  const inSight = doubtsOf(likelyLabels, { page, blobs, said: (box) => saidIn(phrases, box) });
   const behind = await leftBehind(
     [...labels, ...inSight.flatMap(({ answers }) => answers)].map(({ box }) => box),
     facts,
@@ -179,7 +179,8 @@ async function namedPage(name: SaidName, { named, others }: All, { page, readCod
 /** A label that holds its own customs declaration is called by it: in a frame of its own, with large bars that say a parcel's number. */
 async function declaredLabel(candidates: readonly SaidCandidate[], readCodes: ReadCodes): Promise<SaidCandidate | undefined> {
   for (const each of candidates) {
-    if (each.edge === 'ink' || each.edge === 'page' || each.said.names[0]?.kind !== 'customs-form' || !hasMainBars(each)) continue;
+    if ((each.edge === 'ink' && !each.ruled) || each.edge === 'page' || each.said.names[0]?.kind !== 'customs-form' || !hasMainBars(each))
+      continue;
     if ((await readCodes(each.box)).some(isTrackingLike)) return each;
   }
   return undefined;

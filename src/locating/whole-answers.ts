@@ -1,27 +1,66 @@
-import { contains } from '../geometry/box.js';
+import { area, bottom, contains, right, type Box } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
 import type { Judged } from './candidate.js';
 import { LEAST } from './choose.js';
 import { NEXT_LINE } from './filled-out.js';
+import type { Said } from './kind-of-words.js';
 import { isKnownSize, isScaledSize } from './label-sizes.js';
 import { WIDER } from './ruled-stacks.js';
 
+/** Wider white between a label's own parts is rare, pt (15 mm; common practice, no source). */
+const CLEAR = mmToPt(15);
+/** What is added to a part of a label is less than this share of the whole. */
+const LEAST_PART = 0.7;
+/** The whole is no wider than its part, or no higher, to this much (pt). */
+const IN_LINE = 4;
+
 /**
- * Ink inside a better answer is a part of it: inside rules from side to side, inside a picture of a label's size, and where no more than a line's white
- * lies between it and the rest. Rules inside a frame or a picture are its own.
+ * Ink inside a better answer is a part of it: inside rules from side to side, inside a picture of a label's size, and where less white lies between it and
+ * the rest than around the whole. Rules inside a frame or a picture are its own.
+ * @param said what the words in a part of the page say that it is
  */
-export function withoutParts(judged: readonly Judged[]): readonly Judged[] {
+export function withoutParts(judged: readonly Judged[], said: (part: Box) => Said): readonly Judged[] {
   const likely = judged.filter(({ score }) => score >= LEAST);
   const edged = likely.filter(({ edge }) => edge === 'frame' || edge === 'picture');
   const stacks = likely.filter(({ ruled, box }) => ruled && !edged.some((each) => contains(each.box, box, 2)));
   const pictures = likely.filter(({ edge, box }) => edge === 'picture' && (isKnownSize(box) || isScaledSize(box.width, box.height)));
   const isPart = (part: Judged): boolean =>
     stacks.some(({ box }) => contains(box, part.box, 2)) ||
-    [...pictures, ...likely.filter((whole) => whole.edge === 'ink' && goesOnInLine(part, whole))].some(
+    [...pictures, ...likely.filter((whole) => whole.edge === 'ink' && goesOnInLine(part, whole, said))].some(
       ({ box, codes }) => contains(box, part.box, 2) && codes.length === part.codes.length,
     );
-  return judged.filter((each) => (each.ruled ? stacks.includes(each) : each.edge !== 'ink' || !isPart(each)));
+  const isPartOfStack = (part: Judged): boolean => stacks.some((whole) => goesOnInLine(part, whole, said));
+  return judged.filter((each) => (each.ruled ? stacks.includes(each) && !isPartOfStack(each) : each.edge !== 'ink' || !isPart(each)));
 }
 
-/** Whether the white beside a part of a label is a line's, and there is clearly more beside the whole. */
-const goesOnInLine = (part: Judged, whole: Judged): boolean =>
-  whole !== part && (part.clear ?? Infinity) <= NEXT_LINE && (whole.clear ?? Infinity) >= WIDER * (part.clear ?? Infinity);
+/** Whether there is clearly more white beside the whole than beside a part of it: a line's, or a little more in line with it where the whole is the likelier size. */
+function goesOnInLine(part: Judged, whole: Judged, said: (part: Box) => Said): boolean {
+  const white = part.clear ?? Infinity;
+  if (whole === part || !contains(whole.box, part.box, 2) || (whole.clear ?? Infinity) < WIDER * white) return false;
+  if (white <= NEXT_LINE) return true;
+  const added = addedInLine(part.box, whole.box);
+  return (
+    white <= CLEAR &&
+    whole.score >= part.score &&
+    area(part.box) >= LEAST_PART * area(whole.box) &&
+    added.length > 0 &&
+    added.every((strip) => said(strip).names.length === 0)
+  );
+}
+
+/** What a whole has beyond a part of the same width or height; nothing where it has neither. */
+function addedInLine(part: Box, whole: Box): readonly Box[] {
+  const strips: readonly Box[] =
+    Math.abs(part.width - whole.width) <= IN_LINE
+      ? [
+          { ...whole, height: part.y - whole.y },
+          { ...whole, y: bottom(part), height: bottom(whole) - bottom(part) },
+        ]
+      : Math.abs(part.height - whole.height) <= IN_LINE
+        ? [
+            { ...whole, width: part.x - whole.x },
+            { ...whole, x: right(part), width: right(whole) - right(part) },
+          ]
+        : [];
+  return strips.filter(({ width, height }) => width > 0 && height > 0);
+}

@@ -20,6 +20,9 @@ describe('addressBlocks', () => {
     [['Musterfrau', 'Beispielgasse 4', '00210 Ersonnenhausen', 'Nirgendland']],
     [['Solfrid Oppdiktet', 'Prøvebakken 15', '0081 Liksomnes']],
     [['Ada Invented', 'The Old Mill', 'Larch Halt 00187']],
+    [['Rufus Sampleton', '641 E Mockingboard Ave', 'Mockton, EX 00532']],
+    [['Rufus Sampleton', '12041 Mockingboard Ave', 'Mockton, EX 00532']],
+    [['A. Sample', '3/12 Example Street', 'Mockton EX 0053']],
     [['見本 花子', '見本県見本市見本町1-2', '000-0001']],
   ])('finds %j', (lines) => {
     expect(count(lines)).toBe(1);
@@ -28,6 +31,7 @@ describe('addressBlocks', () => {
   it.each([
     [['From 19:30', 'To 22:00', 'Row F  Seat 12', 'Admit one']],
     [['2 x Mug, blue', '1 x Bowl', 'Order 6337-6256']],
+    [['24/11/2020 19:30', '17 Example Marsh Street', 'SHIP TO: Rufus Sampleton', 'REF 1 JS275981']],
     [['Serial no 2026 0410 7733', 'Input 230 V 50 Hz', 'Weight 41 kg']],
     [['A. Sample', 'Member since 2021', 'Member no 4400 1827 3391']],
     [['9261290100130435082878']],

@@ -5,7 +5,7 @@ import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from '../../
 import type { Code, SourcePage } from '../../src/reading/source.js';
 import { drawnPage } from '../reading/drawn-page.js';
 import { Drawing } from '../samples/drawing.js';
-import { inches, judged } from './judged.js';
+import { inches, judged, nothingSaid } from './judged.js';
 
 const ORIGIN = { x: 0, y: 0 };
 const number = (text: string): Code => ({
@@ -75,19 +75,30 @@ describe('doubts about a page', () => {
 
   it('are none when nothing is doubtful', async () => {
     const label = judged(LEFT, 1);
-    expect(doubtsOf({ labels: [label], rivals: [], unsure: [], unlike: undefined, ticked: [] }, await page(), [])).toEqual([]);
+    expect(
+      doubtsOf(
+        { labels: [label], rivals: [], unsure: [], unlike: undefined, ticked: [] },
+        { page: await page(), blobs: [], said: () => nothingSaid },
+      ),
+    ).toEqual([]);
   });
 
   it('name each place once, with every answer for it', async () => {
     const [label, rival, other] = [judged(LEFT, 0.8), judged(inches(0.2, 0.2, 4, 6.6), 0.79), judged(RIGHT, 0.8)];
-    const doubts = doubtsOf({ labels: [label, other], rivals: [rival], unsure: [], unlike: label, ticked: [] }, await page(), []);
+    const doubts = doubtsOf(
+      { labels: [label, other], rivals: [rival], unsure: [], unlike: label, ticked: [] },
+      { page: await page(), blobs: [], said: () => nothingSaid },
+    );
     expect(doubts).toEqual([{ why: 'more than one answer: frame 4.00×6.00 in or frame 4.00×6.60 in', answers: [label, rival] }]);
   });
 
   it('about ink that may go on give all of that ink as the one answer', async () => {
     const part = judged(inches(0.2, 1, 3.8, 4.2), 0.8, { edge: 'ink' });
     const [head, foot] = [inches(0.2, 0.5, 3.8, 0.3), inches(0.2, 5.6, 2, 0.2)];
-    const doubts = doubtsOf({ labels: [part], rivals: [], unsure: [], unlike: part, ticked: [] }, await page(), [part.box, head, foot]);
+    const doubts = doubtsOf(
+      { labels: [part], rivals: [], unsure: [], unlike: part, ticked: [] },
+      { page: await page(), blobs: [part.box, head, foot], said: () => nothingSaid },
+    );
     expect(doubts.map(({ why }) => why)).toEqual(['the ink 3.80×4.20 in may go on: more ink stands in line with it']);
     const [answer] = doubts[0]?.answers ?? [];
     expect((answer?.box.y ?? NaN) / 72).toBeCloseTo(0.5, 1);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Box } from '../../src/geometry/box.js';
+import { contains, type Box } from '../../src/geometry/box.js';
 import { filledOut, goesOnWith } from '../../src/locating/filled-out.js';
 import type { Said } from '../../src/locating/kind-of-words.js';
 import { blankPages } from '../steps/on-sample.js';
@@ -55,7 +55,7 @@ describe('ink far from what is nearly a label', () => {
 describe('goesOnWith', () => {
   const page = blankPages(612, 792).page(1);
   const goesOn = (of: Box, beside: readonly Box[], others: readonly Box[] = []): boolean =>
-    goesOnWith({ box: of }, page, [of, ...beside], others).length > 0;
+    goesOnWith({ box: of }, { page, blobs: [of, ...beside], said: () => nothing }, others).length > 0;
 
   it('is so where ink in line lies within reach of ink that fills no size', () => {
     expect(goesOn(inches(1, 1, 3.5, 4.6), [inches(1, 5.9, 2, 0.3)])).toBe(true);
@@ -77,9 +77,21 @@ describe('goesOnWith', () => {
     const part = inches(1, 1, 3.5, 4.6);
     expect(goesOn(part, lines)).toBe(true);
     expect(goesOn(part, [...lines, beside])).toBe(false);
-    const ruled = (how: 'level' | 'upright'): number => goesOnWith({ box: part, ruled: how }, page, [part, ...lines], []).length;
+    const ruled = (how: 'level' | 'upright'): number =>
+      goesOnWith({ box: part, ruled: how }, { page, blobs: [part, ...lines], said: () => nothing }, []).length;
     expect(ruled('level')).toBe(0);
     expect(ruled('upright')).toBe(3);
+  });
+
+  it('is not so for what says what it is, and for what stands behind that', () => {
+    const of = inches(1, 1, 3.5, 4.6);
+    const [heading, list] = [inches(1, 5.9, 2, 0.2), inches(1, 6.4, 2, 0.2)];
+    const said = (part: Box): Said =>
+      contains(part, heading) && part.height < 100
+        ? { ...nothing, names: [{ kind: 'instructions', words: 'how to', heading: true }] }
+        : nothing;
+    expect(goesOnWith({ box: of }, { page, blobs: [of, heading, list], said }, [])).toEqual([]);
+    expect(goesOnWith({ box: of }, { page, blobs: [of, inches(1, 5.7, 2, 0.05), heading, list], said }, [])).toHaveLength(1);
   });
 
   it('is so for ink that fills a size, too, where the next line of type would stand', () => {

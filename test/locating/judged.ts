@@ -1,8 +1,12 @@
 import type { Box } from '../../src/geometry/box.js';
 import { inToPt, mmToPt } from '../../src/geometry/length.js';
 import type { Candidate, Judged } from '../../src/locating/candidate.js';
+import type { Said } from '../../src/locating/kind-of-words.js';
 import type { CodeLikeArea } from '../../src/reading/code-like.js';
 import type { Word } from '../../src/reading/source.js';
+
+/** What a region without words says. */
+export const nothingSaid: Said = { names: [], labelWords: 0, characters: 0 };
 
 /** A box in inches: left, top, width, height. */
 export const inches = (x: number, y: number, width: number, height: number): Box => ({

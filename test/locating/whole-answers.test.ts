@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { mmToPt } from '../../src/geometry/length.js';
 import type { Judged } from '../../src/locating/candidate.js';
-import { withoutParts } from '../../src/locating/whole-answers.js';
-import { barsIn, inches, judged } from './judged.js';
+import type { Said } from '../../src/locating/kind-of-words.js';
+import { withoutParts as withoutPartsSaying } from '../../src/locating/whole-answers.js';
+import { barsIn, inches, judged, nothingSaid } from './judged.js';
+
+const withoutParts = (all: readonly Judged[]): readonly Judged[] => withoutPartsSaying(all, () => nothingSaid);
 
 const whole = inches(1, 1, 4, 6);
 const upper = inches(1, 1, 4, 4.5);
@@ -32,8 +35,18 @@ describe('withoutParts', () => {
     const near = part({ clear: mmToPt(2.5) });
     expect(withoutParts([near, of(mmToPt(6))])).toEqual([of(mmToPt(6))]);
     expect(withoutParts([near, of(mmToPt(3))])).toContainEqual(near);
-    const far = part({ clear: mmToPt(5) });
-    expect(withoutParts([far, of(mmToPt(9))])).toContainEqual(far);
+  });
+
+  it('leaves away what is little less than a likelier whole of its width, unless what is added says what it is', () => {
+    const most = judged(inches(1, 1, 4, 5.4), 0.7, { edge: 'ink', codes, clear: mmToPt(8) });
+    const of = (more: Partial<Judged>): Judged => judged(whole, 0.75, { edge: 'ink', codes, clear: mmToPt(20), ...more });
+    expect(withoutParts([most, of({})])).toEqual([of({})]);
+    for (const other of [of({ clear: mmToPt(9) }), of({ score: 0.65 }), of({ box: inches(1, 1, 4, 8) }), of({ box: inches(1, 1, 4.5, 6) })])
+      expect(withoutParts([most, other])).toContainEqual(most);
+    const slip: Said = { ...nothingSaid, names: [{ kind: 'packing-slip', words: 'packing slip', heading: true }] };
+    expect(withoutPartsSaying([most, of({})], ({ y }) => (y > most.box.y ? slip : nothingSaid))).toContainEqual(most);
+    const ruled = { ...most, ruled: 'level' } as const;
+    expect(withoutParts([ruled, of({ ruled: 'level' })])).toEqual([of({ ruled: 'level' })]);
   });
 
   it('leaves rules inside a frame or a picture to it', () => {
