@@ -8,6 +8,7 @@ import { CARRIERS, TUNING, UNSEEN } from './designs/content.js';
 import { inkBounds, pageSizes, renderGrey } from './kit/measure.js';
 import { FRESH } from './designs/fresh-words.js';
 import { SECOND } from './designs/second-words.js';
+import { FIFTH } from './designs/fifth-words.js';
 import { FOURTH } from './designs/fourth-words.js';
 import { THIRD } from './designs/third-words.js';
 import type { ForeignFile, Half, LabelTruth } from './load.js';
@@ -21,6 +22,7 @@ const SIZES: Partial<Record<Half, readonly [number, number]>> = {
   'second-sight': [15, 120],
   'third-sight': [16, 110],
   'fourth-sight': [25, 200],
+  'fifth-sight': [21, 160],
 };
 const DPI = 150;
 
@@ -97,7 +99,7 @@ describe('samples of foreign producers', () => {
   it('are unknown to the program and its recipes', () => {
     const words = [
       ...CARRIERS,
-      ...[TUNING, UNSEEN, FRESH, SECOND, THIRD, FOURTH].flatMap((each) => [...each.shops, ...each.people, ...each.marks]),
+      ...[TUNING, UNSEEN, FRESH, SECOND, THIRD, FOURTH, FIFTH].flatMap((each) => [...each.shops, ...each.people, ...each.marks]),
     ];
     const found = [...filesUnder('src'), ...filesUnder('recipes')].flatMap((path) => {
       const text = textOf(path).toLowerCase();

@@ -189,4 +189,6 @@ export const CARRIERS = [
   ...['Fennbrook', 'Tollivane', 'Gravelund', 'Pinderhaus', 'Oskarvik', 'Mellowick', 'Kestrelby', 'Zumbray'],
   ...['Brindlewick', 'Tamberline', 'Dornwald', 'Colisandre', 'Veltbode', 'Ostervang', 'Trevolto', 'Correvaz', 'Przesylnik', 'Halvorne'],
   ...['Marlowend', 'Postalba', 'Rijnkoerel', 'Skarvline'],
+  ...['Hollowpost', 'Vantreck', 'Kestrelo', 'Nordvik', 'Rapidelle', 'Zwaluw Express', 'Correluz', 'Svalpost', 'Poltrasa', 'Meridian Loop'],
+  ...['Quickquill', 'Postella', 'Ottermile', 'Gullhaven', 'Tarn & Tide', 'Fellbrook'],
 ] as const;

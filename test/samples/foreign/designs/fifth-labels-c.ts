@@ -10,7 +10,7 @@ export const quickquill: FourthDesign = (s, look) => {
   const v = (y: number): number => (y * h) / 420;
   const { label } = words;
   const art = begin(look).rect(1.25, 1.25, w - 2.5, h - 2.5, { line: 2.5, radius: 12 });
-  art.code('qr', `QQ|${parcel.order}|${parcel.tracking}|${parcel.postcode}`, 12, v(12), 84, v(84));
+  art.code('qr', `QQ|${parcel.order}|${parcel.tracking}|${parcel.postcode}`, 16, v(16), 80, v(80));
   art.text(108, v(34), parcel.order, { size: 22, bold: true, family: 'mono', fit: w - 120 });
   art.lines(108, v(54), ['quickquill', serviceOf(s, look), `${label.date} ${day}`, `${label.weight} ${parcel.weight}`], {
     size: 10,

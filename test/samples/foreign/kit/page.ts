@@ -40,7 +40,9 @@ export type Producer =
   | 'xetex'
   | 'r'
   | 'pillow'
-  | 'scan-pillow';
+  | 'scan-pillow'
+  | 'itext5'
+  | 'pdf-builder';
 export type Kind =
   'label' | 'return-label' | 'packing-slip' | 'customs' | 'instructions' | 'invoice' | 'advert' | 'blank' | 'pick-list' | 'other';
 export type Edge = 'frame' | 'cut' | 'picture' | 'ink' | 'page';

@@ -2,9 +2,10 @@ import type { Page } from './page.js';
 import type { Family, Shape } from './shapes.js';
 import { fontFile } from './server-fonts.js';
 
-export type JavaProducer = 'itext' | 'pdfbox';
+export type JavaProducer = 'itext' | 'itext5' | 'pdfbox';
 export const JARS: Readonly<Record<JavaProducer, string>> = {
   itext: '/usr/share/java/itext.jar',
+  itext5: '/usr/share/java/itext5.jar',
   pdfbox: ['pdfbox2', 'fontbox2', 'commons-logging'].map((each) => `/usr/share/java/${each}.jar`).join(':'),
 };
 
@@ -84,6 +85,12 @@ ${READ}
     doc.close();
   }
 }`;
+
+/** The same for the later iText, whose colours are its own. */
+export const ITEXT5 = ITEXT.replaceAll('com.lowagie.text', 'com.itextpdf.text').replace(
+  /static java\.awt\.Color c.*/,
+  'static BaseColor c(String hex) { int v = Integer.decode(hex); return new BaseColor(v >> 16 & 255, v >> 8 & 255, v & 255); }',
+);
 export const PDFBOX = String.raw`
 import org.apache.pdfbox.pdmodel.*; import org.apache.pdfbox.pdmodel.common.*; import org.apache.pdfbox.pdmodel.font.*; import org.apache.pdfbox.pdmodel.graphics.image.*; import org.apache.pdfbox.util.Matrix; import java.io.*; import java.util.*;
 public class Draw {

@@ -5,18 +5,19 @@ import { MUHAMMARA, REACT_PDF } from './later-node.js';
 import { rScript, xetexDocument } from './later-plain.js';
 import { FPDF2, MUPDF, PILLOW, QT as QT_WRITER } from './later-python.js';
 import type { Document, Page, Part, Producer } from './page.js';
+import { PDF_API2 } from './pdfapi2.js';
 import { rasterise, scanPage } from './raster.js';
 import { run } from './run.js';
 import { fontFile } from './server-fonts.js';
 import { LIBHARU } from './server-haru.js';
-import { drawingLines, ITEXT, JARS, PDFBOX } from './server-java.js';
+import { drawingLines, ITEXT, ITEXT5, JARS, PDFBOX } from './server-java.js';
 import { JSPDF, PDFKIT } from './server-node.js';
 import { DOMPDF, FPDF } from './server-php.js';
 import type { Family, Shape } from './shapes.js';
 import { place } from './shapes.js';
 
 const SERVED = ['itext', 'pdfbox', 'fpdf', 'dompdf', 'pdfkit', 'jspdf', 'libharu', 'wkhtmltopdf', 'scan-flat', 'picture-file'] as const;
-const LATER = ['fpdf2', 'qt', 'mupdf', 'muhammara', 'react-pdf', 'xetex', 'r', 'pillow', 'scan-pillow'] as const;
+const LATER = ['fpdf2', 'qt', 'mupdf', 'muhammara', 'react-pdf', 'xetex', 'r', 'pillow', 'scan-pillow', 'itext5', 'pdf-builder'] as const;
 type ServedProducer = (typeof SERVED)[number] | (typeof LATER)[number];
 export const isServed = (producer: Producer): producer is ServedProducer => [...SERVED, ...LATER].some((each) => each === producer);
 
@@ -57,6 +58,9 @@ export function serve(producer: ServedProducer, document: Document, wanted: (par
     },
     fpdf2: () => run('/usr/bin/python3', ['-c', FPDF2, pdf], json({ faces: faces() })),
     qt: () => run('/usr/bin/python3', ['-c', QT_WRITER, pdf], json({ faces: faces() })),
+    itext5: () => java('itext5', ITEXT5, drawn, fonts, folder, pdf),
+    'pdf-builder': () =>
+      run('/usr/bin/perl', ['-e', PDF_API2.replaceAll('PDF::API2', 'PDF::Builder'), pdf, JSON.stringify(fonts)], JSON.stringify(drawn)),
     mupdf: () => run('/usr/bin/python3', ['-c', MUPDF, pdf], json()),
     muhammara: () => run('node', ['-e', MUHAMMARA, pdf], json({ faces: faces() })),
     'react-pdf': () => run('node', ['-e', REACT_PDF, pdf], json()),
