@@ -28,6 +28,9 @@ interface Figures {
  * The fourth-sight part is plain documents alone: at first sight 140 of its 144 labels were found, 4 held, no sheet wrong, 47 of 47 pages without a label kept,
  * 37 of 38 kinds told. Its layouts x01 to x05 were drawn and counted after that: 39 of 42 found, 2 held, 1 skipped, 4 sheets wrong (receipts on label paper),
  * 14 of 18 pages without a label kept; y01 to y04 after those: 23 of 24 found, 1 held, and 6 of 22 papers without a label on label paper taken for labels.
+ * The fifth-sight part is plain documents by yet other writers, most labels without a frame: at first sight z01 to z08 gave 56 of 64 found, 8 held, none wrong, 8 of 8 pages
+ * without a label kept; z09 to z22 92 of 107 found, 10 held, 5 lost, 5 sheets wrong (three of them tickets), 55 of 58 kept; z23 to z28, drawn where those had shown what is hard,
+ * 30 of 49 found, 12 held, 7 lost, 2 wrong, 6 of 6 kept. Codes of three designs were given more clear paper after that, and one more label was found.
  */
 const FIGURES: Readonly<Record<string, Figures>> = {
   't01-browser-slip': { found: 15, kinds: '15 of 15' },
@@ -123,6 +126,34 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   'y02-post-abroad': { found: 7, held: 1 },
   'y03-return-below': { found: 8, kinds: '8 of 8' },
   'y04-roll-none': { found: 0 },
+  'z01-label-alone': { found: 7, held: 1 },
+  'z02-half-and-steps': { found: 7, held: 1 },
+  'z03-quarter-alone': { found: 7, held: 1 },
+  'z04-beside-slip': { found: 6, held: 2, kinds: '4 of 8' },
+  'z05-receipt-below': { found: 7, held: 1 },
+  'z06-invoice-next': { found: 7, held: 1 },
+  'z07-return-page': { found: 7, held: 1, kinds: '6 of 7' },
+  'z08-picture-placed': { found: 8 },
+  'z09-two-per-page': { found: 8, held: 1 },
+  'z10-slip-below': { found: 8, kinds: '6 of 8' },
+  'z11-post-abroad': { found: 0, held: 5, kinds: '0 of 3' },
+  'z12-declared-beside': { found: 8, kinds: '8 of 8' },
+  'z13-pixels': { found: 8 },
+  'z14-grey-scans': { found: 8 },
+  'z15-designed-lying': { found: 8 },
+  'z16-under-banner': { found: 8 },
+  'z17-small-pages': { found: 7, held: 1 },
+  'z18-tab-below': { found: 3, held: 3, wrong: 2, kinds: '1 of 4' },
+  'z19-slip-next': { found: 8, kinds: '6 of 8' },
+  'z20-out-and-back': { found: 10, kinds: '6 of 6' },
+  'z21-picture-and-slip': { found: 8, kinds: '3 of 4' },
+  'z22-none': { found: 0, wrong: 3, mistaken: 3, kinds: '8 of 10' },
+  'z23-abroad-alone': { found: 6, kinds: '0 of 1' },
+  'z24-abroad-folded': { found: 5, held: 3 },
+  'z25-open-half': { found: 7, kinds: '4 of 6' },
+  'z26-open-small': { found: 5, held: 2, kinds: '1 of 2' },
+  'z27-tab-again': { found: 1, held: 5, wrong: 2, kinds: '0 of 2' },
+  'z28-with-form': { found: 7, held: 1, kinds: '8 of 8' },
 };
 
 const totals = new Map<Half, Tally[]>();
@@ -149,7 +180,7 @@ describe.each(HALVES)('labels of other producers, %s part', (half) => {
     expect(layouts.filter((layout) => !(layout in FIGURES))).toEqual([]);
     const pages = files.flatMap(({ truth }) => truth.pages);
     expect(pages.filter(({ labels }) => labels.length > 0).length).toBeGreaterThanOrEqual(
-      { 'second-sight': 120, 'third-sight': 110, 'fourth-sight': 130 }[half as string] ?? 150,
+      { 'second-sight': 120, 'third-sight': 110, 'fourth-sight': 130, 'fifth-sight': 200 }[half as string] ?? 150,
     );
     expect(pages.filter(({ labels }) => labels.length === 0).length).toBeGreaterThanOrEqual(30);
   });

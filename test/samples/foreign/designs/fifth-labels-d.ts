@@ -111,7 +111,7 @@ export const bramblebox: FourthDesign = (s, look) => {
   const art = begin(look);
   art.text(0, v(24), 'bramblebox', { size: 24, bold: true }).text(w, v(24), serviceOf(s, look), { size: 11, anchor: 'end', fit: w * 0.45 });
   art.text(0, v(50), label.to, { size: 8, bold: true }).lines(0, v(68), parcel.to, { size: 14.5, leading: 17.5, bold: true, fit: w });
-  art.code('qr', `BX;${parcel.tracking};${parcel.postcode};${parcel.order};${parcel.depot}`, w / 2 - v(75), v(136), v(150), v(150));
+  art.code('qr', `BX;${parcel.tracking};${parcel.postcode};${parcel.order};${parcel.depot}`, w / 2 - v(70), v(139), v(140), v(140));
   art.text(w / 2, v(316), `BX ${spaced(parcel.tracking, 4)}`, { size: 15, bold: true, anchor: 'middle', fit: w });
   art.text(w / 2, v(336), `${parcel.depot} ${label.depot}`, { size: 11, anchor: 'middle', fit: w });
   art
