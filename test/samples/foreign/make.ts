@@ -8,6 +8,7 @@ import { build } from './kit/build.js';
 import { SIZES } from './kit/page.js';
 import { FIFTH_A } from './layouts/fifth-a.js';
 import { FIFTH_B } from './layouts/fifth-b.js';
+import { FIFTH_E } from './layouts/fifth-e.js';
 import { FIFTH_D } from './layouts/fifth-d.js';
 import { FIFTH_C } from './layouts/fifth-c.js';
 import { fifthNone } from './layouts/fifth-none.js';
@@ -59,7 +60,7 @@ const HALVES = {
   'second-sight': [...SECOND_A, ...SECOND_B],
   'third-sight': [...THIRD_A, ...THIRD_B, thirdNone],
   'fourth-sight': [...FOURTH_A, ...FOURTH_B, ...FOURTH_C, fourthNone, ...FOURTH_D, ...FOURTH_E],
-  'fifth-sight': [...FIFTH_A, ...FIFTH_B, ...FIFTH_C, fifthNone, ...FIFTH_D],
+  'fifth-sight': [...FIFTH_A, ...FIFTH_B, ...FIFTH_C, fifthNone, ...FIFTH_D, ...FIFTH_E],
 } as const;
 const wanted = process.argv.slice(2);
 

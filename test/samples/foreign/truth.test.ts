@@ -22,7 +22,7 @@ const SIZES: Partial<Record<Half, readonly [number, number]>> = {
   'second-sight': [15, 120],
   'third-sight': [16, 110],
   'fourth-sight': [25, 200],
-  'fifth-sight': [27, 200],
+  'fifth-sight': [28, 220],
 };
 const DPI = 150;
 

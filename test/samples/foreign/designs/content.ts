@@ -191,4 +191,5 @@ export const CARRIERS = [
   ...['Marlowend', 'Postalba', 'Rijnkoerel', 'Skarvline'],
   ...['Hollowpost', 'Vantreck', 'Kestrelo', 'Nordvik', 'Rapidelle', 'Zwaluw Express', 'Correluz', 'Svalpost', 'Poltrasa', 'Meridian Loop'],
   ...['Quickquill', 'Postella', 'Ottermile', 'Gullhaven', 'Tarn & Tide', 'Fellbrook'],
+  ...['Albarela', 'Kurenne', 'Fernhaul', 'Bramblebox', 'Osprelle', 'Wrenmarket', 'Dovecart'],
 ] as const;
