@@ -4,6 +4,7 @@ import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
 import { EDGES, sizeOf, type Judged } from './candidate.js';
+import { isPartOfBill } from './bill-part.js';
 import { choose, type Chosen } from './choose.js';
 import { withDeclarationInside } from './declaration-inside.js';
 import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from './doubts.js';
@@ -99,7 +100,10 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
     isLikeLabel(label, codes, facts) &&
     strength >= (own || label.fillsPaper || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
   const sure = withoutCopies(weighed.filter(isEnough));
-  const weak = weighed.filter((each) => !isEnough(each) && !sure.some((label) => isExplainedBy(each, label)));
+  const weak = weighed.filter(
+    (each) =>
+      !isEnough(each) && !sure.some((label) => isExplainedBy(each, label)) && !(own && isPartOfBill(each.label, each.codes, own, facts)),
+  );
   if (sure.length === 0) {
     const [first] = weak;
     if (first && (!own || first.strength >= LABEL))
