@@ -20,7 +20,7 @@ export function isLikeLabel(label: SaidCandidate, codes: readonly Code[] | undef
     hasOwn(label, codes) &&
     (label.declares !== true || (codes ?? []).some(isTrackingLike)) &&
     (label.codes.length > 0 || (codes ?? []).length > 0) &&
-    speaksAgainst(label, facts) === undefined &&
+    speaksAgainst(label, facts, codes) === undefined &&
     (isMoreThanPaper(label, codes, facts.phrases) || !isAlone(label, facts.blobs)) &&
     !(label.fillsPaper === true && label.declares !== true && hasItems(label.box, facts.phrases)) &&
     (label.said.labelWords >= 2 || !isHollow(label.box, facts.blobs)) &&
@@ -42,7 +42,7 @@ function isMoreThanPaper(
   phrases: readonly Phrase[],
 ): boolean {
   if (says.labelWords >= 2 || says.characters < WRITING || (codes ?? []).length >= 2) return true;
-  return (codes ?? []).some((code) => isNumberLike(code, LONG_NUMBER)) && (declares === true || !hasItems(box, phrases));
+  return (codes ?? []).some(isLongNumber) && (declares === true || !hasItems(box, phrases));
 }
 
 /** Whether rows of items stand in a box. */
@@ -64,6 +64,9 @@ function saysOther(label: SaidCandidate, { page, blobs }: PageFacts): boolean {
 
 /** Order numbers are shorter, mostly (common practice, no source). */
 const LONG_NUMBER = { characters: 12, digits: 9 };
+
+/** Whether a code says a number longer than those of orders, mostly. */
+export const isLongNumber = (code: Code): boolean => isNumberLike(code, LONG_NUMBER);
 
 /** Whether a candidate has more of a label than a size and some codes, as tickets and cards have them: its words, or a number that may be a parcel's. */
 export const hasOwn = (label: SaidCandidate, codes: readonly Code[] | undefined): boolean =>

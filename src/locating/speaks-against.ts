@@ -1,6 +1,7 @@
 import { area, contains, grow, intersection, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
-import type { SourcePage } from '../reading/source.js';
+import type { Code, SourcePage } from '../reading/source.js';
+import type { Phrase } from '../reading/word-lines.js';
 import { addressBlocks } from './address-block.js';
 import { sizeOf } from './candidate.js';
 import { WRITING } from './kind-of-words.js';
@@ -25,18 +26,23 @@ type Asked = Pick<PageFacts, 'page' | 'phrases' | 'pictures'>;
 /**
  * What speaks against a candidate whose words can be read: nobody's address stands on it, or one and nothing else of a label (a second address, one of its words, a second
  * code, an international number); or a caption calls it a figure. Undefined when nothing does; a picture without words isn't asked.
+ * @param read the codes that were read in it
  */
-export function speaksAgainst(label: SaidCandidate, { page, phrases, pictures = [] }: Asked): string | undefined {
+export function speaksAgainst(
+  label: SaidCandidate,
+  { page, phrases, pictures = [] }: Asked,
+  read: readonly Code[] = [],
+): string | undefined {
   const { box, codes, said } = label;
   const caption = phrases.find(({ text, box: at }) => {
     if (intersection(grow(box, CAPTION), at) === undefined) return false;
     return FIGURE.test(folded(text)) || (!contains(box, at, 2) && EXAMPLE.test(folded(text)));
   });
   if (caption) return `the words beside the ${sizeOf(label)} call it a figure or an example`;
-  const isRead = pictures.some((read) => intersection(read, box) !== undefined);
+  const isRead = pictures.some((picture) => intersection(picture, box) !== undefined);
   if (said.characters < WRITING || (isPicture(box, page) && !isRead)) return undefined;
   const inside = phrases.filter((phrase) => contains(box, phrase.box, 2));
-  const addresses = addressBlocks(inside).length;
+  const addresses = addressesOn(box, phrases);
   if (addresses === 0) return `no address stands on the ${sizeOf(label)}`;
   // A picture's second address may be too small to be read.
   const hasMore =
@@ -44,9 +50,19 @@ export function speaksAgainst(label: SaidCandidate, { page, phrases, pictures = 
     addresses > 1 ||
     said.labelWords > 0 ||
     codes.length > 1 ||
-    inside.some(({ text }) => S10.test(text));
+    numbersOf(read).length > 1 ||
+    [...inside.map(({ text }) => text), ...numbersOf(read)].some((text) => S10.test(text));
   return hasMore ? undefined : `an address stands on the ${sizeOf(label)}, but nothing else of a label`;
 }
+
+/** How many addresses stand in a box. */
+export const addressesOn = (box: Box, phrases: readonly Phrase[]): number =>
+  addressBlocks(phrases.filter((phrase) => contains(box, phrase.box, 2))).length;
+
+/** What codes say, each once. */
+const numbersOf = (codes: readonly Code[]): readonly string[] => [
+  ...new Set(codes.map(({ bytes }) => Buffer.from(bytes, 'hex').toString('latin1'))),
+];
 
 const isPicture = (box: Box, page: SourcePage): boolean =>
   page.images().some((image) => area(intersection(image.box, box) ?? NOWHERE) > PICTURED * area(box));

@@ -18,6 +18,13 @@ export const hasMainBars = ({ codes }: Pick<Judged, 'codes'>): boolean =>
     return kind === 'linear' && long >= MAIN_BARS.long && short >= MAIN_BARS.high;
   });
 
+/** Points of `strengthOf` from which a candidate is a label … */
+export const LABEL = 2;
+/** … and from which it is one although the page around it calls itself something else, or its ink says nothing in words. */
+export const LABEL_AMONG_OTHERS = 3;
+/** Everything that a label can have before its codes are read: wherever it stands, it is not passed over. */
+export const ALL_OF_A_LABEL = 4;
+
 /** How much on a candidate says, apart from its place on the page, that it is a label: a point for each kind of evidence, 0 to 5. */
 export function strengthOf(candidate: Judged, said: Said, read: readonly Code[] | undefined): number {
   const { box, codes, edge, fillsPaper } = candidate;

@@ -1,4 +1,4 @@
-import { contains, intersection, type Box } from '../geometry/box.js';
+import { intersection, type Box } from '../geometry/box.js';
 import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
@@ -12,13 +12,14 @@ import { inkBlobs } from './ink-blobs.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, WRITING, type Said, type SaidName } from './kind-of-words.js';
 import { leftBehind } from './left-behind.js';
-import { outdoneLabel, repeatedNumber } from './larger-copy.js';
+import { outdoneLabel } from './larger-copy.js';
+import { namedPage, type All } from './named-page.js';
 import { hasItems, hasOwn, isLikeLabel } from './own-evidence.js';
 import type { PageFacts, ReadCodes, ReadPictures, SaidCandidate } from './page-facts.js';
 import { readingWords } from './reading-words.js';
 import { restOf, type Rest } from './rest.js';
 import { speaksAgainst } from './speaks-against.js';
-import { hasMainBars, isTrackingLike, strengthOf } from './strength.js';
+import { isTrackingLike, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
 import { tickBoxes } from './tick-boxes.js';
 import { titledReturn } from './titled-return.js';
 
@@ -40,12 +41,6 @@ export type Survey =
   /** No label, and it doesn't say what it is. `codes`: whether anything on it looks like a code. */
   | { readonly kind: 'unnamed'; readonly codes: boolean };
 
-/** Points of `strengthOf` from which a candidate is a label … */
-const LABEL = 2;
-/** … and from which it is one although the page around it calls itself something else, or its ink says nothing in words. */
-const LABEL_AMONG_OTHERS = 3;
-/** Everything that a label can have before its codes are read: wherever it stands, it is not passed over. */
-const ALL_OF_A_LABEL = 4;
 /** Sides of labels on one page differ by less than this share. */
 const SIZE_ALIKE = 0.15;
 
@@ -78,11 +73,6 @@ async function surveyWith(page: SourcePage, media: Media, readCodes: ReadCodes, 
   return settle(chosen.labels, chosen.rivals, { named, others }, { page, blobs, phrases, readCodes, pictures: read.boxes });
 }
 
-/** Every candidate of a page: those that call themselves something else than a label, and the others, good or bad. */
-interface All {
-  readonly named: readonly SaidCandidate[];
-  readonly others: readonly SaidCandidate[];
-}
 type Likely = Chosen<SaidCandidate>;
 type Likeliest = Weighed<SaidCandidate>;
 
@@ -107,7 +97,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
   if (sure.length === 0) {
     const [first] = weak;
     if (first && (!own || first.strength >= LABEL))
-      return doubtful(speaksAgainst(first.label, facts) ?? `the ${sizeOf(first.label)} has little of a label`, [first.label]);
+      return doubtful(speaksAgainst(first.label, facts, first.codes) ?? `the ${sizeOf(first.label)} has little of a label`, [first.label]);
     if (own) return await namedPage(own, all, facts);
     // Coarse matrix codes have no texture: the page is read before anyone calls it a page without codes.
     const whole = { x: 0, y: 0, width: page.width, height: page.height };
@@ -162,32 +152,6 @@ function allAnswers(labels: readonly Judged[], doubts: readonly Doubt[]): readon
   const answers = doubts.flatMap((doubt) => doubt.answers);
   const others = labels.filter(({ box }) => !answers.some((answer) => intersection(answer.box, box) !== undefined));
   return [...new Set([...others, ...answers])];
-}
-
-/** A page that calls itself something to be skipped, but has all of a label, is looked at: a large word of a label may be such a name. */
-async function namedPage(name: SaidName, { named, others }: All, { page, readCodes }: PageFacts): Promise<Survey> {
-  const isPrinted = name.kind === 'packing-slip' || name.kind === 'customs-form';
-  const has = (least: number) => (each: SaidCandidate) => strengthOf(each, each.said, undefined) >= least;
-  const strong =
-    (isPrinted ? undefined : named.find(has(LABEL_AMONG_OTHERS))) ??
-    (name.kind === 'customs-form' ? undefined : await declaredLabel(named, readCodes)) ??
-    others.find(has(ALL_OF_A_LABEL));
-  if (strong) return doubtful(`the page calls itself "${name.words}", but the ${sizeOf(strong)} is like a label`, [strong]);
-  const bars = isPrinted ? undefined : await repeatedNumber(page, readCodes);
-  if (!bars) return { kind: 'named', name };
-  const around = [...others, ...named].find(({ box }) => contains(box, bars, 2));
-  if (!around) return { kind: 'unnamed', codes: true };
-  return doubtful(`the page calls itself "${name.words}", but a number stands on it twice, as on a label and its receipt`, [around]);
-}
-
-/** A label that holds its own customs declaration is called by it: in a frame of its own, with large bars that say a parcel's number. */
-async function declaredLabel(candidates: readonly SaidCandidate[], readCodes: ReadCodes): Promise<SaidCandidate | undefined> {
-  for (const each of candidates) {
-    if ((each.edge === 'ink' && !each.ruled) || each.edge === 'page' || each.said.names[0]?.kind !== 'customs-form' || !hasMainBars(each))
-      continue;
-    if ((await readCodes(each.box)).some(isTrackingLike)) return each;
-  }
-  return undefined;
 }
 
 /** Codes are read only where they decide: more than one answer, a page that says it is something else, nothing written. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { saidIn } from '../../src/locating/kind-of-words.js';
 import { speaksAgainst } from '../../src/locating/speaks-against.js';
+import type { Code } from '../../src/reading/source.js';
 import { phrasesOf } from '../../src/reading/word-lines.js';
 import { drawnPage } from '../reading/drawn-page.js';
 import { Drawing } from '../samples/drawing.js';
@@ -8,14 +9,16 @@ import { Drawing } from '../samples/drawing.js';
 const BOX = { x: 40, y: 60, width: 288, height: 432 };
 const ADDRESS = ['Ada Invented', '14 Sample Lane', 'Larch Halt EX 00187'];
 
-async function against(draw: (page: Drawing) => unknown): Promise<string | undefined> {
+async function against(draw: (page: Drawing) => unknown, read: readonly string[] = []): Promise<string | undefined> {
   const drawing = new Drawing(612, 792);
   drawing.frame(BOX.x, BOX.y, BOX.width, BOX.height, 1);
   draw(drawing);
   const page = await drawnPage(drawing);
   const phrases = phrasesOf(page.words());
-  return speaksAgainst({ box: BOX, edge: 'frame', codes: [], score: 1, evidence: [], said: saidIn(phrases, BOX) }, { page, phrases });
+  const label = { box: BOX, edge: 'frame', codes: [], score: 1, evidence: [], said: saidIn(phrases, BOX) } as const;
+  return speaksAgainst(label, { page, phrases }, read.map(code));
 }
+const code = (text: string): Code => ({ bytes: Buffer.from(text).toString('hex'), symbology: 'Code 128' }) as Code;
 const address = (d: Drawing, y = 120): Drawing => {
   d.block(60, y, ADDRESS, { size: 12 });
   return d;
@@ -33,6 +36,12 @@ describe('what speaks against a label', () => {
       'no address stands on the frame 4.00×6.00 in',
     );
     expect(await against(address)).toBe('an address stands on the frame 4.00×6.00 in, but nothing else of a label');
+  });
+
+  it('is nothing where two codes say different things, or one an international number', async () => {
+    expect(await against(address, ['9059961705749', '00187'])).toBeUndefined();
+    expect(await against(address, ['RX433195708ZZ'])).toBeUndefined();
+    expect(await against(address, ['9059961705749', '9059961705749'])).toMatch(/nothing else of a label$/);
   });
 
   it('is not asked where too little can be read', async () => {

@@ -1,0 +1,61 @@
+import { contains } from '../geometry/box.js';
+import { sizeOf, type Judged } from './candidate.js';
+import type { SaidName } from './kind-of-words.js';
+import { repeatedNumber } from './larger-copy.js';
+import { hasItems, isLongNumber } from './own-evidence.js';
+import type { PageFacts, ReadCodes, SaidCandidate } from './page-facts.js';
+import { addressesOn } from './speaks-against.js';
+import { ALL_OF_A_LABEL, hasMainBars, isTrackingLike, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
+
+/** Every candidate of a page: those that call themselves something else than a label, and the others, good or bad. */
+export interface All {
+  readonly named: readonly SaidCandidate[];
+  readonly others: readonly SaidCandidate[];
+}
+
+/** What a page is that calls itself something else than a label. */
+export type NamedPage =
+  | { readonly kind: 'named'; readonly name: SaidName }
+  | { readonly kind: 'unnamed'; readonly codes: boolean }
+  | { readonly kind: 'doubtful'; readonly why: string; readonly candidates: readonly Judged[] };
+
+const doubtful = (why: string, candidates: readonly Judged[]): NamedPage => ({ kind: 'doubtful', why, candidates });
+
+/** A page that calls itself something to be skipped, but has all of a label, is looked at: a large word of a label may be such a name. */
+export async function namedPage(name: SaidName, { named, others }: All, facts: PageFacts): Promise<NamedPage> {
+  const { page, readCodes } = facts;
+  const isPrinted = name.kind === 'packing-slip' || name.kind === 'customs-form';
+  const has = (least: number) => (each: SaidCandidate) => strengthOf(each, each.said, undefined) >= least;
+  const strong =
+    (isPrinted ? undefined : named.find(has(LABEL_AMONG_OTHERS))) ??
+    (name.kind === 'customs-form' ? undefined : await addressedLabel(named.filter(has(LABEL)), facts)) ??
+    (name.kind === 'customs-form' ? undefined : await declaredLabel(named, readCodes)) ??
+    others.find(has(ALL_OF_A_LABEL));
+  if (strong) return doubtful(`the page calls itself "${name.words}", but the ${sizeOf(strong)} is like a label`, [strong]);
+  const bars = isPrinted ? undefined : await repeatedNumber(page, readCodes);
+  if (!bars) return { kind: 'named', name };
+  const around = [...others, ...named].find(({ box }) => contains(box, bars, 2));
+  if (!around) return { kind: 'unnamed', codes: true };
+  return doubtful(`the page calls itself "${name.words}", but a number stands on it twice, as on a label and its receipt`, [around]);
+}
+
+/** A label may have a large word that is a name of something else: with edges of its own, an address, a number longer than those of orders, and no items. */
+async function addressedLabel(candidates: readonly SaidCandidate[], { phrases, readCodes }: PageFacts): Promise<SaidCandidate | undefined> {
+  for (const each of candidates) {
+    if ((each.edge === 'ink' && !each.ruled) || hasItems(each.box, phrases)) continue;
+    if (addressesOn(each.box, phrases) === 0) continue;
+    const codes = await readCodes(each.box);
+    if (codes.some(isLongNumber) && strengthOf(each, each.said, codes) >= LABEL_AMONG_OTHERS) return each;
+  }
+  return undefined;
+}
+
+/** A label that holds its own customs declaration is called by it: in a frame of its own, with large bars that say a parcel's number. */
+async function declaredLabel(candidates: readonly SaidCandidate[], readCodes: ReadCodes): Promise<SaidCandidate | undefined> {
+  for (const each of candidates) {
+    if ((each.edge === 'ink' && !each.ruled) || each.edge === 'page' || each.said.names[0]?.kind !== 'customs-form' || !hasMainBars(each))
+      continue;
+    if ((await readCodes(each.box)).some(isTrackingLike)) return each;
+  }
+  return undefined;
+}

@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import { survey, type Survey } from '../../src/locating/survey.js';
+import { drawnPage } from '../reading/drawn-page.js';
+import { code128 } from '../samples/code-art.js';
+import { Drawing } from '../samples/drawing.js';
+import { mediaNamed } from '../steps/on-sample.js';
+
+interface Made {
+  readonly title: string;
+  readonly number?: string;
+  readonly address?: boolean;
+  readonly items?: boolean;
+}
+
+/** A framed label without a word of one, but with a large word that is a name of something else. */
+async function surveyOf({ title, number = 'XX9059961705749', address = true, items = false }: Made): Promise<Survey> {
+  const d = new Drawing(612, 792).frame(60, 100, 288, 432, 1.2);
+  d.text(74, 134, 'Halvorne', { size: 20, bold: true }).text(74, 156, title, { size: 18, bold: true });
+  if (address) d.block(90, 200, ['Bela Invented', '3 Sample Row', 'Alder Halt EX 00188'], { size: 12 });
+  if (items) {
+    d.block(90, 270, ['2', '1', '4'], { size: 9 }, 1.8);
+    d.block(120, 270, ['Bud vase', 'Ramen bowl', 'Salt pig'], { size: 9 }, 1.8);
+  }
+  d.bars(code128(number), 204, 420, 1.2, 80).text(150, 490, number, { size: 9 });
+  const page = await drawnPage(d);
+  return survey(page, mediaNamed('4x6in'), (box) => page.codes(box, 203 / 72));
+}
+
+describe('a page that calls itself something else than a label', () => {
+  it.each(['Receipt', 'Invoice', 'Sale', 'Manifest', 'Packing slip'])(
+    'is looked at where an address and a long number stand in a frame of its own, but nothing that is listed: %s',
+    async (title) => {
+      expect(await surveyOf({ title })).toMatchObject({
+        kind: 'doubtful',
+        why: `the page calls itself "${title.toLowerCase()}", but the frame 4.02×6.02 in is like a label`,
+      });
+    },
+  );
+
+  it.each<[string, Made]>([
+    ['without an address', { title: 'Receipt', address: false }],
+    ["with an order's number", { title: 'Receipt', number: '17-2081-44' }],
+    ['with rows of items', { title: 'Packing slip', items: true }],
+  ])('is what it says %s', async (_, made) => {
+    expect(await surveyOf(made)).toMatchObject({ kind: 'named' });
+  });
+});
