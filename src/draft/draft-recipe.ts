@@ -3,6 +3,7 @@ import type { Problem } from './compare.js';
 import { aboutOf, headOf } from './head.js';
 import { labelPagesOf, locateRungs, type Rung } from './locate-parts.js';
 import { mend } from './mend.js';
+import { limitsIn } from './limits-held.js';
 import { part, recipeText, stepPart, type Part, type Plan } from './plan.js';
 import { isUnnamed, remarksOf } from './remarks.js';
 import type { Sample, Target } from './sample.js';
@@ -35,8 +36,9 @@ export async function draftRecipe(opened: readonly Sample[], target: Target, asi
 
   const rungs = locateRungs(samples);
   const splits = await splitsThatPass(samples, rungs, target);
-  // The last rung judges each page by all it shows: what it says of a page is what a seller can do something about.
-  let last: readonly Problem[] = [];
+  // The rung that judges each page by all it shows says what a seller can do something about.
+  let problems: readonly Problem[] = [];
+  let isSaid = false;
   for (const rung of rungs) {
     for (const slip of slipsFor(rung, samples)) {
       const split = splits.find(({ text }) => !rung.byItself || text.includes('by: content')) ?? BY_CONTENT;
@@ -44,10 +46,11 @@ export async function draftRecipe(opened: readonly Sample[], target: Target, asi
       if (found.kind === 'recipe') return found;
       // Boxes were right: what the proof says of them no other way to locate would change.
       if (found.drawn) return { kind: 'none', summary: NO_RECIPE, problems: found.problems };
-      last = found.problems;
+      if (!isSaid) problems = found.problems;
     }
+    isSaid ||= rung.byItself;
   }
-  return { kind: 'none', summary: NO_RECIPE, problems: last };
+  return { kind: 'none', summary: NO_RECIPE, problems };
 }
 
 const BY_CONTENT = stepPart('split-pages', { by: 'content' }, 'Each page says by its layout and words what it is.');
@@ -123,6 +126,10 @@ async function pass(
     const text = recipeText(plan, { head: headOf(samples, tried.pieces, remarks, target), about });
     tried = await tryWhole(text, samples, target, rung.outward);
     if (tried.problems.length === 0) return { kind: 'recipe', text };
+    // All labels are where they are: whether the carrier takes bars that break a limit no other recipe would settle.
+    const limits = limitsIn(tried.problems);
+    if (limits)
+      return { kind: 'recipe', text: recipeText(plan, { head: headOf(samples, tried.pieces, [...remarks, limits], target), about }) };
   }
   const mended = cured.length < 3 ? mend(plan, tried, samples, target.media) : undefined;
   if (!mended) return { kind: 'none', problems: tried.problems, drawn };

@@ -29,11 +29,12 @@ export function headOf(
       forms > 0 ? [`${forms} ${plural(forms, 'customs form', 'customs forms')}`] : [],
     ),
   ];
+  const held = pieces.filter(({ end }) => end === 'held').length;
   const skipped = pages.filter(({ seen }) => seen.kind === 'other').length;
   const of = `${samples.length} ${plural(samples.length, 'document', 'documents')}, ${pages.length} ${plural(pages.length, 'page', 'pages')}`;
   return [
     `Drafted from samples and tested on them for ${media.name} at ${grid}: ${of}. Result: ${results.join(' and ')} ready, ` +
-      `${skipped === 0 ? 'no page' : `${skipped} ${plural(skipped, 'page', 'pages')}`} skipped, nothing held.`,
+      `${skipped === 0 ? 'no page' : `${skipped} ${plural(skipped, 'page', 'pages')}`} skipped, ${held === 0 ? 'nothing' : `${held} ${plural(held, 'item', 'items')}`} held.`,
     ...samples.slice(0, MOST_NAMED).map((sample) => `- ${sample.name}: ${pagesInWords(sample)}`),
     ...(samples.length > MOST_NAMED ? [`- and ${samples.length - MOST_NAMED} more`] : []),
     ...(remarks.length > 0 ? ['', 'Not settled by these samples:', ...remarks.map((each) => `- ${each}`)] : []),

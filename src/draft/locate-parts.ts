@@ -78,20 +78,22 @@ export function locateRungs(samples: readonly Sample[]): readonly Rung[] {
     ...inPlaces('[frame, picture, ink]', 'what a frame, a picture or ink bounds'),
     ...fixedBox(pages),
     rung(
+      'labels are told by what they show',
+      {
+        text: 'locate-label: auto',
+        notes: [
+          'No single kind of edge was enough on all samples: each page is judged by all it shows, as the recipe any-page does, and held where that is not sure.',
+        ],
+      },
+      { byItself: true },
+    ),
+    rung(
       'the label shows by any edge',
       stepPart(
         'locate-label',
         { by: '[page, frame, picture, ink]' },
-        'The label shows by the page itself, a frame, a picture or its ink, wherever on the page: the weakest evidence that was enough.',
+        'The label shows by the page itself, a frame, a picture or its ink, wherever on the page: the weakest evidence that was enough. Nothing is held that may be a part of a label only.',
       ),
-    ),
-    rung(
-      'labels are told by what they show',
-      {
-        text: 'locate-label: auto',
-        notes: ['No single kind of edge was enough on all samples: each page is judged by all it shows, as the recipe any-page does.'],
-      },
-      { byItself: true },
     ),
   ];
 }

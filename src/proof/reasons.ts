@@ -87,9 +87,11 @@ export function tooFine(code: Code, dots: number, grid: Grid, sheet: Pick<Sheet,
   };
 }
 
-/** The last sentence of a remedy for a limit that may be set aside: where, as most recipes are not the seller's own. */
-export const ALLOW = (limit: string): string =>
-  `If this channel's labels are read all the same, set the limit aside: \`verify: { allow: ${limit} }\` below \`options:\` of the channel.`;
+/** What to do about a broken limit, and that it may be set aside: where, as most recipes are not the seller's own. */
+export const orAllow = (limit: string, cure: string): Pick<Reason, 'remedy' | 'allow'> => ({
+  remedy: `${cure} If this channel's labels are read all the same, set the limit aside: \`verify: { allow: ${limit} }\` below \`options:\` of the channel.`,
+  allow: limit,
+});
 
 /** How a sheet's bars were brought to the page. */
 export type BarsDrawn = Pick<Sheet, 'scale' | 'barsAsDrawn'>;
@@ -98,13 +100,13 @@ export type BarsDrawn = Pick<Sheet, 'scale' | 'barsAsDrawn'>;
 const isShrunk = ({ scale }: Pick<Sheet, 'scale'>): boolean => scale < 0.98;
 
 /** What can better bars that come out uneven. */
-function betterBars(drawn: BarsDrawn): string {
+function betterBars(drawn: BarsDrawn): Pick<Reason, 'remedy' | 'allow'> {
   const cure = drawn.barsAsDrawn
     ? "Let bars be brought onto the printer's dots: take `bars: as-drawn` out of the recipe's `scale`."
     : isShrunk(drawn)
       ? 'Let the recipe leave the label at true size, on media that takes it.'
       : 'Get the label from the channel as a PDF or in a better resolution, or print it on a finer printer.';
-  return `${cure} ${ALLOW('decodability')}`;
+  return orAllow('decodability', cure);
 }
 
 export const uneven = (code: Code, off: number, moduleDots: number, drawn: BarsDrawn): Reason => ({
@@ -112,31 +114,31 @@ export const uneven = (code: Code, off: number, moduleDots: number, drawn: BarsD
   message: Number.isFinite(off)
     ? `a bar of ${list([code])} comes out ${off.toFixed(1)} dots off its width; a module is ${moduleDots.toFixed(2)} dots`
     : `a line across ${list([code])} shows other bars than the rest of it`,
-  remedy: betterBars(drawn),
+  ...betterBars(drawn),
 });
 
 export const unmeasured = (code: Code, drawn: BarsDrawn): Reason => ({
   code: 'verify/uneven-bars',
   message: `no line across ${list([code])} shows its bars as they are planned, though a reader makes it out`,
-  remedy: betterBars(drawn),
+  ...betterBars(drawn),
 });
 
 export const badlyDecodable = (code: Code, share: number, least: number, moduleDots: number, drawn: BarsDrawn): Reason => ({
   code: 'verify/decodability',
   message: `${list([code])} has a decodability of ${share.toFixed(2)} on the printer's dots, at ${moduleDots.toFixed(2)} dots a module; ${least} is the least (simulated; no verifier measurement)`,
-  remedy: betterBars(drawn),
+  ...betterBars(drawn),
 });
 
 export const atGain = (code: Code, share: number, gain: number | undefined, least: number): Reason => ({
   code: 'verify/decodability',
   message: `${list([code])} has a decodability of ${share.toFixed(2)} when bars print ${gain ?? 0.5} dots wider or narrower; ${least} is the least (simulated; no verifier measurement)`,
-  remedy: `Print it on a finer printer. ${ALLOW('decodability')}`,
+  ...orAllow('decodability', 'Print it on a finer printer.'),
 });
 
 export const onTwin = (code: Code, share: number, grid: Grid): Reason => ({
   code: 'verify/decodability',
   message: `${list([code])} would have a decodability of ${share.toFixed(2)} on ${twinOf(grid.name)}, which a driver for ${grid.name} may use instead (simulated; no verifier measurement)`,
-  remedy: `Write \`output: dots\` in the pipeline, so that no driver draws it again. ${ALLOW('decodability')}`,
+  ...orAllow('decodability', `Write \`output: dots\` in the pipeline, so that no driver draws it again.`),
 });
 
 export const otherSize = (code: Code, factor: number): Reason => ({
@@ -148,7 +150,7 @@ export const otherSize = (code: Code, factor: number): Reason => ({
 export const quietZone = (code: Code, modules: number, least: number): Reason => ({
   code: 'verify/quiet-zone',
   message: `${list([code])} has only ${modules.toFixed(1)} modules of clear paper at one end; ${least} are the least`,
-  remedy: `Look at the picture: is something printed or cut beside the bars? ${ALLOW('quiet-zone')}`,
+  ...orAllow('quiet-zone', 'Look at the picture: is something printed or cut beside the bars?'),
 });
 
 export const notWholeDots = (code: Code, dots: number, planned: number): Reason => ({
@@ -160,19 +162,22 @@ export const notWholeDots = (code: Code, dots: number, planned: number): Reason 
 export const modulesTooFine = (code: Code, dots: number, grid: Grid, least: number, sheet: Pick<Sheet, 'scale'>): Reason => ({
   code: 'verify/too-fine',
   message: `the modules of ${list([code])} come out ${dots.toFixed(1)} dots wide (${((dots / grid.dpi) * MM_PER_IN).toFixed(2)} mm); ${LEAST_DOTS.value} dots${least > 0 ? ` and ${least} mm` : ''} are the least`,
-  remedy: `${isShrunk(sheet) ? SHRUNK_FINE : 'The source draws them that fine: print it on a finer printer, or ask the channel for a larger label.'} ${ALLOW('module-width')}`,
+  ...orAllow(
+    'module-width',
+    isShrunk(sheet) ? SHRUNK_FINE : 'The source draws them that fine: print it on a finer printer, or ask the channel for a larger label.',
+  ),
 });
 
 export const rowsTooLow = (code: Code, modules: number, least: number): Reason => ({
   code: 'verify/rows-too-low',
   message: `the rows of ${list([code])} come out ${modules.toFixed(1)} modules high; ${least} are the least`,
-  remedy: `Leave the label at true size; if the source has such low rows, ask the channel for a label with higher ones. ${ALLOW('row-height')}`,
+  ...orAllow('row-height', 'Leave the label at true size; if the source has such low rows, ask the channel for a label with higher ones.'),
 });
 
 export const quietAround = (code: Code, modules: number, least: number): Reason => ({
   code: 'verify/quiet-zone',
   message: `${list([code])} has only ${modules.toFixed(1)} modules of clear paper on one side; ${least} ${least === 1 ? 'is' : 'are'} the least`,
-  remedy: `Look at the picture: is something printed or cut beside the code? ${ALLOW('quiet-zone')}`,
+  ...orAllow('quiet-zone', 'Look at the picture: is something printed or cut beside the code?'),
 });
 
 export const maxiCodeShrunk = (scale: number): Reason => ({
@@ -184,13 +189,13 @@ export const maxiCodeShrunk = (scale: number): Reason => ({
 export const unreadMaxiCode: Reason = {
   code: 'verify/unread-bars',
   message: 'the rings of a MaxiCode are on the label, but it can not be read in the source, though another code can',
-  remedy: `Look at the picture: if the code is smeared, cut or shrunk, get the label anew from the channel. ${ALLOW('maxicode-unread')}`,
+  ...orAllow('maxicode-unread', 'Look at the picture: if the code is smeared, cut or shrunk, get the label anew from the channel.'),
 };
 
 export const maxiCodeSmall = (widthMm: number): Reason => ({
   code: 'verify/maxicode-size',
   message: `a MaxiCode is ${widthMm.toFixed(1)} mm wide, and so it is in the source; it has one size, 26.4 mm, and may not be smaller than 94 % of it`,
-  remedy: `Ask the channel for the label in its full size. ${ALLOW('maxicode-size')}`,
+  ...orAllow('maxicode-size', 'Ask the channel for the label in its full size.'),
 });
 
 /** What a seller can do tonight about a drawing that is wrong. */

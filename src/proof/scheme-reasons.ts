@@ -1,7 +1,7 @@
 import type { Code } from '../reading/source.js';
 import type { Reason } from '../sheet/sheet.js';
 import type { Limit } from './limits.js';
-import { ALLOW, list } from './reasons.js';
+import { list, orAllow } from './reasons.js';
 
 /** A length of a code on the print against the limit that it breaks, mm. */
 export interface Broken {
@@ -18,13 +18,13 @@ export interface Broken {
 export const narrow = (broken: Broken): Reason => ({
   code: 'verify/module-range',
   message: `the narrowest bars of ${named(broken)} come out ${broken.mm.toFixed(3)} mm wide${cause(broken)}; ${least(broken)}`,
-  remedy: remedy(broken, 'module-range'),
+  ...orAllow('module-range', cureOf(broken)),
 });
 
 export const low = (broken: Broken): Reason => ({
   code: 'verify/bars-too-low',
   message: `the bars of ${named(broken)} come out ${broken.mm.toFixed(1)} mm high${cause(broken)}; ${least(broken)}`,
-  remedy: remedy(broken, 'bar-height'),
+  ...orAllow('bar-height', cureOf(broken)),
 });
 
 export const narrowNote = (broken: Broken): string =>
@@ -48,12 +48,11 @@ const cause = (broken: Broken): string => {
   return isShrunk(broken) ? ` at ${(broken.scale * 100).toFixed(0)} % of the label's size` : '';
 };
 
-function remedy(broken: Broken, limit: string): string {
+function cureOf(broken: Broken): string {
   const { isSources } = broken;
-  const cure = isSources
+  return isSources
     ? 'Ask the channel for the label in its full size.'
     : isShrunk(broken)
       ? 'Let the recipe leave the label at true size, on media that takes it.'
       : 'Let the recipe leave the bars as they are: `scale: { bars: as-drawn }`.';
-  return `${cure} ${ALLOW(limit)}`;
 }

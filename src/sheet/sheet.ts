@@ -11,6 +11,8 @@ export interface Reason {
   readonly code: DiagnosticCode;
   readonly message: string;
   readonly remedy: string;
+  /** Limit of `verify` that a recipe may set aside for it; left out: none. */
+  readonly allow?: string;
   /** What the other pages of its parcel are told, which are held with it; left out: that it is held. */
   readonly forParcel?: string;
 }

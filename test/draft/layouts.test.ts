@@ -10,7 +10,7 @@ const LOCATED_BY: Readonly<Record<string, string>> = {
   'a4-at-corner-frameless': 'locate-label: { place: left-half, by: [frame, picture, ink] }',
   'a4-quarter-ruled-cells': 'locate-label: { place: upper-half, by: frame }',
   'a4-two-labels': 'locate-label: frame',
-  'label-then-slip': 'locate-label: { by: [page, frame, picture, ink] }',
+  'label-then-slip': 'locate-label: auto',
   'letter-advert': 'locate-label: { place: upper-half, by: frame }',
   'letter-at-corner': 'locate-label: { place: upper-half, by: frame }',
   'letter-code-outside': 'locate-label: { place: upper-half, by: [frame, picture, ink] }',

@@ -83,13 +83,13 @@ describe('a recipe drafted from some orders, run over others', () => {
 
   it('the same from one order only: its ink says too little of where the next one ends', async () => {
     const text = await recipeFor(await documentOf([middlePage(1)]));
-    expect(stepOf(text, 'locate-label')).toBe('locate-label: { by: [page, frame, picture, ink] }');
+    expect(stepOf(text, 'locate-label')).toBe('locate-label: auto');
     expect(text).toContain('One label does not show what changes from order to order');
   });
 
   it('the same place in other orders does not matter where the label moves about', async () => {
     const text = await recipeFor(...(await documentsOf([middlePage(1)], [middlePage(2, 60)])));
-    expect(stepOf(text, 'locate-label')).toBe('locate-label: { by: [page, frame, picture, ink] }');
+    expect(stepOf(text, 'locate-label')).toBe('locate-label: auto');
   });
 
   it('one sample that no recipe can do keeps the recipe back, and is named with its page', async () => {

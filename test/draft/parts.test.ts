@@ -102,8 +102,8 @@ describe('the ladder of evidence', () => {
       'locate-label: page',
       'locate-label: frame',
       'locate-label: picture',
-      'locate-label: { by: [page, frame, picture, ink] }',
       'locate-label: auto',
+      'locate-label: { by: [page, frame, picture, ink] }',
     ]);
   });
 
