@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { PICTURE_LIMITS } from '../../src/reading/limits.js';
 import { openImage } from '../../src/reading/open-image.js';
@@ -47,6 +48,37 @@ describe('open-image: bad input gets one reason', () => {
     if (!('refused' in result)) throw new Error('must be refused');
     expect(result.refused.code).toBe('reading/picture-too-large');
     expect(result.refused.message).toContain('of 3 pages');
+  });
+
+  it('opens or refuses pictures with some of their bytes changed, and throws for none', { timeout: 60_000 }, async () => {
+    const { data, width, height } = pattern(101, 152);
+    const pictures = await Promise.all([
+      fromGrey({ data, width, height }).png().toBuffer(),
+      fromGrey({ data, width, height }).jpeg().toBuffer(),
+      fromGrey({ data, width, height }).jpeg({ progressive: true }).toBuffer(),
+      fromGrey({ data, width, height }).webp().toBuffer(),
+      fromGrey({ data, width, height }).gif().toBuffer(),
+      fromGrey({ data, width, height }).tiff({ compression: 'lzw' }).toBuffer(),
+    ]);
+    const ends = new Set<string>();
+    const change = fc.record({ at: fc.double({ min: 0, max: 1, maxExcluded: true, noNaN: true }), to: fc.nat(255) });
+    const some = fc.record({
+      which: fc.nat(pictures.length - 1),
+      head: fc.boolean(),
+      changes: fc.array(change, { minLength: 1, maxLength: 12 }),
+    });
+    await fc.assert(
+      fc.asyncProperty(some, async ({ which, head, changes }) => {
+        const bytes = Buffer.from(pictures[which] ?? []);
+        const reach = head ? Math.min(400, bytes.length) : bytes.length;
+        for (const { at, to } of changes) bytes[Math.floor(at * reach)] = to;
+        const result = await openImage(bytes);
+        ends.add('refused' in result ? result.refused.code : 'opened');
+        if (!('refused' in result)) result.close();
+      }),
+      { numRuns: 400 },
+    );
+    expect([...ends]).toEqual(expect.arrayContaining(['opened', 'reading/picture-damaged']));
   });
 
   it('names the damaged page of a TIFF', async () => {
