@@ -181,7 +181,7 @@ const WORDS_SAY =
 const OPTIONS_SAY = 'Change the options of split-pages if this page is a label or a slip.';
 
 const skip = (sheet: Sheet, why: string, remedy: string = OPTIONS_SAY): Sheet =>
-  skipped(sheet, { code: 'split-pages/skipped', message: `skipped: ${why}`, remedy });
+  skipped(sheet, { code: 'split-pages/skipped', message: why, remedy });
 
 const NO_CODE: Reason = {
   code: 'split-pages/no-code',

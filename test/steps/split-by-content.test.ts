@@ -49,8 +49,8 @@ describe('split-pages by content', () => {
       ['the page calls itself "packing slip"'],
       ['the page calls itself "customs declaration"'],
     ]);
-    expect(sheets[3]?.state).toMatchObject({ message: 'skipped: the page calls itself "invoice"' });
-    expect(sheets[5]?.state).toMatchObject({ message: 'skipped: the page is blank' });
+    expect(sheets[3]?.state).toMatchObject({ message: 'the page calls itself "invoice"' });
+    expect(sheets[5]?.state).toMatchObject({ message: 'the page is blank' });
   });
 
   it('holds a page with codes that says nothing of itself, be they ever so coarse', async () => {

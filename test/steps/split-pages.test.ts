@@ -26,7 +26,7 @@ describe('split-pages', () => {
   it('skips pages that are not among the labels, by name', async () => {
     const sheets = await split({ labels: 'first' });
     expect(sheets.map(endOf)).toEqual(['planned', ...Array<string>(3).fill('skipped split-pages/skipped')]);
-    expect(sheets[1]?.state).toMatchObject({ message: 'skipped: page 2 is not among the label pages' });
+    expect(sheets[1]?.state).toMatchObject({ message: 'page 2 is not among the label pages' });
   });
 
   it.each([
