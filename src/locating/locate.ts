@@ -17,6 +17,7 @@ import { pageDividers } from './page-dividers.js';
 import { ruledStacks } from './ruled-stacks.js';
 import { withShownEdges } from './settle-edges.js';
 import { withoutParts } from './whole-answers.js';
+import { withoutWholePictures } from './whole-picture.js';
 
 const isOwning = (edge: Edge): boolean => edge === 'frame' || edge === 'picture';
 
@@ -51,7 +52,7 @@ export function judgedOn(
   const dividers = pageDividers(page);
   const ink = dividers.length === 0 ? blobs : blobs.filter((blob) => !dividers.some((line) => contains(line, blob, 1)));
   const around = { blobs: ink, codes, words: page.words(), owners: owners.map(({ box }) => box), paper: page };
-  const judged = withoutAround(gathered.flatMap((candidate) => judge(candidate, around) ?? []));
+  const judged = withoutWholePictures(withoutAround(gathered.flatMap((candidate) => judge(candidate, around) ?? [])), page);
   const pages = judged.filter((each) => each.edge === 'page');
   return pages.length > 0 ? pages : withShownEdges(withoutParts(judged, said ?? saysNothing), blobs, units, (box) => edgeShows(page, box));
 }

@@ -1,13 +1,14 @@
 import { grow, intersection, type Box } from '../geometry/box.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
-import { sizeOf } from './candidate.js';
+import { sizeOf, type Judged } from './candidate.js';
 import { saidIn, WRITING } from './kind-of-words.js';
 import { putRight } from './misread.js';
 import type { ReadCodes, ReadPictures } from './page-facts.js';
 import { isLegible, readPicture } from './read-picture.js';
 import { CAPTION } from './speaks-against.js';
 import type { Survey } from './survey.js';
+import { hasMainBars, isTrackingLike } from './strength.js';
 import { isUnmistakable, isWhole, looksLikeLabel } from './unmistakable.js';
 
 /**
@@ -26,6 +27,8 @@ export async function readingWords(
   const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
   const boxes = [...read.boxes];
   const words = [...read.words];
+  /** Those that look like labels, or at least have the bars of one: a label that holds its own customs declaration is called by it. */
+  const alike: { readonly label: Judged; readonly isLike: boolean }[] = [];
   for (const label of seen.labels) {
     if (saidIn(phrases, label.box).characters >= WRITING || read.boxes.some((box) => intersection(box, label.box))) continue;
     const codes = await readCodes(label.box);
@@ -34,13 +37,22 @@ export async function readingWords(
     const around = isWhole(label) ? label.box : (intersection(grow(label.box, 2 * CAPTION), whole) ?? label.box);
     const own = await readPicture(page, around, codes);
     boxes.push(label.box);
+    const isLike = looksLikeLabel(label, codes, page);
+    if (isLike || (hasMainBars(label) && codes.some(isTrackingLike))) alike.push({ label, isLike });
     if (isLegible(own)) words.push(...putRight(own.words).filter((word) => isBeside(word.box, label.box, seen.labels)));
-    else if (!looksLikeLabel(label, codes, page)) {
+    else if (!isLike) {
       const why = `no words could be read on the ${sizeOf(label)}, and its codes alone don't say that it is a label`;
       return { kind: 'doubtful', why, candidates: [label] };
     }
   }
-  return words.length === read.words.length ? seen : readingWords(page, readCodes, { boxes, words }, survey);
+  if (words.length === read.words.length) return seen;
+  const reread = await readingWords(page, readCodes, { boxes, words }, survey);
+  if (reread.kind !== 'named') return reread;
+  const { kind, words: name } = reread.name;
+  const like = alike.find(({ isLike }) => isLike || kind === 'customs-form')?.label;
+  if (!like) return reread;
+  const why = `the page calls itself "${name}", but the ${sizeOf(like)} looks like a label`;
+  return { kind: 'doubtful', why, candidates: [like] };
 }
 
 /** Whether something is not in another label than its own. */

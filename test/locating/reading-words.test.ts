@@ -53,6 +53,12 @@ it('a picture that says what else it is, is that', { timeout: 60_000 }, async ()
   expect(await seen({ title: 'Packing slip', high: 40 })).toBe('named');
 });
 
+it('a picture that says that it is something else, but looks like a label, is held', { timeout: 60_000 }, async () => {
+  expect(await seen({ title: 'Customs declaration' })).toBe(
+    'the page calls itself "customs declaration", but the page 4.00×6.00 in looks like a label',
+  );
+});
+
 it('a picture that nobody can read is held unless it has all of the looks of a label', { timeout: 60_000 }, async () => {
   expect(await seen({ words: NOTHING, high: 40 })).toMatch(/^no words could be read on/);
   expect(await seen({ words: NOTHING })).toBe('labels');
