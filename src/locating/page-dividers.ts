@@ -37,11 +37,12 @@ function findDividers(page: SourcePage): readonly Box[] {
   const isLabelPaper = Math.min(page.width, page.height) < LARGER;
   if (isLabelPaper && Math.max(page.width, page.height) < LONGER) return [];
   const lines = linesOf(page).filter(({ level, dashed }) => !isLabelPaper || (dashed && level === page.height > page.width));
-  const whole = lines.filter(({ box, level }) =>
+  const isWhole = ({ box, level }: RuledLine): boolean =>
     level
       ? box.x <= EDGE_TO_EDGE && right(box) >= page.width - EDGE_TO_EDGE
-      : box.y <= EDGE_TO_EDGE && bottom(box) >= page.height - EDGE_TO_EDGE,
-  );
+      : box.y <= EDGE_TO_EDGE && bottom(box) >= page.height - EDGE_TO_EDGE;
+  const whole = lines.filter(isWhole);
+  const stepped = page.skew === 0 ? [] : joined(lines.filter((line) => !line.dashed && !whole.includes(line))).filter(isWhole);
   const dashed = [true, false].flatMap((level) =>
     inLine(lines.filter((line) => line.dashed && line.level === level && !whole.includes(line))).flatMap((parts) => {
       const box = union(parts.map((part) => part.box));
@@ -50,7 +51,25 @@ function findDividers(page: SourcePage): readonly Box[] {
       return box && length(box) >= ACROSS * (level ? page.width : page.height) && drawn >= DRAWN * length(box) ? [{ box, level }] : [];
     }),
   );
-  return [...[...whole, ...dashed].map(({ box, level }) => withSigns(box, level, page)), ...runningLines(page)];
+  return [...[...whole, ...stepped, ...dashed].map(({ box, level }) => withSigns(box, level, page)), ...runningLines(page)];
+}
+
+/** On a page that was straightened a rule may still go down by a row of pixels here and there: the parts of one that overlap along it as one. */
+function joined(lines: readonly RuledLine[]): readonly RuledLine[] {
+  return [true, false].flatMap((level) =>
+    inLine(lines.filter((line) => line.level === level)).flatMap((parts) => {
+      const start = ({ box }: RuledLine): number => (level ? box.x : box.y);
+      const end = ({ box }: RuledLine): number => (level ? right(box) : bottom(box));
+      const runs: RuledLine[] = [];
+      for (const part of [...parts].sort((a, b) => start(a) - start(b))) {
+        const run = runs.at(-1);
+        const box = run && start(part) <= end(run) ? union([run.box, part.box]) : undefined;
+        if (run && box) runs[runs.length - 1] = { ...run, box };
+        else runs.push(part);
+      }
+      return runs;
+    }),
+  );
 }
 
 /** Lines of one direction by the line that they lie on. */

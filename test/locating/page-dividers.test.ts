@@ -28,6 +28,17 @@ describe('pageDividers', () => {
     expect(await dividersOf(new Drawing(612, 792).line(40, 400, 200, 400, 1, 4).line(430, 400, 572, 400, 1, 4))).toEqual([]);
   });
 
+  it('are rules that go down by a hair on a page that was straightened, and on no other', async () => {
+    const page = await drawnPage(new Drawing(612, 792).line(20, 400, 330, 400, 1).line(315, 402, 600, 402, 1));
+    expect(pageDividers(page)).toEqual([]);
+    const crooked = await drawnPage(new Drawing(612, 792).line(20, 400, 330, 400, 1).line(315, 402, 600, 402, 1));
+    Object.defineProperty(crooked, 'skew', { value: 1.2 });
+    expect(pageDividers(crooked)).toHaveLength(1);
+    const apart = await drawnPage(new Drawing(612, 792).line(20, 400, 290, 400, 1).line(315, 402, 600, 402, 1));
+    Object.defineProperty(apart, 'skew', { value: 1.2 });
+    expect(pageDividers(apart)).toEqual([]);
+  });
+
   it('are none on a small page: the page is the label', async () => {
     expect(await dividersOf(new Drawing(288, 432).line(0, 200, 288, 200, 1))).toEqual([]);
   });
