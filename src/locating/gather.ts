@@ -4,7 +4,9 @@ import { codeLikeAreas, type CodeLikeArea } from '../reading/code-like.js';
 import { framesOf } from '../reading/frames.js';
 import type { SourcePage } from '../reading/source.js';
 import type { Candidate, Edge } from './candidate.js';
+import { cornerFrames } from './corner-frames.js';
 import { inkGroups } from './ink-groups.js';
+import { isLabelSized } from './label-sizes.js';
 
 /** A frame line or the last row of ink is drawn softly on the coarse raster: so much paper is left around a found box, pt (0.25 mm). */
 export const HAIR = 0.7;
@@ -25,7 +27,11 @@ export function gatherCandidates(
   if (edges.includes('page') && contains(region, whole, 1) && isMediaSize(media, page.width, page.height))
     candidates.push(candidate(whole, 'page'));
   if (edges.includes('frame')) {
-    for (const frame of framesOf(page)) if (inRegion(frame.box)) candidates.push(candidate(clip(grow(frame.box, HAIR), whole), 'frame'));
+    // Marks inside a placed picture as large as a label are drawn on it: the picture's own edge is the label's.
+    const isOnPicture = (box: Box): boolean => page.images().some((image) => isLabelSized(image.box) && contains(image.box, box, 1));
+    const corners = cornerFrames(page.ink(), blobs).filter((box) => !isOnPicture(box));
+    for (const box of [...framesOf(page).map((frame) => frame.box), ...corners])
+      if (inRegion(box)) candidates.push(candidate(clip(grow(box, HAIR), whole), 'frame'));
   }
   if (edges.includes('picture')) {
     for (const image of page.images()) {

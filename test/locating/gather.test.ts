@@ -4,6 +4,8 @@ import type { Edge } from '../../src/locating/candidate.js';
 import { gatherCandidates } from '../../src/locating/gather.js';
 import { inkBlobs } from '../../src/locating/ink-blobs.js';
 import type { SourcePage } from '../../src/reading/source.js';
+import { drawnPage } from '../reading/drawn-page.js';
+import { Drawing } from '../samples/drawing.js';
 import { mediaNamed, opened } from '../steps/on-sample.js';
 
 const whole = (page: SourcePage): Box => ({ x: 0, y: 0, width: page.width, height: page.height });
@@ -43,5 +45,29 @@ describe('gatherCandidates', () => {
 
   it('takes the page itself only for the media that it has the size of', async () => {
     expect((await gathered('page-a6', ['page'])).candidates).toEqual([]);
+  });
+
+  it('offers what four corner marks frame, but not on a picture as large as a label', async () => {
+    const d = new Drawing(612, 792);
+    for (const [x, y] of [
+      [60, 60],
+      [478, 60],
+      [60, 334],
+      [478, 334],
+    ] as const)
+      d.rect(x, y === 60 ? 60 : 346, 14, 2).rect(x === 60 ? 60 : 490, y, 2, 14);
+    const page = await drawnPage(d);
+    const frames = (images: readonly Box[]) =>
+      gatherCandidates(
+        { width: 612, height: 792, ink: () => page.ink(), words: () => [], images: () => images.map((box) => ({ box })) } as never,
+        whole(page),
+        ['frame'],
+        mediaNamed('4x6in'),
+        inkBlobs(page.ink()),
+      );
+    expect(frames([]).map(({ box }) => isNear(box, { x: 60, y: 60, width: 432, height: 288 }))).toEqual([true]);
+    expect(frames([{ x: 54, y: 54, width: 446, height: 302 }])).toEqual([]);
+    // A scan of the whole page is no label's own picture.
+    expect(frames([{ x: 0, y: 0, width: 612, height: 792 }])).toHaveLength(1);
   });
 });
