@@ -1,4 +1,4 @@
-import { bottom, centre, contains, right, union, type Box } from '../geometry/box.js';
+import { bottom, centre, contains, near, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { sum } from '../geometry/sum.js';
 import { linesOf } from '../reading/frames.js';
@@ -19,6 +19,8 @@ const ACROSS = 0.8;
 const DRAWN = 0.6;
 /** Parts of one line lie on it to this much (pt); so do scissors and words, which are no higher (pt) and end no farther beyond it. */
 const ON_LINE = 3;
+/** Words that touch it stand on it, their middle no farther off than this, pt. */
+const TOUCHING = 7;
 const SIGN = { high: 24, beyond: 30 };
 
 const cache = new WeakMap<SourcePage, readonly Box[]>();
@@ -89,6 +91,7 @@ function withSigns(line: Box, level: boolean, page: SourcePage): Box {
     ? { x: line.x - SIGN.beyond, y: line.y - SIGN.high / 2, width: line.width + 2 * SIGN.beyond, height: line.height + SIGN.high }
     : { x: line.x - SIGN.high / 2, y: line.y - SIGN.beyond, width: line.width + SIGN.high, height: line.height + 2 * SIGN.beyond };
   const off = (blob: Box): number => (level ? centre(blob).y - centre(line).y : centre(blob).x - centre(line).x);
-  const signs = inkBlobs(page.ink()).filter((blob) => contains(reach, blob) && Math.abs(off(blob)) <= ON_LINE);
+  const isOnIt = (blob: Box): boolean => Math.abs(off(blob)) <= (near(blob, line, 0) ? TOUCHING : ON_LINE);
+  const signs = inkBlobs(page.ink()).filter((blob) => contains(reach, blob) && isOnIt(blob));
   return union([line, ...signs]) ?? line;
 }

@@ -1,6 +1,6 @@
 import { bottom, contains, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
-import { linesOf } from '../reading/frames.js';
+import { framesOf, linesOf } from '../reading/frames.js';
 import type { SourcePage } from '../reading/source.js';
 import type { Candidate } from './candidate.js';
 import { NEXT_LINE } from './filled-out.js';
@@ -42,9 +42,11 @@ export function ruledStacks(page: SourcePage, blobs: readonly Box[], said: (part
     ].filter(({ width }) => width >= SHORT_SIDE.least && width <= LONG_SIDE.most);
     const saysOther = (part: Box): boolean => said(turned(part)).names.length > 0;
     const around = { ink: ink.map(turned), stops: dividers.map(turned), saysOther };
-    return families(rules).flatMap((family) =>
-      answersOf(family, around).map((box) => ({ box: turned(box), ruled: level ? 'level' : 'upright' })),
-    );
+    const frames = framesOf(page).map(({ box }) => turned(box));
+    const isFrames = (family: readonly Box[]): boolean => frames.some((frame) => family.every((rule) => contains(frame, rule, WITHIN)));
+    return families(rules)
+      .filter((family) => !isFrames(family))
+      .flatMap((family) => answersOf(family, around).map((box) => ({ box: turned(box), ruled: level ? 'level' : 'upright' })));
   });
 }
 

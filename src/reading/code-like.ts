@@ -1,4 +1,5 @@
-import type { Box } from '../geometry/box.js';
+import { intersection, type Box } from '../geometry/box.js';
+import { hasFinders } from './finder-patterns.js';
 import { inkRuns } from './ink.js';
 import type { GreyRaster, SourcePage } from './source.js';
 
@@ -38,6 +39,7 @@ const DENSE = { least: 45, most: 235 };
 
 const textures = new WeakMap<GreyRaster, Texture>();
 const areasOf = new WeakMap<SourcePage, readonly CodeLikeArea[]>();
+const texturedOf = new WeakMap<SourcePage, readonly CodeLikeArea[]>();
 const denseOf = new WeakMap<SourcePage, readonly Box[]>();
 
 function memo<K extends object, T>(cache: WeakMap<K, T>, of: K, find: () => T): T {
@@ -51,8 +53,19 @@ const pageTexture = (page: SourcePage): Texture => memo(textures, page.ink(), ()
 
 /** The code-like areas of a page, from the top; each page is looked at once. */
 export function codeLikeAreas(page: SourcePage): readonly CodeLikeArea[] {
-  return memo(areasOf, page, () => findCodeLike(page.ink(), pageTexture(page)));
+  return memo(areasOf, page, () => {
+    const areas = texturedAreas(page);
+    const isKnown = (box: Box): boolean => areas.some((area) => intersection(area.box, box) !== undefined);
+    const coarse = denseAreas(page).filter((box) => !isKnown(box) && hasFinders(page.ink(), box));
+    return [...areas, ...coarse.map((box): CodeLikeArea => ({ box, kind: 'matrix', run: undefined }))].sort(fromTop);
+  });
 }
+
+/** Those whose texture shows them: not the matrix codes with modules as large as a cell. */
+const texturedAreas = (page: SourcePage): readonly CodeLikeArea[] =>
+  memo(texturedOf, page, () => findCodeLike(page.ink(), pageTexture(page)));
+
+const fromTop = (a: CodeLikeArea, b: CodeLikeArea): number => a.box.y - b.box.y || a.box.x - b.box.x;
 
 /**
  * Everything on a page, beside its rows of bars, dense enough to hold a code: all matrix codes, and some heavy type and art
@@ -62,7 +75,7 @@ export function denseAreas(page: SourcePage): readonly Box[] {
   return memo(denseOf, page, () => {
     const texture = pageTexture(page);
     const raster = page.ink();
-    const bars = codeLikeAreas(page).filter((area) => area.kind === 'linear');
+    const bars = texturedAreas(page).filter((area) => area.kind === 'linear');
     const cells = texture.cells.slice();
     for (const { box } of bars) clearCells(cells, texture, raster, box);
     return components({ ...texture, cells }, DENSE_CELL)
@@ -105,7 +118,7 @@ export function findCodeLike(raster: GreyRaster, grid: Texture = textureOf(raste
       });
     }
   }
-  return areas.sort((a, b) => a.box.y - b.box.y || a.box.x - b.box.x);
+  return areas.sort(fromTop);
 }
 
 /** What a cell's texture is, as bits: it may be dense beside being of one of the other kinds. */

@@ -50,7 +50,7 @@ it('a picture on which nobody has an address is held, however large its bars', {
 });
 
 it('a picture that says what else it is, is that', { timeout: 60_000 }, async () => {
-  expect(await seen({ title: 'Packing slip', high: 40 })).toBe('named');
+  expect(await seen({ title: 'Packing slip', high: 40, words: ['3 x Mug, blue', '1 x Bowl', 'Thank you'] })).toBe('named');
 });
 
 it('a picture that says that it is something else, but looks like a label, is held', { timeout: 60_000 }, async () => {
