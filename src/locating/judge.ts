@@ -1,4 +1,4 @@
-import { bottom, contains, grow, right, type Box } from '../geometry/box.js';
+import { area, bottom, contains, grow, right, type Box } from '../geometry/box.js';
 import { formatSize, mmToPt, ptToMm } from '../geometry/length.js';
 import type { CodeLikeArea } from '../reading/code-like.js';
 import type { Word } from '../reading/source.js';
@@ -11,6 +11,8 @@ const WEIGHT = { size: 0.35, gutter: 0.25, edge: 0.2, direction: 0.2 };
 const [LOOSE, RULED] = [0.6, 0.8];
 /** White around a label beyond this (pt, 8 mm) makes it no surer. */
 const AMPLE = mmToPt(8);
+/** Where a matrix code takes more than this share of it, there is no room for an address. */
+const ALL_CODE = 0.6;
 /** A code outside, this near (pt, 12 mm), is likelier the label's own than another's. */
 const NEAR_CODE = mmToPt(12);
 
@@ -30,6 +32,8 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
   // A page of the media's own size is what it is; whether a label must have a code is for split-pages and verify to say.
   const filling = (edge === 'frame' || edge === 'ink') && around.paper !== undefined && fillsPaper(box, around.paper);
   if (edge !== 'page' && (codes.length === 0 || !(isLabelSized(box) || filling))) return undefined;
+
+  if (codes.some((code) => code.kind === 'matrix' && area(code.box) > ALL_CODE * area(box))) return undefined;
 
   const size = filling ? { likeness: 1 } : edge === 'ink' ? nearestSizeOfInk(box.width, box.height) : nearestSize(box.width, box.height);
   const clear = edge === 'page' ? undefined : clearSpace(box, around.blobs);

@@ -14,11 +14,11 @@ import { said, saidIn, WRITING, type Said, type SaidName } from './kind-of-words
 import { leftBehind } from './left-behind.js';
 import { outdoneLabel } from './larger-copy.js';
 import { namedPage, type All } from './named-page.js';
-import { hasItems, hasOwn, isLikeLabel } from './own-evidence.js';
+import { hasItems, hasOwn, isLikeLabel, isLongNumber } from './own-evidence.js';
 import type { PageFacts, ReadCodes, ReadPictures, SaidCandidate } from './page-facts.js';
 import { readingWords } from './reading-words.js';
 import { restOf, type Rest } from './rest.js';
-import { speaksAgainst } from './speaks-against.js';
+import { addressesOn, speaksAgainst } from './speaks-against.js';
 import { isTrackingLike, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
 import { tickBoxes } from './tick-boxes.js';
 import { titledReturn } from './titled-return.js';
@@ -96,7 +96,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
   );
   if (sure.length === 0) {
     const [first] = weak;
-    if (first && (!own || first.strength >= LABEL))
+    if (first && (!own || first.strength >= LABEL || isAddressedParcel(first, facts)))
       return doubtful(speaksAgainst(first.label, facts, first.codes) ?? `the ${sizeOf(first.label)} has little of a label`, [first.label]);
     if (own) return await namedPage(own, all, facts);
     // Coarse matrix codes have no texture: the page is read before anyone calls it a page without codes.
@@ -146,6 +146,10 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
         );
   return { kind: 'labels', labels: kept.map((label) => found(label, returnsOf(label))), rest, doubts };
 }
+
+/** An address and a parcel's own number, and neither a name of something else nor items: such ink is not passed over because of what stands beside it. */
+const isAddressedParcel = ({ label, codes }: Likeliest, { phrases }: PageFacts): boolean =>
+  label.said.names.length === 0 && (codes ?? []).some(isLongNumber) && addressesOn(label.box, phrases) > 0 && !hasItems(label.box, phrases);
 
 /** What a page may have as labels: those in doubt by their answers, the others as they were found. */
 function allAnswers(labels: readonly Judged[], doubts: readonly Doubt[]): readonly Judged[] {

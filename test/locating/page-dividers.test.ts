@@ -39,6 +39,23 @@ describe('pageDividers', () => {
     expect(pageDividers(apart)).toEqual([]);
   });
 
+  it('are dashed lines across long label paper, where a tab is torn off, and no others there', async () => {
+    expect(await dividersOf(new Drawing(288, 576).line(0, 432, 288, 432, 1, 4))).toHaveLength(1);
+    expect(await dividersOf(new Drawing(288, 576).line(0, 432, 288, 432, 1))).toEqual([]);
+    expect(await dividersOf(new Drawing(288, 576).line(200, 0, 200, 576, 1, 4))).toEqual([]);
+    expect(await dividersOf(new Drawing(288, 432).line(0, 324, 288, 324, 1, 4))).toEqual([]);
+  });
+
+  it('have the words that stand on them and touch them', async () => {
+    const cut = (top: number): Drawing => {
+      const drawing = new Drawing(612, 792).line(40, 400, 572, 400, 1, 4);
+      for (let letter = 0; letter < 6; letter++) drawing.rect(44 + 9 * letter, top, 5, 8.4);
+      return drawing;
+    };
+    expect((await dividersOf(cut(391.5)))[0]?.[1]).toBeLessThan(393);
+    expect((await dividersOf(cut(386)))[0]?.[1]).toBeGreaterThan(396);
+  });
+
   it('are none on a small page: the page is the label', async () => {
     expect(await dividersOf(new Drawing(288, 432).line(0, 200, 288, 200, 1))).toEqual([]);
   });

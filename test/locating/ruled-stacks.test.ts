@@ -64,6 +64,11 @@ describe('ruledStacks', () => {
     expect((await stacksOf(drawing)).map(extent)).toEqual([[60, 479]]);
   });
 
+  it('are not made of the two sides of a box inside a label', async () => {
+    const drawing = new Drawing(612, 792).frame(60, 300, 280, 60, 1.5).rect(62, 240, 200, 40).rect(62, 100, 200, 60);
+    expect(await stacksOf(drawing)).toEqual([]);
+  });
+
   it('need rules of one length with nothing across their ends', async () => {
     const drawing = new Drawing(612, 792).rect(60, 100, 280, 1.5).rect(60, 220, 240, 1.5).rect(60, 340, 200, 1.5);
     expect(await stacksOf(drawing)).toEqual([]);

@@ -80,6 +80,12 @@ describe('survey: pages with labels', () => {
     expect(intersection(rest.box as Box, labels[0]?.box as Box)).toBeUndefined();
   });
 
+  it('a label that its size and words hardly show is not passed over for the slip beside it', async () => {
+    const bare = other(pages.addressedMatrix('BX682434879094'), 40, 40);
+    const page = pages.letter(bare, slip(pages.slipDrawing(1), 36, 414));
+    expect(await surveyOf(page)).toMatchObject({ kind: 'doubtful', why: expect.stringMatching(/has little of a label$/) as string });
+  });
+
   it('two labels in reading order', async () => {
     const { labels } = labelsOf(
       await surveyOf({ width: 842, height: 595, regions: [pages.uprightLabel(2, 480, 60), pages.uprightLabel(1, 60, 66)] }),

@@ -43,6 +43,13 @@ describe('code-like areas', () => {
     expect(dense.some((area) => intersection(area, box) !== undefined && contains(box, area, 8))).toBe(true);
   });
 
+  it('a QR code with modules as large as type is a matrix code', async () => {
+    const drawing = new Drawing(400, 400).matrix(qr('SAMPLE-0001 NOT VALID FOR CARRIAGE'), 150, 150, 4.2);
+    const areas = codeLikeAreas(await drawnPage(drawing));
+    expect(areas.map(({ kind }) => kind)).toEqual(['matrix']);
+    expect(contains(drawing.codes()[0]?.box as Box, areas[0]?.box as Box, 8)).toBe(true);
+  });
+
   it('type, tables and solid areas are no codes', async () => {
     const content = contentFor('code-like');
     const d = new Drawing(400, 400);
