@@ -7,6 +7,7 @@ import { codesIn, HAIR } from './gather.js';
 import { inkGroups } from './ink-groups.js';
 import { saidIn, WRITING, type Said } from './kind-of-words.js';
 import { SHORT_SIDE, LONG_SIDE } from './label-sizes.js';
+import { hasItems } from './own-evidence.js';
 import type { PageFacts } from './page-facts.js';
 import { hasMainBars, isTrackingLike } from './strength.js';
 
@@ -43,7 +44,8 @@ export async function leftBehind(taken: readonly Box[], { page, blobs, phrases, 
     const numbers = read.filter((code) => isTrackingLike(code) && !isCopy(code));
     const part: Judged = { box, edge: 'ink', codes, score: 0, evidence: [`ink around ${codes.length} codes that no label beside it has`] };
     const isLikeLabel =
-      said.labelWords >= LIKE_LABEL || (said.characters < WRITING && hasMainBars(part)) || taken.some((label) => isAlike(label, box));
+      !hasItems(box, phrases) &&
+      (said.labelWords >= LIKE_LABEL || (said.characters < WRITING && hasMainBars(part)) || taken.some((label) => isAlike(label, box)));
     if (numbers.some((code) => own.some((other) => isOfOneMake(code, other))))
       doubts.push({ why: `the ${sizeOf(part)} beside the label has a number as a parcel's own`, answers: [part] });
     else if (isLikeLabel && !read.some(isCopy) && (numbers.length > 0 || (codes.length > 0 && read.length === 0)))

@@ -21,12 +21,16 @@ export function isLikeLabel(label: SaidCandidate, codes: readonly Code[] | undef
     (label.declares !== true || (codes ?? []).some(isTrackingLike)) &&
     (label.codes.length > 0 || (codes ?? []).length > 0) &&
     speaksAgainst(label, facts, codes) === undefined &&
+    (label.said.labelWords >= 2 || label.said.characters < WRITING || !isMatrixAlone(label)) &&
     (isMoreThanPaper(label, codes, facts.phrases) || !isAlone(label, facts.blobs)) &&
     !(label.fillsPaper === true && label.declares !== true && hasItems(label.box, facts.phrases)) &&
     (label.said.labelWords >= 2 || !isHollow(label.box, facts.blobs)) &&
     !saysOther(label, facts)
   );
 }
+
+/** Whether a candidate has no row of bars: a code to show at a counter stands below an address, too. */
+const isMatrixAlone = ({ codes }: SaidCandidate): boolean => codes.length > 0 && codes.every(({ kind }) => kind === 'matrix');
 
 /** Whether a candidate is all that its page holds: then the page's size is no evidence, for whatever is printed on a roll of labels has it. */
 const isAlone = ({ box, edge }: SaidCandidate, blobs: readonly Box[]): boolean =>

@@ -122,7 +122,7 @@ interface Place {
 /** Where a label may end below the last of its rules. */
 function below(span: Box, own: readonly Box[], crossing: readonly Box[], saysOther: (part: Box) => boolean): readonly Place[] {
   const stop = Math.min(Infinity, ...crossing.filter(({ y }) => y >= bottom(span) - 1).map(({ y }) => y));
-  const beyond = own.filter((blob) => bottom(blob) > bottom(span) && blob.y < stop).sort((a, b) => a.y - b.y);
+  const beyond = own.filter((blob) => bottom(blob) > bottom(span) && bottom(blob) <= stop + 1).sort((a, b) => a.y - b.y);
   const usual = Math.max(USUAL, widestWhite(own.filter((blob) => contains(span, blob, WITHIN))));
   const places: Omit<Place, 'isClear'>[] = [];
   let end = bottom(span);

@@ -82,6 +82,16 @@ describe('left behind beside a label', () => {
     expect((await besideLabel(page(beside))).doubts).toEqual([]);
   });
 
+  it('rows of items with a number and the words of a label are a bill', async () => {
+    const drawing = page({ code: code128('007734129966'), lines: TO_AND_FROM });
+    expect((await besideLabel(drawing)).doubts).toHaveLength(1);
+    ['Mug, celadon', 'Bowl, tenmoku', 'Vase, ash'].forEach((item, row) => {
+      drawing.text(410, 220 + 18 * row, `${row + 2}`, { size: 9 });
+      drawing.text(440, 220 + 18 * row, item, { size: 9 });
+    });
+    expect((await besideLabel(drawing)).doubts).toEqual([]);
+  });
+
   it('a number that stands in letters and figures on the label is its own', async () => {
     const drawing = page({ code: code128(OTHER), lines: TO_AND_FROM });
     drawing.text(40, 420, 'QX 0093 1177', { size: 12 });

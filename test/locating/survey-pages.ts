@@ -51,12 +51,13 @@ export function couponInWords(): Drawing {
   return d;
 }
 
-/** An address and a matrix code that says a number, no word of a label. */
-export function addressedMatrix(number: string): Drawing {
+/** An address and a matrix code that says a number, with no words of a label but these. */
+export function addressedMatrix(number: string, words: readonly string[] = []): Drawing {
   const d = new Drawing(262, 360);
   d.block(0, 20, ['Ada Invented', '14 Sample Lane', 'Larch Halt EX 00187'], { size: 20 }, 1.2);
   d.matrix(qr(number), 131, 160, 5);
   d.text(0, 270, number, { size: 24, bold: true });
+  d.block(0, 290, words, { size: 9 }, 1.3);
   d.rect(0, 330, 262, 12);
   return d;
 }

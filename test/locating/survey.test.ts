@@ -86,6 +86,12 @@ describe('survey: pages with labels', () => {
     expect(await surveyOf(page)).toMatchObject({ kind: 'doubtful', why: expect.stringMatching(/has little of a label$/) as string });
   });
 
+  it('a matrix code below an address is held where the words of a label are missing: it may be one to show at a counter', async () => {
+    const page = (...words: readonly string[]): LayoutPage => pages.letter(other(pages.addressedMatrix('BX682434879094', words), 40, 40));
+    expect(await surveyOf(page('Ship to'))).toMatchObject({ kind: 'doubtful' });
+    expect(await surveyOf(page('Ship to', 'Weight 2 lb', 'Tracking no.'))).toMatchObject({ kind: 'labels' });
+  });
+
   it('two labels in reading order', async () => {
     const { labels } = labelsOf(
       await surveyOf({ width: 842, height: 595, regions: [pages.uprightLabel(2, 480, 60), pages.uprightLabel(1, 60, 66)] }),
