@@ -5,6 +5,7 @@ import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
 import type { Candidate, Edge, Judged } from './candidate.js';
 import { choose, LEAST, type Choice } from './choose.js';
+import { clearOfDividers } from './clear-of-dividers.js';
 import { closedUnits } from './closed-units.js';
 import { edgeShows } from './edge-shows.js';
 import { filledOut } from './filled-out.js';
@@ -40,16 +41,17 @@ export function judgedOn(
 ): readonly Judged[] {
   const codes = codeLikeAreas(page);
   const units = closedUnits(page, blobs);
+  const dividers = pageDividers(page);
   const filled = (candidate: Candidate): Candidate => {
     if (!said || candidate.edge !== 'ink' || candidate.codes.length === 0) return candidate;
-    const box = filledOut(candidate.box, { page, blobs, units, said });
-    return box ? { ...candidate, box, codes: codesIn(codes, box) } : candidate;
+    const clear = clearOfDividers(candidate.box, dividers, page.ink());
+    const box = filledOut(clear, { page, blobs, units, said }) ?? clear;
+    return { ...candidate, box, codes: codesIn(codes, box) };
   };
   const stacks = said ? ruledStacks(page, blobs, said) : [];
   const ruled = stacks.map((each): Candidate => ({ ...each, box: grow(each.box, HAIR), edge: 'ink', codes: codesIn(codes, each.box) }));
   const gathered = [...gatherCandidates(page, region, edges, media, blobs).map(filled), ...ruled];
   const owners = gathered.filter(({ edge, box, codes: own }) => isOwning(edge) && own.length > 0 && isLabelSized(box));
-  const dividers = pageDividers(page);
   const ink = dividers.length === 0 ? blobs : blobs.filter((blob) => !dividers.some((line) => contains(line, blob, 1)));
   const around = { blobs: ink, codes, words: page.words(), owners: owners.map(({ box }) => box), paper: page };
   const judged = withoutWholePictures(withoutAround(gathered.flatMap((candidate) => judge(candidate, around) ?? [])), page);
