@@ -1,4 +1,4 @@
-import { contains, grow, type Box } from '../geometry/box.js';
+import { contains, grow, intersection, type Box } from '../geometry/box.js';
 import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
@@ -49,7 +49,12 @@ export function judgedOn(
     return { ...candidate, box, codes: codesIn(codes, box) };
   };
   const stacks = said ? ruledStacks(page, blobs, said) : [];
-  const ruled = stacks.map((each): Candidate => ({ ...each, box: grow(each.box, HAIR), edge: 'ink', codes: codesIn(codes, each.box) }));
+  const ruled = stacks.map((each): Candidate => ({
+    ...each,
+    box: clip(grow(each.box, HAIR), page),
+    edge: 'ink',
+    codes: codesIn(codes, each.box),
+  }));
   const gathered = [...gatherCandidates(page, region, edges, media, blobs).map(filled), ...ruled];
   const owners = gathered.filter(({ edge, box, codes: own }) => isOwning(edge) && own.length > 0 && isLabelSized(box));
   const ink = dividers.length === 0 ? blobs : blobs.filter((blob) => !dividers.some((line) => contains(line, blob, 1)));
@@ -58,6 +63,8 @@ export function judgedOn(
   const pages = judged.filter((each) => each.edge === 'page');
   return pages.length > 0 ? pages : withShownEdges(withoutParts(judged, said ?? saysNothing), blobs, units, (box) => edgeShows(page, box));
 }
+
+const clip = (box: Box, { width, height }: SourcePage): Box => intersection(box, { x: 0, y: 0, width, height }) ?? box;
 
 const saysNothing = (): Said => ({ names: [], labelWords: 0, characters: 0 });
 

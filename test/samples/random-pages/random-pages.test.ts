@@ -8,7 +8,7 @@ import { randomPage } from './page.js';
 const FIRST = 50_001;
 const COUNT = 48;
 const LABELS = 33;
-const HELD = 4;
+const HELD = 2;
 
 describe('random pages', () => {
   it('the same seed gives the same page, byte for byte', async () => {
@@ -55,8 +55,7 @@ describe('random pages', () => {
         tallies.push(await tallyOf({ file: `seed ${seed}`, bytes, truth }));
       }
       const { labels, found, held, wrong, lost, pagesWithout, kept, notes } = tallies.length > 0 ? sumOf(tallies) : emptyTally();
-      // A scanned voucher without any words to read is the one that is printed.
-      expect({ wrong, lost, mistaken: pagesWithout - kept }, notes.join('\n')).toEqual({ wrong: 1, lost: 0, mistaken: 1 });
+      expect({ wrong, lost, mistaken: pagesWithout - kept }, notes.join('\n')).toEqual({ wrong: 0, lost: 0, mistaken: 0 });
       expect({ labels, held }, notes.join('\n')).toEqual({ labels: LABELS, held: HELD });
       expect(found).toBe(labels - held - lost);
     },
