@@ -8,16 +8,10 @@ import { pageDividers } from './page-dividers.js';
 import type { Candidate } from './candidate.js';
 import type { Said } from './kind-of-words.js';
 import { fillsMostOf, fillsSize, isLabelSized } from './label-sizes.js';
+import { CLEAR, NEXT_LINE, WITHIN } from './white.js';
 
 /** Ink of one label lies no farther apart, pt (30 mm). */
 const FARTHEST = mmToPt(30);
-/** Ink beside a label is of it only when it keeps to its width, to this much (pt). */
-const WITHIN = 4;
-/** Lines of type of one block stand no farther apart, pt (3 mm): what is so near to ink that fills a size is of it, too. */
-export const NEXT_LINE = mmToPt(3);
-
-/** Wider white between a label's own parts is rare, pt (15 mm; common practice, no source). */
-const CLEAR = mmToPt(15);
 
 /** When ink fills a known size, and how near (pt) what comes after it is of it, too: a label drawn a little smaller must stand alone. */
 interface Filling {

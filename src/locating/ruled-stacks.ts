@@ -3,24 +3,19 @@ import { mmToPt } from '../geometry/length.js';
 import { framesOf, linesOf } from '../reading/frames.js';
 import type { SourcePage } from '../reading/source.js';
 import type { Candidate } from './candidate.js';
-import { NEXT_LINE } from './filled-out.js';
 import type { Said } from './kind-of-words.js';
 import { fillsSize, isLabelSized, LONG_SIDE, SHORT_SIDE } from './label-sizes.js';
 import { pageDividers } from './page-dividers.js';
+import { CLEAR, NEXT_LINE, WIDER, WITHIN } from './white.js';
 
-/** Rules of one label begin and end at the same places, to this much, pt (1 mm); type and codes keep between them, to the second. */
+/** Rules of one label begin and end at the same places, to this much, pt (1 mm). */
 const ALIKE = mmToPt(1);
-const WITHIN = 4;
 /** A banner is no higher, pt (20 mm). */
 const BANNER = mmToPt(20);
 /** Rules nearer than this (pt, 15 mm) to one another are a table's head, not two parts of a label. */
 const LEAST_SPAN = mmToPt(15);
 /** White of this and less parts lines and blocks of one label, pt (6 mm); what is wider than any between its rules, and than this, may part labels. */
 const USUAL = mmToPt(6);
-/** Wider white between a label's own parts is rare, pt (15 mm; common practice, no source). */
-const CLEAR = mmToPt(15);
-/** The white where a label ends is this much wider than any that may be inside. */
-export const WIDER = 1.3;
 
 /** A label without a frame, and how the rules run that divide it from side to side. */
 export type RuledStack = Required<Pick<Candidate, 'box' | 'ruled'>>;

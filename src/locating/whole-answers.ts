@@ -1,18 +1,12 @@
 import { area, bottom, contains, right, type Box } from '../geometry/box.js';
-import { mmToPt } from '../geometry/length.js';
 import type { Judged } from './candidate.js';
 import { LEAST } from './choose.js';
-import { NEXT_LINE } from './filled-out.js';
 import type { Said } from './kind-of-words.js';
 import { isKnownSize, isScaledSize } from './label-sizes.js';
-import { WIDER } from './ruled-stacks.js';
+import { CLEAR, NEXT_LINE, WIDER, WITHIN } from './white.js';
 
-/** Wider white between a label's own parts is rare, pt (15 mm; common practice, no source). */
-const CLEAR = mmToPt(15);
 /** What is added to a part of a label is less than this share of the whole. */
 const LEAST_PART = 0.7;
-/** The whole is no wider than its part, or no higher, to this much (pt). */
-const IN_LINE = 4;
 
 /**
  * Ink inside a better answer is a part of it: inside rules from side to side, inside a picture of a label's size, and where less white lies between it and
@@ -51,12 +45,12 @@ function goesOnInLine(part: Judged, whole: Judged, said: (part: Box) => Said): b
 /** What a whole has beyond a part of the same width or height; nothing where it has neither. */
 function addedInLine(part: Box, whole: Box): readonly Box[] {
   const strips: readonly Box[] =
-    Math.abs(part.width - whole.width) <= IN_LINE
+    Math.abs(part.width - whole.width) <= WITHIN
       ? [
           { ...whole, height: part.y - whole.y },
           { ...whole, y: bottom(part), height: bottom(whole) - bottom(part) },
         ]
-      : Math.abs(part.height - whole.height) <= IN_LINE
+      : Math.abs(part.height - whole.height) <= WITHIN
         ? [
             { ...whole, width: part.x - whole.x },
             { ...whole, x: right(part), width: right(whole) - right(part) },
