@@ -1,5 +1,6 @@
 import { contains, grow, intersection } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
+import { plainText, textOf } from '../reading/code-text.js';
 import type { Code } from '../reading/source.js';
 import { addressBlocks } from './address-block.js';
 import { itemRows } from './item-rows.js';
@@ -23,13 +24,11 @@ export function isPartOfBill(label: SaidCandidate, codes: readonly Code[] | unde
   if (!BILLS.includes(page.kind) || edge !== 'ink' || said.labelWords > 0 || !area || !code || areas.length + others.length > 0)
     return false;
   const inside = facts.phrases.filter((phrase) => contains(box, phrase.box, 2));
-  const number = plain(Buffer.from(code.bytes, 'hex').toString('latin1'));
+  const number = plainText(textOf(code));
   return (
     itemRows(inside) !== undefined &&
     addressBlocks(inside).length === 0 &&
-    inside.some(({ text, box: at }) => plain(text).includes(number) && intersection(grow(area.box, CAPTION), at) !== undefined) &&
+    inside.some(({ text, box: at }) => plainText(text).includes(number) && intersection(grow(area.box, CAPTION), at) !== undefined) &&
     !facts.page.images().some((image) => isLabelSized(image.box) && contains(image.box, area.box, 6))
   );
 }
-
-const plain = (text: string): string => text.toUpperCase().replaceAll(/[^\p{L}\p{N}]/gu, '');

@@ -6,7 +6,7 @@ import { sameBox, type Chosen } from './choose.js';
 import { goesOnWith, type Beside } from './filled-out.js';
 import { HAIR } from './gather.js';
 import { distance } from './judge.js';
-import { fillsMostOf, fillsSize, isKnownSize, isScaledSize } from './label-sizes.js';
+import { isKnownSize, isWholeLabel } from './label-sizes.js';
 import { isTrackingLike } from './strength.js';
 
 /** A part of a page that may be a label, and what isn't sure about it. */
@@ -132,7 +132,7 @@ export function sureBeside<T extends Judged>(
       ) &&
       isFree(each),
   );
-  const whole = free.filter(({ label }) => isWhole(label));
+  const whole = free.filter(({ label }) => isWholeLabel(label));
   return free.filter((each) => whole.includes(each) || whole.some((other) => sameSize(each.label.box, other.label.box)));
 }
 
@@ -140,11 +140,6 @@ export function sureBeside<T extends Judged>(
 function hasOwnNumber({ codes }: Weighed, others: readonly Weighed[]): boolean {
   const numbers = (codes ?? []).filter(isTrackingLike).map(({ bytes }) => bytes);
   return numbers.length > 0 && !others.some((other) => other.codes?.some(({ bytes }) => numbers.includes(bytes)));
-}
-
-function isWhole({ edge, box }: Judged): boolean {
-  if (edge === 'ink') return fillsSize(box.width, box.height) || fillsMostOf(box.width, box.height);
-  return isKnownSize(box) || (edge === 'frame' && isScaledSize(box.width, box.height));
 }
 
 const sameSize = (a: Box, b: Box): boolean => Math.abs(a.width - b.width) < ALIKE && Math.abs(a.height - b.height) < ALIKE;

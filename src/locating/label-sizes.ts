@@ -1,6 +1,7 @@
 import type { Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { parseMedia } from '../geometry/media.js';
+import type { Candidate } from './candidate.js';
 
 /**
  * Sizes that labels come in, short side first, pt. The named ones: geometry/media.ts; 4×6.75 in is a 4×6 label with a
@@ -96,4 +97,10 @@ export function nearestSizeOfInk(width: number, height: number): SizeMatch {
   return SIZES.map((size) => ({ name: size.name, likeness: fill(short, size.short) * fill(long, size.long) })).reduce((best, each) =>
     each.likeness > best.likeness ? each : best,
   );
+}
+
+/** Whether an answer is a whole label by its size: its edge, or its ink, is that of a known one, perhaps a little smaller or fitted to other paper. */
+export function isWholeLabel({ edge, box }: Pick<Candidate, 'edge' | 'box'>): boolean {
+  const { width, height } = box;
+  return edge === 'ink' ? fillsSize(width, height) || fillsMostOf(width, height) : isKnownSize(box) || isScaledSize(width, height);
 }

@@ -1,5 +1,6 @@
 import { area, contains, grow, intersection, type Box } from '../geometry/box.js';
 import { codeLikeAreas, denseAreas, type CodeLikeArea } from '../reading/code-like.js';
+import { plainText, textOf } from '../reading/code-text.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import { sizeOf, type Judged } from './candidate.js';
 import type { Doubt } from './doubts.js';
@@ -35,9 +36,9 @@ export async function leftBehind(taken: readonly Box[], { page, blobs, phrases, 
     .filter(({ codes, said }) => !isOtherPaper(said) && (codes.length > 0 || said.labelWords >= LIKE_LABEL));
   if (parts.length === 0) return [];
   const own = (await Promise.all(taken.map(readCodes))).flat();
-  const written = phrases.filter(({ box }) => taken.some((label) => contains(label, box, 2))).map(({ text }) => plain(text));
+  const written = phrases.filter(({ box }) => taken.some((label) => contains(label, box, 2))).map(({ text }) => plainText(text));
   const isCopy = (code: Code): boolean =>
-    own.some((other) => isSame(textOf(code), textOf(other))) || written.some((line) => holds(line, plain(textOf(code))));
+    own.some((other) => isSame(textOf(code), textOf(other))) || written.some((line) => holds(line, plainText(textOf(code))));
   const doubts: Doubt[] = [];
   for (const { box, codes, said } of parts) {
     const read = await readCodes(grow(box, HAIR));
@@ -78,14 +79,9 @@ const isLargeEnough = ({ width, height }: Box): boolean =>
 const ALIKE = 0.2;
 const isAlike = (a: Box, b: Box): boolean => Math.abs(a.width / b.width - 1) < ALIKE && Math.abs(a.height / b.height - 1) < ALIKE;
 
-const textOf = ({ bytes }: Code): string => Buffer.from(bytes, 'hex').toString('latin1');
-
-/** Letters and figures alone, as they are set with and without gaps. */
-const plain = (text: string): string => text.toUpperCase().replaceAll(/[^\p{L}\p{N}]/gu, '');
-
 /** Whether one of two numbers is, or frames, the other. */
 function isSame(a: string, b: string): boolean {
-  const [one, other] = [plain(a), plain(b)];
+  const [one, other] = [plainText(a), plainText(b)];
   return holds(one, other) || holds(other, one);
 }
 

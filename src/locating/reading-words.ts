@@ -3,13 +3,14 @@ import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
 import { sizeOf, type Judged } from './candidate.js';
 import { saidIn, WRITING } from './kind-of-words.js';
+import { isWholeLabel } from './label-sizes.js';
 import { putRight } from './misread.js';
 import type { ReadCodes, ReadPictures } from './page-facts.js';
 import { isLegible, readPicture } from './read-picture.js';
 import { CAPTION } from './speaks-against.js';
 import type { Survey } from './survey.js';
 import { hasMainBars, isTrackingLike } from './strength.js';
-import { isUnmistakable, isWhole, looksLikeLabel } from './unmistakable.js';
+import { isUnmistakable, looksLikeLabel } from './unmistakable.js';
 
 /**
  * A page as it is seen once the words are known of each label on it that is a picture and has no more of a label than other papers have: a voucher, a
@@ -34,7 +35,7 @@ export async function readingWords(
     const codes = await readCodes(label.box);
     if (isUnmistakable(label, codes, page)) continue;
     // A figure is smaller than a label; its caption stands beside it, and is read in whole when more is read than where it begins.
-    const around = isWhole(label) ? label.box : (intersection(grow(label.box, 2 * CAPTION), whole) ?? label.box);
+    const around = isWholeLabel(label) ? label.box : (intersection(grow(label.box, 2 * CAPTION), whole) ?? label.box);
     const own = await readPicture(page, around, codes);
     boxes.push(label.box);
     const isLike = looksLikeLabel(label, codes, page);

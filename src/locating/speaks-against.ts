@@ -1,5 +1,6 @@
 import { area, contains, grow, intersection, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
+import { textOf } from '../reading/code-text.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { addressBlocks } from './address-block.js';
@@ -60,9 +61,7 @@ export const addressesOn = (box: Box, phrases: readonly Phrase[]): number =>
   addressBlocks(phrases.filter((phrase) => contains(box, phrase.box, 2))).length;
 
 /** What codes say, each once. */
-const numbersOf = (codes: readonly Code[]): readonly string[] => [
-  ...new Set(codes.map(({ bytes }) => Buffer.from(bytes, 'hex').toString('latin1'))),
-];
+const numbersOf = (codes: readonly Code[]): readonly string[] => [...new Set(codes.map(textOf))];
 
 const isPicture = (box: Box, page: SourcePage): boolean =>
   page.images().some((image) => area(intersection(image.box, box) ?? NOWHERE) > PICTURED * area(box));

@@ -4,7 +4,7 @@ import { LINEAR } from '../reading/codes.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import type { Judged } from './candidate.js';
 import { inkBlobs } from './ink-blobs.js';
-import { fillsMostOf, fillsSize, isKnownSize, isScaledSize } from './label-sizes.js';
+import { isWholeLabel } from './label-sizes.js';
 import { isTrackingLike } from './strength.js';
 
 /**
@@ -28,7 +28,7 @@ export const isUnmistakable = (label: Judged, codes: readonly Code[], page: Sour
 export function looksLikeLabel(label: Judged, codes: readonly Code[], page: SourcePage): boolean {
   const { box, codes: areas } = label;
   const hasNumber = codes.some((code) => LINEAR.includes(code.symbology) && isTrackingLike(code));
-  if (!isWhole(label) || !hasNumber || !hasCarriersBars(label)) return false;
+  if (!isWholeLabel(label) || !hasNumber || !hasCarriersBars(label)) return false;
   return (
     piecesOfType(
       box,
@@ -36,12 +36,6 @@ export function looksLikeLabel(label: Judged, codes: readonly Code[], page: Sour
       page,
     ) >= LEAST_PIECES
   );
-}
-
-/** Whether a candidate has a known size. */
-export function isWhole({ box, edge }: Judged): boolean {
-  const { width, height } = box;
-  return edge === 'ink' ? fillsSize(width, height) || fillsMostOf(width, height) : isKnownSize(box) || isScaledSize(width, height);
 }
 
 /** Whether bars on a candidate are as large as only carriers draw them. */

@@ -2,7 +2,7 @@ import { area, bottom, contains, right, type Box } from '../geometry/box.js';
 import type { Judged } from './candidate.js';
 import { LEAST } from './choose.js';
 import type { Said } from './kind-of-words.js';
-import { isKnownSize, isScaledSize } from './label-sizes.js';
+import { isWholeLabel } from './label-sizes.js';
 import { CLEAR, NEXT_LINE, WIDER, WITHIN } from './white.js';
 
 /** What is added to a part of a label is less than this share of the whole. */
@@ -17,7 +17,7 @@ export function withoutParts(judged: readonly Judged[], said: (part: Box) => Sai
   const likely = judged.filter(({ score }) => score >= LEAST);
   const edged = likely.filter(({ edge }) => edge === 'frame' || edge === 'picture');
   const stacks = likely.filter(({ ruled, box }) => ruled && !edged.some((each) => contains(each.box, box, 2)));
-  const pictures = likely.filter(({ edge, box }) => edge === 'picture' && (isKnownSize(box) || isScaledSize(box.width, box.height)));
+  const pictures = likely.filter((each) => each.edge === 'picture' && isWholeLabel(each));
   const isPart = (part: Judged): boolean =>
     stacks.some(({ box }) => contains(box, part.box, 2)) ||
     [...pictures, ...likely.filter((whole) => whole.edge === 'ink' && goesOnInLine(part, whole, said))].some(

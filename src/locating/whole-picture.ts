@@ -1,7 +1,7 @@
 import { contains, type Box } from '../geometry/box.js';
 import type { Judged } from './candidate.js';
 import { LEAST } from './choose.js';
-import { isKnownSize, isScaledSize } from './label-sizes.js';
+import { isWholeLabel } from './label-sizes.js';
 
 /** A picture ends at most this far (pt) inside its page. */
 const AT_EDGE = 1.5;
@@ -12,9 +12,7 @@ const AT_EDGE = 1.5;
  */
 export function withoutWholePictures(judged: readonly Judged[], page: Pick<Box, 'width' | 'height'>): readonly Judged[] {
   const inside: Box = { x: AT_EDGE, y: AT_EDGE, width: page.width - 2 * AT_EDGE, height: page.height - 2 * AT_EDGE };
-  const frames = judged.filter(
-    ({ edge, box, score }) => edge === 'frame' && score >= LEAST && (isKnownSize(box) || isScaledSize(box.width, box.height)),
-  );
+  const frames = judged.filter((each) => each.edge === 'frame' && each.score >= LEAST && isWholeLabel(each));
   return judged.filter(
     ({ edge, box, codes }) =>
       edge !== 'picture' ||

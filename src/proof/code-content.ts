@@ -4,7 +4,8 @@ import type { Reason } from '../sheet/sheet.js';
 import { alphanumericCheckDigit, gs1CheckDigit, mod11CheckDigit, s10CheckDigit } from './check-digits.js';
 import { isTooLong, syntaxFaults, unitFaults, type SyntaxFault } from './gs1-syntax.js';
 import { isLinear } from './linear.js';
-import { GS1_IDENTIFIERS, textOf } from './number-schemes.js';
+import { textOf } from '../reading/code-text.js';
+import { GS1_IDENTIFIERS } from './number-schemes.js';
 
 /** Something that a code of the source says and can not be right, whoever reads it. */
 export interface ContentFault extends Reason {

@@ -2,7 +2,8 @@ import { area } from '../geometry/box.js';
 import { isNumberLike } from '../reading/number-like.js';
 import type { Code } from '../reading/source.js';
 import { isLinear } from './linear.js';
-import { knownNumber, textOf, type CodeRole } from './number-schemes.js';
+import { textOf } from '../reading/code-text.js';
+import { knownNumber, type CodeRole } from './number-schemes.js';
 
 export { CODE_ROLES, type CodeRole } from './number-schemes.js';
 

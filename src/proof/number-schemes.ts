@@ -1,3 +1,4 @@
+import { textOf } from '../reading/code-text.js';
 import type { Code } from '../reading/source.js';
 import { alphanumericCheckDigit, gs1CheckDigit, mod11CheckDigit, s10CheckDigit } from './check-digits.js';
 import { gs1Elements } from './gs1-elements.js';
@@ -105,9 +106,6 @@ const ELEMENTS: readonly Scheme[] = [
 export const GS1_IDENTIFIERS: readonly string[] = [']C1', ']d2', ']Q3', ']z1', ']e0'];
 /** Every scheme. */
 export const NUMBER_SCHEMES: readonly Scheme[] = [...PLAIN, ...ELEMENTS];
-
-/** The bytes as characters, one each. */
-export const textOf = ({ bytes }: Pick<Code, 'bytes'>): string => Buffer.from(bytes, 'hex').toString('latin1');
 
 /** What a published scheme says of a code; undefined for a number of none. Of several numbers in one code a tracking number decides. */
 export function knownNumber(code: Code): KnownNumber | undefined {

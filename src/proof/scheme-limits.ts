@@ -2,7 +2,7 @@ import type { Code } from '../reading/source.js';
 import { gs1CheckDigit, s10CheckDigit } from './check-digits.js';
 import { LEAST_MODULE, type Limit } from './limits.js';
 import { isLinear } from './linear.js';
-import { textOf } from './number-schemes.js';
+import { textOf } from '../reading/code-text.js';
 
 /** What is published of the size of a linear code that carries a certain number. A figure that is left out was not found. */
 export interface SchemeLimits {
