@@ -25,6 +25,8 @@ export interface Weighed<T extends Judged = Judged> {
   readonly codes: readonly Code[] | undefined;
 }
 
+/** Ink that reaches this far across an edge (pt) is no grain of a scan. */
+const CROSSED = 2;
 /** A label is told from a doubtful one beside it by this much white, pt (3 mm). */
 const APART = mmToPt(3);
 /** Two boxes are of one size when their sides differ by less than this, pt (1 mm). */
@@ -69,6 +71,9 @@ export function doubtsOf({ labels, rivals, unsure, unlike, ticked }: Likely, aro
         answers: [{ ...label, box: goneOn(label.box, inkBeside, boxesBut(cut, label.box)) }],
       };
     }),
+    ...labels
+      .filter(({ clear }) => (clear ?? 0) < -CROSSED)
+      .map((each) => ({ why: `other ink crosses the edge of the ${sizeOf(each)}`, answers: [each] })),
     ...(unlike && !cut.includes(unlike) ? [{ why: `the ${sizeOf(unlike)} is unlike the label beside it`, answers: [unlike] }] : []),
   ]);
 }

@@ -68,7 +68,8 @@ export function freeInk(part: Box, blobs: readonly Box[], units: readonly Box[],
 
 /**
  * The ink with which a part may go on: it keeps to its width or its height within reach, is in no other label, stands for
- * itself nowhere, is in no block that makes it larger than any label, nor in one that says what it is or behind it, no fold or cut line parts the two, and no rules from side to side show that it ends there. Such a box has nothing that shows its edge there. Of one that fills a known size only the next line is within reach.
+ * itself nowhere, is in no block that makes it larger than any label, nor in one that says what it is or behind it, no fold or cut line parts the two, and no rules from side to side show that it ends there. Such a box has nothing that shows its edge there. Of one that fills a known size only the next line is within reach,
+ * and a block with a rule or a banner from side to side.
  */
 export function goesOnWith(
   { box: part, ruled }: Pick<Candidate, 'box' | 'ruled'>,
@@ -85,10 +86,14 @@ export function goesOnWith(
     });
   const ways = ruled ? [ruled === 'level'] : [true, false];
   const free = freeInk(part, blobs, [...closedUnits(page, blobs), ...others], dividers);
-  const isNear = (blob: Box): boolean => ways.some((alongY) => isInLine(part, blob, alongY) && apart(part, blob, alongY) <= reach);
-  const likely = free.filter((blob) => isNear(blob) && !isParted(blob));
-  if (likely.length === 0) return [];
+  const isNear = (box: Box, within: number): boolean =>
+    ways.some((alongY) => isInLine(part, box, alongY) && apart(part, box, alongY) <= within);
+  const near = free.filter((blob) => isNear(blob, reach));
+  const banners = free.filter((blob) => ways.some((alongY) => isInLine(part, blob, alongY) && isFromSideToSide(part, blob, alongY)));
+  if (near.length + banners.length === 0) return [];
   const blocks = merge(free, NEXT_LINE, dividers);
+  const crossed = blocks.filter((block) => isNear(block, CLEAR) && banners.some((blob) => contains(block, blob)));
+  const likely = free.filter((blob) => (near.includes(blob) || crossed.some((block) => contains(block, blob))) && !isParted(blob));
   const own = blocks.filter((block) => isLabelSized(union([part, block]) ?? part));
   const named = blocks.filter((block) => said(block).names.length > 0);
   const isBehind = (blob: Box): boolean => named.some((block) => intersection(union([part, blob]) ?? part, block) !== undefined);
@@ -123,6 +128,11 @@ function isInLine(part: Box, blob: Box, alongY: boolean): boolean {
   return alongY
     ? blob.x >= part.x - WITHIN && right(blob) <= right(part) + WITHIN
     : blob.y >= part.y - WITHIN && bottom(blob) <= bottom(part) + WITHIN;
+}
+
+/** Whether a blob, such as a rule or a banner, begins and ends where a part of a label does. */
+function isFromSideToSide(part: Box, blob: Box, alongY: boolean): boolean {
+  return alongY ? blob.width >= part.width - 2 * WITHIN : blob.height >= part.height - 2 * WITHIN;
 }
 
 const apart = (a: Box, b: Box, alongY: boolean): number =>

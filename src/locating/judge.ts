@@ -15,6 +15,8 @@ const AMPLE = mmToPt(8);
 const ALL_CODE = 0.6;
 /** A code outside, this near (pt, 12 mm), is likelier the label's own than another's. */
 const NEAR_CODE = mmToPt(12);
+/** Boxes of one label stand no farther from each other, pt (4 mm). */
+const APART = mmToPt(4);
 
 export interface Surroundings {
   readonly blobs: readonly Box[];
@@ -22,6 +24,8 @@ export interface Surroundings {
   readonly words: readonly Word[];
   /** Frames and pictures as large as labels: a code inside one is its own, however near to what is beside it. */
   readonly owners?: readonly Box[];
+  /** Frames of any size: what stands in one a little way off is not of a label that has its own edges. */
+  readonly frames?: readonly Box[];
   /** The page's own size, where a label may fill it. */
   readonly paper?: Pick<Box, 'width' | 'height'>;
 }
@@ -40,7 +44,9 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
   const gutter = clear?.space ?? AMPLE;
   const direction = uniformity(box, around.words);
   const owners = (around.owners ?? []).filter((owner) => distance(owner, box) > 0);
-  const isOwned = (code: CodeLikeArea): boolean => owners.some((owner) => contains(owner, code.box, 6));
+  const frames = edge === 'ink' ? [] : (around.frames ?? []).filter((frame) => distance(frame, box) > APART);
+  const isOwned = (code: CodeLikeArea): boolean =>
+    owners.some((owner) => contains(owner, code.box, 6)) || frames.some((frame) => contains(frame, code.box, 2));
   const isAside = ({ box: code }: CodeLikeArea): boolean =>
     candidate.ruled === 'level'
       ? code.x >= right(box) || right(code) <= box.x

@@ -16,7 +16,7 @@ const SIZES: readonly { readonly name: string; readonly short: number; readonly 
 
 /** Outside these (pt) nothing is taken for a label: half a label's height, and more than its double width (common practice). */
 export const SHORT_SIDE = { least: mmToPt(55), most: mmToPt(122) };
-export const LONG_SIDE = { least: mmToPt(80), most: mmToPt(215) };
+export const LONG_SIDE = { least: mmToPt(80), most: mmToPt(218) };
 
 /** Whether a box is no smaller than the smallest label and no larger than the largest. */
 export function isLabelSized({ width, height }: Pick<Box, 'width' | 'height'>): boolean {

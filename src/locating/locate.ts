@@ -1,6 +1,7 @@
 import { contains, grow, intersection, type Box } from '../geometry/box.js';
 import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
+import { framesOf } from '../reading/frames.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
 import type { Candidate, Edge, Judged } from './candidate.js';
@@ -17,7 +18,8 @@ import { isLabelSized } from './label-sizes.js';
 import { pageDividers } from './page-dividers.js';
 import { ruledStacks } from './ruled-stacks.js';
 import { withShownEdges } from './settle-edges.js';
-import { withoutParts } from './whole-answers.js';
+import { withoutParts, type IsOther } from './whole-answers.js';
+import { isWrittenAcross } from './writing-axis.js';
 import { withoutWholePictures } from './whole-picture.js';
 
 const isOwning = (edge: Edge): boolean => edge === 'frame' || edge === 'picture';
@@ -48,7 +50,9 @@ export function judgedOn(
     const box = filledOut(clear, { page, blobs, units, said }) ?? clear;
     return { ...candidate, box, codes: codesIn(codes, box) };
   };
-  const stacks = said ? ruledStacks(page, blobs, said) : [];
+  const isOther: IsOther = (part, rules) =>
+    (said?.(part).names.length ?? 0) > 0 || (rules !== undefined && isWrittenAcross(page, part, rules));
+  const stacks = said ? ruledStacks(page, blobs, isOther) : [];
   const ruled = stacks.map((each): Candidate => ({
     ...each,
     box: clip(grow(each.box, HAIR), page),
@@ -58,15 +62,20 @@ export function judgedOn(
   const gathered = [...gatherCandidates(page, region, edges, media, blobs).map(filled), ...ruled];
   const owners = gathered.filter(({ edge, box, codes: own }) => isOwning(edge) && own.length > 0 && isLabelSized(box));
   const ink = dividers.length === 0 ? blobs : blobs.filter((blob) => !dividers.some((line) => contains(line, blob, 1)));
-  const around = { blobs: ink, codes, words: page.words(), owners: owners.map(({ box }) => box), paper: page };
+  const around = {
+    blobs: ink,
+    codes,
+    words: page.words(),
+    owners: owners.map(({ box }) => box),
+    frames: framesOf(page).map(({ box }) => box),
+    paper: page,
+  };
   const judged = withoutWholePictures(withoutAround(gathered.flatMap((candidate) => judge(candidate, around) ?? [])), page);
   const pages = judged.filter((each) => each.edge === 'page');
-  return pages.length > 0 ? pages : withShownEdges(withoutParts(judged, said ?? saysNothing), blobs, units, (box) => edgeShows(page, box));
+  return pages.length > 0 ? pages : withShownEdges(withoutParts(judged, isOther), blobs, units, (box) => edgeShows(page, box));
 }
 
 const clip = (box: Box, { width, height }: SourcePage): Box => intersection(box, { x: 0, y: 0, width, height }) ?? box;
-
-const saysNothing = (): Said => ({ names: [], labelWords: 0, characters: 0 });
 
 /** Where there is a label of an ordinary size, what fills the paper around it is none. */
 function withoutAround(judged: readonly Judged[]): readonly Judged[] {

@@ -1,6 +1,7 @@
 import { contains } from '../geometry/box.js';
 import { sizeOf, type Judged } from './candidate.js';
-import type { SaidName } from './kind-of-words.js';
+import { WRITING, type SaidName } from './kind-of-words.js';
+import { isWholeLabel } from './label-sizes.js';
 import { repeatedNumber } from './larger-copy.js';
 import { hasItems, isLongNumber } from './own-evidence.js';
 import type { PageFacts, ReadCodes, SaidCandidate } from './page-facts.js';
@@ -30,7 +31,8 @@ export async function namedPage(name: SaidName, { named, others }: All, facts: P
     (isPrinted ? undefined : named.find(has(LABEL_AMONG_OTHERS))) ??
     (name.kind === 'customs-form' ? undefined : await addressedLabel(named.filter(has(LABEL)), facts)) ??
     (name.kind === 'customs-form' ? undefined : await declaredLabel(named, readCodes)) ??
-    others.find(has(ALL_OF_A_LABEL));
+    others.find(has(ALL_OF_A_LABEL)) ??
+    others.find(isWordlessLabel);
   if (strong) return doubtful(`the page calls itself "${name.words}", but the ${sizeOf(strong)} is like a label`, [strong]);
   const bars = isPrinted ? undefined : await repeatedNumber(page, readCodes);
   if (!bars) return { kind: 'named', name };
@@ -38,6 +40,10 @@ export async function namedPage(name: SaidName, { named, others }: All, facts: P
   if (!around) return { kind: 'unnamed', codes: true };
   return doubtful(`the page calls itself "${name.words}", but a number stands on it twice, as on a label and its receipt`, [around]);
 }
+
+/** A picture, or a frame around one, of a label's size with large bars: no words speak against it, and none of the page's are of it. */
+const isWordlessLabel = (each: SaidCandidate): boolean =>
+  each.edge !== 'ink' && each.said.characters < WRITING && isWholeLabel(each) && hasMainBars(each);
 
 /** A label may have a large word that is a name of something else: with edges of its own, an address, a number longer than those of orders, and no items. */
 async function addressedLabel(candidates: readonly SaidCandidate[], { phrases, readCodes }: PageFacts): Promise<SaidCandidate | undefined> {

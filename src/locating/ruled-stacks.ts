@@ -3,7 +3,7 @@ import { mmToPt } from '../geometry/length.js';
 import { framesOf, linesOf } from '../reading/frames.js';
 import type { SourcePage } from '../reading/source.js';
 import type { Candidate } from './candidate.js';
-import type { Said } from './kind-of-words.js';
+import type { IsOther } from './whole-answers.js';
 import { fillsSize, isLabelSized, LONG_SIDE, SHORT_SIDE } from './label-sizes.js';
 import { pageDividers } from './page-dividers.js';
 import { CLEAR, NEXT_LINE, WIDER, WITHIN } from './white.js';
@@ -24,9 +24,9 @@ export type RuledStack = Required<Pick<Candidate, 'box' | 'ruled'>>;
  * Labels without a frame whose parts are divided by rules and banners from side to side: all of one length, one beside the other. What stands in their
  * column beyond the outermost one belongs to the label up to the widest white, a line to fold along or ink that keeps to no column. Where that isn't
  * clear there is more than one answer. Pt.
- * @param said what the words in a part of the page say that it is
+ * @param isOther whether a part of the page is no label by its words
  */
-export function ruledStacks(page: SourcePage, blobs: readonly Box[], said: (part: Box) => Said): readonly RuledStack[] {
+export function ruledStacks(page: SourcePage, blobs: readonly Box[], isOther: IsOther): readonly RuledStack[] {
   const dividers = pageDividers(page);
   const ink = blobs.filter((blob) => !dividers.some((line) => contains(line, blob, 4)));
   return [true, false].flatMap((level): readonly RuledStack[] => {
@@ -35,13 +35,13 @@ export function ruledStacks(page: SourcePage, blobs: readonly Box[], said: (part
       ...linesOf(page).flatMap((line) => (line.level === level && !line.dashed ? [turned(line.box)] : [])),
       ...ink.map(turned).filter(({ height }) => height <= BANNER),
     ].filter(({ width }) => width >= SHORT_SIDE.least && width <= LONG_SIDE.most);
-    const saysOther = (part: Box): boolean => said(turned(part)).names.length > 0;
-    const around = { ink: ink.map(turned), stops: dividers.map(turned), saysOther };
+    const ruled = level ? 'level' : 'upright';
+    const around = { ink: ink.map(turned), stops: dividers.map(turned), isOther: (part: Box) => isOther(turned(part), ruled) };
     const frames = framesOf(page).map(({ box }) => turned(box));
     const isFrames = (family: readonly Box[]): boolean => frames.some((frame) => family.every((rule) => contains(frame, rule, WITHIN)));
     return families(rules)
       .filter((family) => !isFrames(family))
-      .flatMap((family) => answersOf(family, around).map((box) => ({ box: turned(box), ruled: level ? 'level' : 'upright' })));
+      .flatMap((family) => answersOf(family, around).map((box) => ({ box: turned(box), ruled })));
   });
 }
 
@@ -61,7 +61,7 @@ function families(rules: readonly Box[]): readonly (readonly Box[])[] {
 interface Around {
   readonly ink: readonly Box[];
   readonly stops: readonly Box[];
-  readonly saysOther: (part: Box) => boolean;
+  readonly isOther: (part: Box) => boolean;
 }
 
 function answersOf(family: readonly Box[], around: Around): readonly Box[] {
@@ -76,8 +76,8 @@ function answersOf(family: readonly Box[], around: Around): readonly Box[] {
   ];
   if (crossing.some((blob) => blob.y < bottom(span) && bottom(blob) > span.y)) return [];
   const own = touching.filter(keeps);
-  const downwards = below(span, own, crossing, around.saysOther);
-  const upwards = below(mirrored(span), own.map(mirrored), crossing.map(mirrored), (part) => around.saysOther(mirrored(part)));
+  const downwards = below(span, own, crossing, around.isOther);
+  const upwards = below(mirrored(span), own.map(mirrored), crossing.map(mirrored), (part) => around.isOther(mirrored(part)));
   const answers = upwards.flatMap((up) =>
     downwards.flatMap((down): readonly Answer[] => {
       const box = union([span, ...own.filter((blob) => blob.y >= -up.end - 1 && bottom(blob) <= down.end + 1)]);
@@ -115,17 +115,19 @@ interface Place {
 }
 
 /** Where a label may end below the last of its rules. */
-function below(span: Box, own: readonly Box[], crossing: readonly Box[], saysOther: (part: Box) => boolean): readonly Place[] {
+function below(span: Box, own: readonly Box[], crossing: readonly Box[], isOther: (part: Box) => boolean): readonly Place[] {
   const stop = Math.min(Infinity, ...crossing.filter(({ y }) => y >= bottom(span) - 1).map(({ y }) => y));
   const beyond = own.filter((blob) => bottom(blob) > bottom(span) && bottom(blob) <= stop + 1).sort((a, b) => a.y - b.y);
   const usual = Math.max(USUAL, widestWhite(own.filter((blob) => contains(span, blob, WITHIN))));
   const places: Omit<Place, 'isClear'>[] = [];
   let end = bottom(span);
   let isNamed = false;
-  for (const blob of beyond) {
+  const isOtherAt = ({ y, height }: Box): boolean => isOther({ ...span, y: y - 1, height: height + 2 });
+  for (const [index, blob] of beyond.entries()) {
     const white = blob.y - end;
+    const block = white > NEXT_LINE ? blockFrom(beyond.slice(index)) : [];
     if (white > NEXT_LINE) places.push({ end, white, wide: places.filter((place) => place.white > usual).length });
-    isNamed = white > 0 && saysOther({ ...span, y: blob.y - 1, height: bottom(blob) - blob.y + 2 });
+    isNamed = white > 0 && (isOtherAt(blob) || isNamedFromItsTop(block, isOtherAt));
     if (white > CLEAR || isNamed) break;
     end = Math.max(end, bottom(blob));
   }
@@ -137,6 +139,25 @@ function below(span: Box, own: readonly Box[], crossing: readonly Box[], saysOth
     ...place,
     isClear: isNamed ? place === places.at(-1) : wide.includes(place) && place.white * WIDER >= most,
   }));
+}
+
+/** Whether a block as a whole says that it is something else, and nothing stands above what says so. */
+function isNamedFromItsTop(block: readonly Box[], isOther: (part: Box) => boolean): boolean {
+  const whole = union(block);
+  if (!whole || !isOther(whole)) return false;
+  const title = block.find(isOther);
+  return !title || !block.some((blob) => bottom(blob) <= title.y);
+}
+
+/** What stands together from the first of some blobs on, sorted from the top: its lines may run across, so that no blob alone says what it is. */
+function blockFrom(blobs: readonly Box[]): readonly Box[] {
+  let end = blobs[0]?.y ?? 0;
+  const next = blobs.findIndex((blob) => {
+    const isApart = blob.y - end > NEXT_LINE;
+    end = Math.max(end, bottom(blob));
+    return isApart;
+  });
+  return next < 0 ? blobs : blobs.slice(0, next);
 }
 
 /** The widest white between blobs from top to bottom, pt. */

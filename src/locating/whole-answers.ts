@@ -1,34 +1,41 @@
 import { area, bottom, contains, right, type Box } from '../geometry/box.js';
-import type { Judged } from './candidate.js';
+import type { Candidate, Judged } from './candidate.js';
 import { LEAST } from './choose.js';
-import type { Said } from './kind-of-words.js';
 import { isWholeLabel } from './label-sizes.js';
 import { CLEAR, NEXT_LINE, WIDER, WITHIN } from './white.js';
+
+/** Whether a part of a page says that it is something else than a label, or is written across the rules of one. */
+export type IsOther = (part: Box, rules?: Candidate['ruled']) => boolean;
 
 /** What is added to a part of a label is less than this share of the whole. */
 const LEAST_PART = 0.7;
 
 /**
  * Ink inside a better answer is a part of it: inside rules from side to side, inside a picture of a label's size, and where less white lies between it and
- * the rest than around the whole. Rules inside a frame or a picture are its own.
- * @param said what the words in a part of the page say that it is
+ * the rest than around the whole. Rules inside a frame or a picture are its own. Ink that goes on beyond rules with what says that it is something else,
+ * or is written across them, is more than the label.
+ * @param isOther whether a part of the page is no label by its words
  */
-export function withoutParts(judged: readonly Judged[], said: (part: Box) => Said): readonly Judged[] {
+export function withoutParts(judged: readonly Judged[], isOther: IsOther): readonly Judged[] {
   const likely = judged.filter(({ score }) => score >= LEAST);
   const edged = likely.filter(({ edge }) => edge === 'frame' || edge === 'picture');
   const stacks = likely.filter(({ ruled, box }) => ruled && !edged.some((each) => contains(each.box, box, 2)));
   const pictures = likely.filter((each) => each.edge === 'picture' && isWholeLabel(each));
   const isPart = (part: Judged): boolean =>
     stacks.some(({ box }) => contains(box, part.box, 2)) ||
-    [...pictures, ...likely.filter((whole) => whole.edge === 'ink' && goesOnInLine(part, whole, said))].some(
+    [...pictures, ...likely.filter((whole) => whole.edge === 'ink' && goesOnInLine(part, whole, isOther))].some(
       ({ box, codes }) => contains(box, part.box, 2) && codes.length === part.codes.length,
     );
-  const isPartOfStack = (part: Judged): boolean => stacks.some((whole) => goesOnInLine(part, whole, said));
-  return judged.filter((each) => (each.ruled ? stacks.includes(each) && !isPartOfStack(each) : each.edge !== 'ink' || !isPart(each)));
+  const isPartOfStack = (part: Judged): boolean => stacks.some((whole) => goesOnInLine(part, whole, isOther));
+  const goesBeyondStack = (whole: Judged): boolean =>
+    stacks.some(({ box, ruled }) => contains(whole.box, box, 2) && addedInLine(box, whole.box).some((strip) => isOther(strip, ruled)));
+  return judged.filter((each) =>
+    each.ruled ? stacks.includes(each) && !isPartOfStack(each) : each.edge !== 'ink' || !(isPart(each) || goesBeyondStack(each)),
+  );
 }
 
 /** Whether there is clearly more white beside the whole than beside a part of it: a line's, or a little more in line with it where the whole is the likelier size. */
-function goesOnInLine(part: Judged, whole: Judged, said: (part: Box) => Said): boolean {
+function goesOnInLine(part: Judged, whole: Judged, isOther: IsOther): boolean {
   const white = part.clear ?? Infinity;
   if (whole === part || !contains(whole.box, part.box, 2) || (whole.clear ?? Infinity) < WIDER * white) return false;
   if (white <= NEXT_LINE) return true;
@@ -38,7 +45,7 @@ function goesOnInLine(part: Judged, whole: Judged, said: (part: Box) => Said): b
     whole.score >= part.score &&
     area(part.box) >= LEAST_PART * area(whole.box) &&
     added.length > 0 &&
-    added.every((strip) => said(strip).names.length === 0)
+    !added.some((strip) => isOther(strip))
   );
 }
 

@@ -13,6 +13,8 @@ const RULE = 40;
 /** Writing the one way must be this many times that the other way, of at least this length together, pt. */
 const AHEAD = 2.5;
 const LEAST_LENGTH = 60;
+/** Writing of so many words, and of this share of all, keeps to its own direction: it is no line that stands sideways on a label. */
+const ACROSS = { least: 8, share: 0.8 };
 
 /** Which way the lines of type run in a box of a page, by nothing but the shapes of its ink; undefined when they don't tell. Not from which end they are read. */
 export function writingAxis(page: SourcePage, box: Box): 'level' | 'upright' | undefined {
@@ -28,4 +30,11 @@ export function writingAxis(page: SourcePage, box: Box): 'level' | 'upright' | u
   const [most, least] = [Math.max(level, upright), Math.min(level, upright)];
   if (most < LEAST_LENGTH || most < AHEAD * least) return undefined;
   return level > upright ? 'level' : 'upright';
+}
+
+/** Whether nearly all words in a part of a page, pt, run across the rules of a label. A line or two may stand sideways on a label, too. */
+export function isWrittenAcross(page: SourcePage, part: Box, rules: 'level' | 'upright'): boolean {
+  const words = page.words().filter(({ box }) => contains(part, box, 2));
+  const across = words.filter(({ turn }) => turn !== undefined && (turn % 180 === 0) === (rules === 'upright'));
+  return across.length >= ACROSS.least && across.length >= ACROSS.share * words.length;
 }

@@ -98,4 +98,12 @@ describe('goesOnWith', () => {
     expect(goesOn(inches(1, 1, 4, 6), [inches(1, 7.08, 2, 0.2)])).toBe(true);
     expect(goesOn(inches(1, 1, 4, 6), [inches(1, 7.2, 2, 0.2)])).toBe(false);
   });
+
+  it('is so for ink that fills a size, too, where a block with a banner from side to side stands in its column', () => {
+    const [line, banner] = [inches(1.2, 7.3, 2, 0.2), inches(1, 7.55, 4, 0.5)];
+    const full = inches(1, 1, 4, 6);
+    expect(goesOn(full, [line, banner])).toBe(true);
+    expect(goesOn(full, [line, inches(1, 7.55, 3, 0.5)])).toBe(false);
+    expect(goesOn(full, [inches(1.2, 7.7, 2, 0.2), inches(1, 7.95, 4, 0.5)])).toBe(false);
+  });
 });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { distance, judge, type Surroundings } from '../../src/locating/judge.js';
-import { barsAt, barsIn, candidate, inches, word } from './judged.js';
+import type { Box } from '../../src/geometry/box.js';
+import type { Candidate } from '../../src/locating/candidate.js';
+import { barsAt, barsIn, candidate, inches, matrixAt, word } from './judged.js';
 
 const label = inches(1, 1, 4, 6);
 const alone: Surroundings = { blobs: [label], codes: [barsIn(label)], words: [] };
@@ -31,6 +33,18 @@ describe('judge', () => {
     const codes = [barsIn(label), barsAt(inches(5.3, 3, 1, 0.5))];
     expect(score({ codes })).toBeLessThan(score({}) - 0.2);
     expect(score({ codes, owners: [label, next] })).toBeCloseTo(score({}), 5);
+  });
+
+  it('a code in a frame of any size, a little way off, speaks against nothing with edges of its own', () => {
+    const at = inches(1, 1, 4, 6);
+    const advert = inches(1, 7.25, 6, 1);
+    const surroundings = { blobs: [advert], codes: [matrixAt(inches(4.4, 7.4, 0.5, 0.5))], words: [] };
+    const scoreOf = (more: Partial<Candidate>, frames: readonly Box[]): number =>
+      judge(candidate(at, more), { ...surroundings, frames })?.score ?? 0;
+    expect(scoreOf({}, [advert])).toBeCloseTo(scoreOf({}, []) + 0.25);
+    expect(scoreOf({ edge: 'ink' }, [advert])).toBeCloseTo(scoreOf({ edge: 'ink' }, []));
+    const near = { ...advert, y: advert.y - 10 };
+    expect(scoreOf({}, [near])).toBeCloseTo(scoreOf({}, []));
   });
 
   it('a code beside rules that show its sides is no stray, one below is', () => {

@@ -44,4 +44,20 @@ describe('a page that calls itself something else than a label', () => {
   ])('is what it says %s', async (_, made) => {
     expect(await surveyOf(made)).toMatchObject({ kind: 'named' });
   });
+
+  it("is looked at where a frame of a label's size without words has large bars, as pictures of labels do", async () => {
+    const wordless = async (bars: boolean): Promise<Survey> => {
+      const d = new Drawing(612, 792).frame(60, 100, 288, 432, 1.2).rect(80, 120, 120, 60);
+      d.text(380, 60, 'Receipt', { size: 20, bold: true }).block(380, 90, ['Two parcels', 'Paid in cash'], { size: 9 });
+      if (bars) d.bars(code128('XX9059961705749'), 204, 420, 1.2, 80);
+      // What keeps it from being an answer by itself: a code just outside, and ink at its edge.
+      const page = await drawnPage(d.bars(code128('1207'), 396, 300, 0.8, 30).rect(54, 300, 3, 3));
+      return survey(page, mediaNamed('4x6in'), (box) => page.codes(box, 203 / 72));
+    };
+    expect(await wordless(true)).toMatchObject({
+      kind: 'doubtful',
+      why: 'the page calls itself "receipt", but the frame 4.02×6.02 in is like a label',
+    });
+    expect(await wordless(false)).toMatchObject({ kind: 'named' });
+  });
 });

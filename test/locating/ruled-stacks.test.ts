@@ -1,13 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Box } from '../../src/geometry/box.js';
 import { inkBlobs } from '../../src/locating/ink-blobs.js';
-import type { Said } from '../../src/locating/kind-of-words.js';
 import { ruledStacks, type RuledStack } from '../../src/locating/ruled-stacks.js';
+import type { IsOther } from '../../src/locating/whole-answers.js';
 import { drawnPage } from '../reading/drawn-page.js';
 import { Drawing } from '../samples/drawing.js';
-
-const nothing: Said = { names: [], labelWords: 0, characters: 0 };
-const named: Said = { ...nothing, names: [{ kind: 'packing-slip', words: 'packing slip', heading: true }] };
 
 /** A label of 280 pt across from (60, 60): rules at three heights, blocks between them, and a last block `white` below the last rule. */
 const label = (white: number): Drawing => {
@@ -20,9 +17,9 @@ const label = (white: number): Drawing => {
     .rect(62, 341 + white, 150, 50);
 };
 
-const stacksOf = async (drawing: Drawing, said: (part: Box) => Said = () => nothing): Promise<readonly RuledStack[]> => {
+const stacksOf = async (drawing: Drawing, isOther: IsOther = () => false): Promise<readonly RuledStack[]> => {
   const page = await drawnPage(drawing);
-  return ruledStacks(page, inkBlobs(page.ink()), said);
+  return ruledStacks(page, inkBlobs(page.ink()), isOther);
 };
 const extent = ({ box: { y, height } }: RuledStack): readonly [number, number] => [Math.round(y), Math.round(y + height)];
 
@@ -47,9 +44,22 @@ describe('ruledStacks', () => {
 
   it('end before ink that keeps to no column, what calls itself something, and white as wide as no label has it', async () => {
     expect((await stacksOf(label(12).rect(40, 420, 400, 60))).map(extent)).toEqual([[60, 403]]);
-    const saysSlip = ({ y }: Box): Said => (y > 345 ? named : nothing);
+    const saysSlip = ({ y }: Box): boolean => y > 345;
     expect((await stacksOf(label(12), saysSlip)).map(extent)).toEqual([[60, 342]]);
     expect((await stacksOf(label(60))).map(extent)).toEqual([[60, 342]]);
+  });
+
+  it('end before a block of which only the whole says what it is', async () => {
+    const block = (): Drawing => label(12).rect(62, 420, 60, 40).rect(130, 421, 60, 60).rect(200, 421, 60, 60);
+    const isTall = ({ height }: Box): boolean => height > 62;
+    expect((await stacksOf(block(), (part) => part.y > 415 && isTall(part))).map(extent)).toEqual([[60, 403]]);
+    const isSecondLine = ({ y }: Box): boolean => y > 425;
+    expect((await stacksOf(label(12).rect(62, 420, 60, 8).rect(62, 433, 60, 8), isSecondLine)).map(extent)).toEqual([[60, 428]]);
+  });
+
+  it('end before what is written across them', async () => {
+    const isAcross: IsOther = ({ y }, rules) => rules === 'level' && y > 345;
+    expect((await stacksOf(label(12), isAcross)).map(extent)).toEqual([[60, 342]]);
   });
 
   it('give both answers where white inside may as well be the end', async () => {

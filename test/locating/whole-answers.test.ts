@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import type { Box } from '../../src/geometry/box.js';
 import { mmToPt } from '../../src/geometry/length.js';
 import type { Judged } from '../../src/locating/candidate.js';
-import type { Said } from '../../src/locating/kind-of-words.js';
-import { withoutParts as withoutPartsSaying } from '../../src/locating/whole-answers.js';
-import { barsIn, inches, judged, nothingSaid } from './judged.js';
+import { withoutParts as withoutOthersParts } from '../../src/locating/whole-answers.js';
+import { barsIn, inches, judged } from './judged.js';
 
-const withoutParts = (all: readonly Judged[]): readonly Judged[] => withoutPartsSaying(all, () => nothingSaid);
+const withoutParts = (all: readonly Judged[]): readonly Judged[] => withoutOthersParts(all, () => false);
 
 const whole = inches(1, 1, 4, 6);
 const upper = inches(1, 1, 4, 4.5);
@@ -43,10 +43,17 @@ describe('withoutParts', () => {
     expect(withoutParts([most, of({})])).toEqual([of({})]);
     for (const other of [of({ clear: mmToPt(9) }), of({ score: 0.65 }), of({ box: inches(1, 1, 4, 8) }), of({ box: inches(1, 1, 4.5, 6) })])
       expect(withoutParts([most, other])).toContainEqual(most);
-    const slip: Said = { ...nothingSaid, names: [{ kind: 'packing-slip', words: 'packing slip', heading: true }] };
-    expect(withoutPartsSaying([most, of({})], ({ y }) => (y > most.box.y ? slip : nothingSaid))).toContainEqual(most);
+    expect(withoutOthersParts([most, of({})], ({ y }) => y > most.box.y)).toContainEqual(most);
     const ruled = { ...most, ruled: 'level' } as const;
     expect(withoutParts([ruled, of({ ruled: 'level' })])).toEqual([of({ ruled: 'level' })]);
+  });
+
+  it('leaves away ink that goes on beyond rules with something else, and keeps it where what it has more is of a label', () => {
+    const ruled = part({ ruled: 'level' });
+    const more = judged(whole, 0.85, { edge: 'ink', codes, clear: mmToPt(20) });
+    const across = (strip: Box, rules?: string): boolean => rules === 'level' && strip.y > upper.y;
+    expect(withoutOthersParts([ruled, more], across)).toEqual([ruled]);
+    expect(withoutParts([ruled, more])).toContainEqual(more);
   });
 
   it('leaves rules inside a frame or a picture to it', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { writingAxis } from '../../src/locating/writing-axis.js';
+import { isWrittenAcross, writingAxis } from '../../src/locating/writing-axis.js';
 import { blankPages } from '../steps/on-sample.js';
 
 const page = (lines: readonly (readonly [x: number, y: number, width: number, height: number])[]) => {
@@ -46,5 +46,21 @@ describe('writingAxis', () => {
       ),
     ).toBeUndefined();
     expect(writingAxis(page([]), box)).toBeUndefined();
+  });
+});
+
+describe('isWrittenAcross', () => {
+  const wordsOf = (turns: readonly (0 | 90 | 270)[]) => ({
+    ...blankPages(288, 432).page(1),
+    words: () => turns.map((turn, n) => ({ text: 'word', box: { x: 20, y: 20 + 12 * n, width: 30, height: 9 }, turn, fontSize: 9 })),
+  });
+
+  it('takes many words, nearly all of them the other way than the rules', () => {
+    const sideways = [90, 90, 90, 90, 270, 270, 270, 270] as const;
+    expect(isWrittenAcross(wordsOf(sideways), box, 'level')).toBe(true);
+    expect(isWrittenAcross(wordsOf(sideways), box, 'upright')).toBe(false);
+    expect(isWrittenAcross(wordsOf([...sideways, 0, 0, 0]), box, 'level')).toBe(false);
+    expect(isWrittenAcross(wordsOf(sideways.slice(1)), box, 'level')).toBe(false);
+    expect(isWrittenAcross(wordsOf(sideways), { ...box, height: 60 }, 'level')).toBe(false);
   });
 });
