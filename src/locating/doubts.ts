@@ -1,4 +1,4 @@
-import { grow, intersection, near, union, type Box } from '../geometry/box.js';
+import { contains, grow, intersection, near, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { Code } from '../reading/source.js';
 import { severalAnswers, sizeOf, type Judged } from './candidate.js';
@@ -7,6 +7,7 @@ import { goesOnWith, type Beside } from './filled-out.js';
 import { HAIR } from './gather.js';
 import { distance } from './judge.js';
 import { isKnownSize, isWholeLabel } from './label-sizes.js';
+import { pageDividers } from './page-dividers.js';
 import { isTrackingLike } from './strength.js';
 
 /** A part of a page that may be a label, and what isn't sure about it. */
@@ -72,10 +73,23 @@ export function doubtsOf({ labels, rivals, unsure, unlike, ticked }: Likely, aro
       };
     }),
     ...labels
-      .filter(({ clear }) => (clear ?? 0) < -CROSSED)
+      .filter((each) => isCrossed(each, around))
       .map((each) => ({ why: `other ink crosses the edge of the ${sizeOf(each)}`, answers: [each] })),
     ...(unlike && !cut.includes(unlike) ? [{ why: `the ${sizeOf(unlike)} is unlike the label beside it`, answers: [unlike] }] : []),
   ]);
+}
+
+/** Whether ink reaches across an edge that isn't the page's. What touches a line to cut or fold is no part of a label. */
+function isCrossed({ box, clear }: Judged, { page, blobs }: Omit<Beside, 'units'>): boolean {
+  if (clear === undefined || clear > -CROSSED) return false;
+  const dividers = pageDividers(page).map((line) => grow(line, CROSSED));
+  return blobs.some(
+    (blob) =>
+      distance(box, blob) < -CROSSED &&
+      !contains(grow(box, CROSSED), blob) &&
+      !contains(blob, box) &&
+      !dividers.some((line) => intersection(line, blob)),
+  );
 }
 
 const boxesBut = (labels: readonly Judged[], box: Box): readonly Box[] => labels.map((each) => each.box).filter((each) => each !== box);

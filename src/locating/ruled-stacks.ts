@@ -14,6 +14,8 @@ const ALIKE = mmToPt(1);
 const BANNER = mmToPt(20);
 /** Rules nearer than this (pt, 15 mm) to one another are a table's head, not two parts of a label. */
 const LEAST_SPAN = mmToPt(15);
+/** A line of small print is no higher, pt (3.5 mm). */
+const LINE = mmToPt(3.5);
 /** White of this and less parts lines and blocks of one label, pt (6 mm); what is wider than any between its rules, and than this, may part labels. */
 const USUAL = mmToPt(6);
 
@@ -90,7 +92,21 @@ function answersOf(family: readonly Box[], around: Around): readonly Box[] {
   const full = fulls.filter(({ wide }) => fulls.every((other) => other.wide >= wide));
   const most = Math.max(...full.map(({ white }) => white));
   const likely = full.length > 0 ? full.filter(({ white }) => white * WIDER >= most) : answers.filter(({ isClear }) => isClear);
-  return likely.map(({ box }) => box);
+  return likely.map(({ box }) => withLinesBeside(box, around.ink));
+}
+
+/** With a line of small print that runs along a side, nearer to it than lines of type stand apart, and with nothing else as near behind it. */
+function withLinesBeside(box: Box, ink: readonly Box[]): Box {
+  const alongside = ink.filter((blob) => blob.y >= box.y - WITHIN && bottom(blob) <= bottom(box) + WITHIN);
+  const aside = (all: readonly Box[], from: number): readonly Box[] =>
+    all.filter((blob) => blob.x >= from - 1 && blob.x - from <= NEXT_LINE);
+  const lineRight = (all: readonly Box[], edge: number): readonly Box[] => {
+    const line = union(aside(all, edge));
+    return line && line.width <= LINE && aside(all, right(line)).length === 0 ? [line] : [];
+  };
+  const flipped = (blob: Box): Box => ({ ...blob, x: -right(blob) });
+  const left = lineRight(alongside.map(flipped), -box.x).map(flipped);
+  return union([box, ...lineRight(alongside, right(box)), ...left]) ?? box;
 }
 
 interface Answer {

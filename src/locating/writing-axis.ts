@@ -32,8 +32,9 @@ export function writingAxis(page: SourcePage, box: Box): 'level' | 'upright' | u
   return level > upright ? 'level' : 'upright';
 }
 
-/** Whether nearly all words in a part of a page, pt, run across the rules of a label. A line or two may stand sideways on a label, too. */
+/** Whether nearly all words in a part of a page without bars, pt, run across the rules of a label. A line or two may stand sideways on a label, too. */
 export function isWrittenAcross(page: SourcePage, part: Box, rules: 'level' | 'upright'): boolean {
+  if (codeLikeAreas(page).some(({ kind, box }) => kind === 'linear' && contains(part, box, 2))) return false;
   const words = page.words().filter(({ box }) => contains(part, box, 2));
   const across = words.filter(({ turn }) => turn !== undefined && (turn % 180 === 0) === (rules === 'upright'));
   return across.length >= ACROSS.least && across.length >= ACROSS.share * words.length;

@@ -105,6 +105,19 @@ describe('doubts about a page', () => {
     expect((answer?.box.height ?? NaN) / 72).toBeCloseTo(5.3, 1);
   });
 
+  it('is ink across an edge, unless it touches a line to cut along', async () => {
+    const label = judged(LEFT, 0.8, { clear: -30 });
+    const about = async (drawing: Drawing, blobs: readonly Box[]): Promise<readonly string[]> =>
+      doubtsOf(
+        { labels: [label], rivals: [], unsure: [], unlike: undefined, ticked: [] },
+        { page: await drawnPage(drawing), blobs: [LEFT, ...blobs], said: () => nothingSaid },
+      ).map(({ why }) => why);
+    const across = inches(2, 6, 1, 0.6);
+    expect(await about(new Drawing(612, 792), [across])).toEqual(['other ink crosses the edge of the frame 4.00×6.00 in']);
+    expect(await about(new Drawing(612, 792), [inches(2, 6, 1, 0.22), inches(0, 0, 8, 8), inches(5, 6, 1, 1)])).toEqual([]);
+    expect(await about(new Drawing(612, 792).rect(0, 460, 612, 1), [across])).toEqual([]);
+  });
+
   it('take in every label that is not sure beside them: none gets lost', () => {
     const [first, second, third] = [judged(LEFT, 1), judged(RIGHT, 1), judged(inches(0.2, 6.6, 4, 4), 1)];
     const doubts = [doubt(RIGHT)];

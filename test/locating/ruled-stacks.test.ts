@@ -62,6 +62,15 @@ describe('ruledStacks', () => {
     expect((await stacksOf(label(12), isAcross)).map(extent)).toEqual([[60, 342]]);
   });
 
+  it('reach around a line of small print along a side, but not around a block there or what has more behind it', async () => {
+    const widthOf = async (drawing: Drawing): Promise<number> => Math.round((await stacksOf(drawing))[0]?.box.width ?? 0);
+    expect(await widthOf(label(12).rect(344, 80, 6, 120).rect(344, 210, 6, 90))).toBe(290);
+    expect(await widthOf(label(12).rect(50, 80, 6, 120))).toBe(290);
+    expect(await widthOf(label(12).rect(344, 80, 20, 120))).toBe(280);
+    expect(await widthOf(label(12).rect(344, 80, 6, 120).rect(354, 80, 6, 120))).toBe(280);
+    expect(await widthOf(label(12).rect(352, 80, 6, 120))).toBe(280);
+  });
+
   it('give both answers where white inside may as well be the end', async () => {
     expect((await stacksOf(label(30))).map(extent)).toEqual([
       [60, 342],

@@ -62,5 +62,8 @@ describe('isWrittenAcross', () => {
     expect(isWrittenAcross(wordsOf([...sideways, 0, 0, 0]), box, 'level')).toBe(false);
     expect(isWrittenAcross(wordsOf(sideways.slice(1)), box, 'level')).toBe(false);
     expect(isWrittenAcross(wordsOf(sideways), { ...box, height: 60 }, 'level')).toBe(false);
+    const bars = Array.from({ length: 40 }, (_, n) => [40 + 4 * n, 200, n % 3 === 0 ? 2 : 1, 60] as const);
+    expect(isWrittenAcross({ ...wordsOf(sideways), ink: page(bars).ink }, box, 'level')).toBe(false);
+    expect(isWrittenAcross({ ...wordsOf(sideways), ink: page(bars).ink }, { ...box, height: 190 }, 'level')).toBe(true);
   });
 });
