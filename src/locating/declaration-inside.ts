@@ -16,15 +16,13 @@ const INSET = 3;
 
 /**
  * A candidate that calls itself a customs form, but is a label that holds its declaration: what stands before the declaration's title, above it or beside
- * it, is a whole label, with its leading bars and somebody's address. A form of its own has its title first. The name is taken off such a candidate; any
- * other is handed back as it is.
+ * it, is a whole label, with its leading bars and somebody's address. The name is taken off such a candidate. A form of its own has its title first: there it is a
+ * heading, however small. Any other is handed back as it is.
  * @param phrases of the whole page
  */
 export function withDeclarationInside(candidate: SaidCandidate, phrases: readonly Phrase[]): SaidCandidate {
   const { box, edge, ruled, said: says } = candidate;
-  const [name] = says.names;
-  if (name?.kind !== 'customs-form' || !hasMainBars(candidate) || (edge === 'ink' && !ruled && !fillsSize(box.width, box.height)))
-    return candidate;
+  if (!says.names.some(({ kind }) => kind === 'customs-form')) return candidate;
   const inside = phrases.filter((phrase) => contains(box, phrase.box, 2));
   const titles = inside.filter(({ text }) => isTitle(text));
   const turn = titles[0]?.turn;
@@ -34,6 +32,14 @@ export function withDeclarationInside(candidate: SaidCandidate, phrases: readonl
   const start = Math.min(...titles.map(({ box: at }) => place(at).from)) - INSET;
   const isAbove = (each: Box, slack: number): boolean => place(each).foot <= top + slack;
   const isBefore = (each: Box, slack: number): boolean => place(each).to <= start + slack;
+  const isTitled = inside.every(({ box: at, turn: way }) => way === turn && !isAbove(at, SLACK) && !isBefore(at, 0));
+  if (isTitled)
+    return {
+      ...candidate,
+      said: { ...says, names: says.names.map((each) => (each.kind === 'customs-form' ? { ...each, heading: true } : each)) },
+    };
+  if (says.names[0]?.kind !== 'customs-form' || !hasMainBars(candidate) || (edge === 'ink' && !ruled && !fillsSize(box.width, box.height)))
+    return candidate;
   const crosses = ({ box: at }: Phrase): boolean => place(at).from < start && place(at).to > start;
   const isLabel = (isThere: (each: Box, slack: number) => boolean): boolean => {
     const part = inside.filter((phrase) => isThere(phrase.box, 0));

@@ -7,8 +7,8 @@ import { fillsPaper, isLabelSized, nearestSize, nearestSizeOfInk } from './label
 
 /** What the parts of the score weigh; together 1. */
 const WEIGHT = { size: 0.35, gutter: 0.25, edge: 0.2, direction: 0.2 };
-/** Ink alone shows an edge but vaguely; rules from side to side show two of four. */
-const [LOOSE, RULED] = [0.6, 0.8];
+/** Ink alone shows an edge but vaguely; rules from side to side show two of four, and so do labels of one sheet each other's. */
+const [LOOSE, SHOWN] = [0.6, 0.8];
 /** White around a label beyond this (pt, 8 mm) makes it no surer. */
 const AMPLE = mmToPt(8);
 /** Where a matrix code takes more than this share of it, there is no room for an address. */
@@ -57,13 +57,14 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
   const score =
     WEIGHT.size * size.likeness +
     WEIGHT.gutter * Math.min(1, Math.max(0, gutter) / AMPLE) +
-    WEIGHT.edge * (edge === 'ink' ? (candidate.ruled ? RULED : LOOSE) : 1) +
+    WEIGHT.edge * (edge === 'ink' ? (candidate.ruled || candidate.alike ? SHOWN : LOOSE) : 1) +
     WEIGHT.direction * direction -
     0.25 * Math.min(1, strays.length);
   const evidence = [
     `${EDGE_WORDS[edge]} ${formatSize(box.width, box.height)} around ${codes.length} code${codes.length === 1 ? '' : 's'}`,
     edge === 'page' ? 'the page has the size of the media' : clearWords(clear),
     ...(candidate.ruled ? ['rules from side to side'] : []),
+    ...(candidate.alike ? [`one of ${candidate.alike.toFixed(0)} places alike, and nothing else on the page`] : []),
     ...(filling ? ['it fills its page, as labels on A5 do'] : []),
     ...(strays.length > 0 ? ['a code just outside it'] : []),
   ];

@@ -4,6 +4,7 @@ import { codeLikeAreas } from '../reading/code-like.js';
 import { framesOf } from '../reading/frames.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
+import { alikePlaces } from './alike-places.js';
 import type { Candidate, Edge, Judged } from './candidate.js';
 import { choose, LEAST, type Choice } from './choose.js';
 import { clearOfDividers } from './clear-of-dividers.js';
@@ -59,7 +60,15 @@ export function judgedOn(
     edge: 'ink',
     codes: codesIn(codes, each.box),
   }));
-  const gathered = [...gatherCandidates(page, region, edges, media, blobs).map(filled), ...ruled];
+  const free = dividers.length === 0 ? blobs : blobs.filter((blob) => !dividers.some((line) => contains(line, blob, 1)));
+  const alike = said ? alikePlaces(free, codes) : [];
+  const sheet = alike.map((place): Candidate => ({
+    box: clip(grow(place, HAIR), page),
+    edge: 'ink',
+    codes: codesIn(codes, place),
+    alike: alike.length,
+  }));
+  const gathered = withSheet([...gatherCandidates(page, region, edges, media, blobs).map(filled), ...ruled], sheet);
   const owners = gathered.filter(({ edge, box, codes: own }) => isOwning(edge) && own.length > 0 && isLabelSized(box));
   const ink = dividers.length === 0 ? blobs : blobs.filter((blob) => !dividers.some((line) => contains(line, blob, 1)));
   const around = {
@@ -73,6 +82,13 @@ export function judgedOn(
   const judged = withoutWholePictures(withoutAround(gathered.flatMap((candidate) => judge(candidate, around) ?? [])), page);
   const pages = judged.filter((each) => each.edge === 'page');
   return pages.length > 0 ? pages : withShownEdges(withoutParts(judged, isOther), blobs, units, (box) => edgeShows(page, box));
+}
+
+/** The labels of a sheet are whole: what overlaps one has no edge there, unless an edge goes around it. */
+function withSheet(candidates: readonly Candidate[], sheet: readonly Candidate[]): readonly Candidate[] {
+  const isAround = (each: Candidate, place: Candidate): boolean => isOwning(each.edge) && contains(each.box, place.box, 3);
+  const whole = sheet.filter((place) => !candidates.some((each) => isAround(each, place)));
+  return [...candidates.filter(({ box }) => !whole.some((place) => intersection(place.box, box))), ...whole];
 }
 
 const clip = (box: Box, { width, height }: SourcePage): Box => intersection(box, { x: 0, y: 0, width, height }) ?? box;

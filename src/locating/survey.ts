@@ -82,7 +82,10 @@ const isNamedOtherwise = ({ names, labelWords }: Said): boolean =>
 
 async function settle(likely: readonly Likely[], rivals: readonly Judged[], all: All, facts: PageFacts): Promise<Survey> {
   const { page, blobs, phrases, readCodes } = facts;
-  const own = said(phrases).names.find(({ kind, heading }) => heading && kind !== 'return-label');
+  const isOwn = ({ kind, heading }: SaidName): boolean => heading && kind !== 'return-label';
+  const own =
+    said(phrases).names.find(isOwn) ??
+    (likely.length === 0 ? all.named.find(({ said: { names } }) => names.some(isOwn))?.said.names.find(isOwn) : undefined);
   const weighed = await Promise.all(
     likely.map((each) => weigh(each, own !== undefined || likely.length > 1 || each.declares === true, readCodes)),
   );

@@ -111,6 +111,35 @@ describe('a declaration inside a label', () => {
   });
 });
 
+describe('a form of its own', () => {
+  /** A CN 23: its title in type no larger than the rest, sender and receiver captioned as on a label, an item's number to its right. */
+  function plainForm(above = 0): Drawing {
+    const d = new Drawing(842, 842)
+      .frame(40, 60, 517, 332, 1)
+      .text(50, 84 + above, 'CUSTOMS DECLARATION / CN 23', { size: 10, bold: true });
+    if (above > 0) d.text(50, 84, 'Postalba', { size: 10 });
+    d.block(50, 110 + above, ['From', 'Ada Invented', '14 Sample Lane', 'Larch Halt EX 00187'], { size: 9 });
+    d.block(50, 180 + above, ['To', 'Bela Invented', '3 Sample Row', 'Alder Halt EX 00188'], { size: 10 });
+    d.bars(code128('CP433195708ZZ'), 380, 150, 1, 40)
+      .text(50, 250 + above, 'Contents', { size: 9 })
+      .text(340, 250 + above, 'Qty', { size: 9 });
+    d.text(50, 265 + above, 'Bud vase', { size: 9 }).text(340, 265 + above, '2', { size: 9 });
+    return d;
+  }
+
+  it('has its title first, which is a heading however small it is', async () => {
+    const box = { x: 40, y: 60, width: 517, height: 332 };
+    const headings = async (above: number) => (await seen({ box, drawing: plainForm(above) })).said.names.map(({ heading }) => heading);
+    expect(await headings(0)).toEqual([true]);
+    expect(await headings(30)).toEqual([false]);
+    const page = await drawnPage(plainForm());
+    expect(await survey(page, mediaNamed('4x6in'), (part) => page.codes(part, 203 / 72))).toMatchObject({
+      kind: 'named',
+      name: { kind: 'customs-form' },
+    });
+  });
+});
+
 describe('survey', () => {
   const surveyed = async (number: string) => {
     const drawing = framed(288, 432);
