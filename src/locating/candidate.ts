@@ -14,6 +14,8 @@ export interface Candidate {
   readonly codes: readonly CodeLikeArea[];
   /** Set where rules from side to side divide it, all of one length, and how they run: they show two of its sides, as a frame does. */
   readonly ruled?: 'level' | 'upright';
+  /** Whether such rules are its first and its last ink, too. */
+  readonly closed?: boolean;
   /** Set where it is one of so many labels of a sheet that holds nothing else: `alikePlaces`. */
   readonly alike?: number;
 }

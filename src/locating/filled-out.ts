@@ -1,5 +1,7 @@
 import { area, bottom, contains, grow, intersection, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
+import { linesOf } from '../reading/frames.js';
+import type { RuledLine } from '../reading/ruled.js';
 import type { SourcePage } from '../reading/source.js';
 import { closedUnits } from './closed-units.js';
 import { HAIR } from './gather.js';
@@ -12,6 +14,9 @@ import { CLEAR, NEXT_LINE, WITHIN } from './white.js';
 
 /** Ink of one label lies no farther apart, pt (30 mm). */
 const FARTHEST = mmToPt(30);
+
+/** A rule along a side ends where the side does, to this much, pt. */
+const ENDS = 2.5;
 
 /** When ink fills a known size, and how near (pt) what comes after it is of it, too: a label drawn a little smaller must stand alone. */
 interface Filling {
@@ -69,7 +74,7 @@ export function freeInk(part: Box, blobs: readonly Box[], units: readonly Box[],
 /**
  * The ink with which a part may go on: it keeps to its width or its height within reach, is in no other label, stands for
  * itself nowhere, is in no block that makes it larger than any label, nor in one that says what it is or behind it, no fold or cut line parts the two, and no rules from side to side show that it ends there. Such a box has nothing that shows its edge there. Of one that fills a known size only the next line is within reach,
- * and a block with a rule or a banner from side to side.
+ * and a block with a rule or a banner from side to side. None goes on with half a frame.
  */
 export function goesOnWith(
   { box: part, ruled }: Pick<Candidate, 'box' | 'ruled'>,
@@ -85,6 +90,7 @@ export function goesOnWith(
       return intersection(widened(line), between) !== undefined && intersection(widened(line), part) === undefined;
     });
   const ways = ruled ? [ruled === 'level'] : [true, false];
+  if ([true, false].every((alongY) => isAlongSide(part, linesOf(page), alongY))) return [];
   const free = freeInk(part, blobs, [...closedUnits(page, blobs), ...others], dividers);
   const isNear = (box: Box, within: number): boolean =>
     ways.some((alongY) => isInLine(part, box, alongY) && apart(part, box, alongY) <= within);
@@ -128,6 +134,16 @@ function isInLine(part: Box, blob: Box, alongY: boolean): boolean {
   return alongY
     ? blob.x >= part.x - WITHIN && right(blob) <= right(part) + WITHIN
     : blob.y >= part.y - WITHIN && bottom(blob) <= bottom(part) + WITHIN;
+}
+
+/** Whether a rule runs along one whole side of a box. Two of them, at right angles, show where all four sides are: half a frame. */
+function isAlongSide(part: Box, lines: readonly RuledLine[], alongY: boolean): boolean {
+  return lines.some(({ level, dashed, box }) => {
+    if (level === alongY || dashed || !contains(part, box, ENDS)) return false;
+    return alongY
+      ? box.height >= part.height - 2 * ENDS && (box.x <= part.x + ENDS || right(box) >= right(part) - ENDS)
+      : box.width >= part.width - 2 * ENDS && (box.y <= part.y + ENDS || bottom(box) >= bottom(part) - ENDS);
+  });
 }
 
 /** Whether a blob, such as a rule or a banner, begins and ends where a part of a label does. */

@@ -20,7 +20,7 @@ const LINE = mmToPt(3.5);
 const USUAL = mmToPt(6);
 
 /** A label without a frame, and how the rules run that divide it from side to side. */
-export type RuledStack = Required<Pick<Candidate, 'box' | 'ruled'>>;
+export type RuledStack = Required<Pick<Candidate, 'box' | 'ruled' | 'closed'>>;
 
 /**
  * Labels without a frame whose parts are divided by rules and banners from side to side: all of one length, one beside the other. What stands in their
@@ -43,7 +43,7 @@ export function ruledStacks(page: SourcePage, blobs: readonly Box[], isOther: Is
     const isFrames = (family: readonly Box[]): boolean => frames.some((frame) => family.every((rule) => contains(frame, rule, WITHIN)));
     return families(rules)
       .filter((family) => !isFrames(family))
-      .flatMap((family) => answersOf(family, around).map((box) => ({ box: turned(box), ruled })));
+      .flatMap((family) => answersOf(family, around).map(({ box, closed }) => ({ box: turned(box), ruled, closed })));
   });
 }
 
@@ -66,7 +66,7 @@ interface Around {
   readonly isOther: (part: Box) => boolean;
 }
 
-function answersOf(family: readonly Box[], around: Around): readonly Box[] {
+function answersOf(family: readonly Box[], around: Around): readonly Pick<RuledStack, 'box' | 'closed'>[] {
   const span = union(family);
   if (!span) return [];
   const column = { from: span.x - WITHIN, to: right(span) + WITHIN };
@@ -92,7 +92,10 @@ function answersOf(family: readonly Box[], around: Around): readonly Box[] {
   const full = fulls.filter(({ wide }) => fulls.every((other) => other.wide >= wide));
   const most = Math.max(...full.map(({ white }) => white));
   const likely = full.length > 0 ? full.filter(({ white }) => white * WIDER >= most) : answers.filter(({ isClear }) => isClear);
-  return likely.map(({ box }) => withLinesBeside(box, around.ink));
+  return likely.map(({ box }) => ({
+    box: withLinesBeside(box, around.ink),
+    closed: box.y >= span.y - 1 && bottom(box) <= bottom(span) + 1,
+  }));
 }
 
 /** With a line of small print that runs along a side, nearer to it than lines of type stand apart, and with nothing else as near behind it. */

@@ -13,7 +13,7 @@ const LEAST_PART = 0.7;
 /**
  * Ink inside a better answer is a part of it: inside rules from side to side, inside a picture of a label's size, and where less white lies between it and
  * the rest than around the whole. Rules inside a frame or a picture are its own. Ink that goes on beyond rules with what says that it is something else,
- * or is written across them, is more than the label.
+ * or is written across them, is more than the label; so is what reaches beyond the sides of rules that close it above and below.
  * @param isOther whether a part of the page is no label by its words
  */
 export function withoutParts(judged: readonly Judged[], isOther: IsOther): readonly Judged[] {
@@ -28,10 +28,21 @@ export function withoutParts(judged: readonly Judged[], isOther: IsOther): reado
     );
   const isPartOfStack = (part: Judged): boolean => stacks.some((whole) => goesOnInLine(part, whole, isOther));
   const goesBeyondStack = (whole: Judged): boolean =>
-    stacks.some(({ box, ruled }) => contains(whole.box, box, 2) && addedInLine(box, whole.box).some((strip) => isOther(strip, ruled)));
+    stacks.some(
+      (stack) =>
+        contains(whole.box, stack.box, 2) &&
+        ((stack.closed === true && isWiderThan(stack, whole)) ||
+          addedInLine(stack.box, whole.box).some((strip) => isOther(strip, stack.ruled))),
+    );
   return judged.filter((each) =>
     each.ruled ? stacks.includes(each) && !isPartOfStack(each) : each.edge !== 'ink' || !(isPart(each) || goesBeyondStack(each)),
   );
+}
+
+/** Whether a whole reaches beyond the sides that rules show, over more white than parts lines of type. */
+function isWiderThan({ box, ruled, clear }: Judged, whole: Judged): boolean {
+  const isWider = ruled === 'level' ? whole.box.width > box.width + 2 * WITHIN : whole.box.height > box.height + 2 * WITHIN;
+  return isWider && (clear ?? Infinity) > NEXT_LINE;
 }
 
 /** Whether there is clearly more white beside the whole than beside a part of it: a line's, or a little more in line with it where the whole is the likelier size. */

@@ -16,6 +16,8 @@ export interface Frame {
 const MEET = 4;
 /** Share of each side of a frame that must be ruled. */
 const CLOSED = 0.88;
+/** … and of one side that is parted for a name to stand in it. */
+const PARTED = 0.5;
 
 const cache = new WeakMap<SourcePage, readonly Frame[]>();
 
@@ -76,13 +78,19 @@ function meetingGroups(lines: readonly RuledLine[]): RuledLine[][] {
 }
 
 function sidesClosed(box: Box, group: readonly RuledLine[], ink: GreyRaster | undefined): boolean {
-  const ruled = (strip: Box, level: boolean): boolean => {
-    const spans = group
+  const spansOf = (strip: Box, level: boolean): [number, number][] =>
+    group
       .filter((line) => line.level === level)
       .map((line) => intersection(line.box, strip))
       .filter((span) => span !== undefined)
       .map((span): [number, number] => (level ? [span.x, right(span)] : [span.y, bottom(span)]));
-    return covered(spans) >= CLOSED * (level ? box.width : box.height);
+  const ruled = (strip: Box, level: boolean): boolean => covered(spansOf(strip, level)) >= CLOSED * (level ? box.width : box.height);
+  /** Whether a side is drawn from both corners, with one gap between them for a name. */
+  const parted = (strip: Box, level: boolean): boolean => {
+    const spans = spansOf(strip, level);
+    const [start, length] = level ? [box.x, box.width] : [box.y, box.height];
+    const [first, last] = [Math.min(...spans.map(([from]) => from)), Math.max(...spans.map(([, to]) => to))];
+    return spans.length === 2 && covered(spans) >= PARTED * length && first <= start + MEET && last >= start + length - MEET;
   };
   const depth = MEET + 2;
   const sides: readonly (readonly [strip: Box, level: boolean])[] = [
@@ -93,7 +101,10 @@ function sidesClosed(box: Box, group: readonly RuledLine[], ink: GreyRaster | un
   ];
   const open = sides.filter(([strip, level]) => !ruled(strip, level));
   // One filled side at most: four would be a black picture.
-  return open.length === 0 || (open.length === 1 && ink !== undefined && open.every(([strip, level]) => filled(strip, level, ink)));
+  return (
+    open.length === 0 ||
+    (open.length === 1 && open.every(([strip, level]) => parted(strip, level) || (ink !== undefined && filled(strip, level, ink))))
+  );
 }
 
 /** Whether a row (or a column) of ink runs along a strip from end to end. */

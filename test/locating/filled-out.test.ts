@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { contains, type Box } from '../../src/geometry/box.js';
 import { filledOut, goesOnWith } from '../../src/locating/filled-out.js';
 import type { Said } from '../../src/locating/kind-of-words.js';
+import { drawnPage } from '../reading/drawn-page.js';
+import { Drawing } from '../samples/drawing.js';
 import { blankPages } from '../steps/on-sample.js';
 import { inches } from './judged.js';
 
@@ -105,5 +107,18 @@ describe('goesOnWith', () => {
     expect(goesOn(full, [line, banner])).toBe(true);
     expect(goesOn(full, [line, inches(1, 7.55, 3, 0.5)])).toBe(false);
     expect(goesOn(full, [inches(1.2, 7.7, 2, 0.2), inches(1, 7.95, 4, 0.5)])).toBe(false);
+  });
+
+  it('is not so for what rules along two sides show the ends of', async () => {
+    const part = { x: 100, y: 200, width: 390, height: 270 };
+    const line = { x: 120, y: 180, width: 150, height: 9 };
+    const count = async (drawing: Drawing): Promise<number> => {
+      const drawn = await drawnPage(drawing.rect(120, 220, 200, 40).rect(300, 300, 150, 120));
+      return goesOnWith({ box: part }, { page: drawn, blobs: [part, line], said: () => nothing }, []).length;
+    };
+    const left = (d: Drawing): Drawing => d.rect(100, 200, 3, 270);
+    expect(await count(left(new Drawing(595, 842)).rect(100, 467, 390, 3))).toBe(0);
+    expect(await count(left(new Drawing(595, 842)))).toBe(1);
+    expect(await count(left(new Drawing(595, 842)).rect(100, 467, 300, 3))).toBe(1);
   });
 });

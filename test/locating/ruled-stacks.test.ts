@@ -33,6 +33,12 @@ describe('ruledStacks', () => {
     expect(stack && extent(stack)).toEqual([60, 403]);
   });
 
+  it('tell when rules are their first and last ink', async () => {
+    expect((await stacksOf(label(12))).map(({ closed }) => closed)).toEqual([false]);
+    const closed = new Drawing(612, 792).rect(60, 100, 280, 6).rect(60, 220, 280, 1.5).rect(60, 340, 280, 6).rect(62, 112, 120, 96);
+    expect((await stacksOf(closed)).map((stack) => stack.closed)).toEqual([true]);
+  });
+
   it('know a label that lies', async () => {
     const drawing = new Drawing(792, 612);
     for (const x of [100, 220, 340]) drawing.rect(x, 60, 1.5, 280);

@@ -37,7 +37,13 @@ describe('findFrames', () => {
     const [top, ...others] = closed;
     expect(top).toBeDefined();
     expect(boxes([...others, [30, 60, 140, 2], [190, 60, 140, 2]])).toEqual([[30, 60, 300, 400]]);
-    expect(boxes([...others, [30, 60, 100, 2], [230, 60, 100, 2]])).toEqual([]);
+    expect(boxes([...others, [30, 60, 60, 2], [270, 60, 60, 2]])).toEqual([]);
+  });
+
+  it('takes a side with one gap for a name, from both corners, and no other with as much white', () => {
+    const [, ...others] = sides(30, 60, 300, 400);
+    expect(boxes([...others, [30, 60, 100, 2], [230, 60, 100, 2]])).toEqual([[30, 60, 300, 400]]);
+    expect(boxes([...others, [30, 60, 200, 2]])).toEqual([]);
   });
 
   it('takes one filled side for closed, as a banner has it, but needs the raster to see it', () => {
