@@ -1,4 +1,4 @@
-import { union, type Box } from '../geometry/box.js';
+import { contains, union, type Box } from '../geometry/box.js';
 import { placeOnLine, type PlaceOnLine } from '../reading/place-on-line.js';
 import type { Phrase } from '../reading/word-lines.js';
 
@@ -77,3 +77,14 @@ const isNumbered = (table: readonly Row[]): boolean =>
 function cellOf({ text, box, turn, fontSize }: Phrase): Cell {
   return { text, box, size: fontSize, ...placeOnLine(box, turn) };
 }
+
+/** Whether rows of items stand in a box. */
+export const hasItems = (box: Box, phrases: readonly Phrase[]): boolean =>
+  itemRows(phrases.filter((phrase) => contains(box, phrase.box, 2))) !== undefined;
+
+/** "2 x Bowl, tenmoku" in one piece. */
+const IN_A_LINE = /^(?:\d{1,3}\s?[x×]|[x×]\s?\d{1,3})\s+\p{L}{2}/iu;
+
+/** Whether lines of items stand in a box that are no table: two are a list. */
+export const listsItems = (box: Box, phrases: readonly Phrase[]): boolean =>
+  phrases.filter((phrase) => contains(box, phrase.box, 2) && IN_A_LINE.test(phrase.text)).length >= 2;

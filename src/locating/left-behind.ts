@@ -8,7 +8,7 @@ import { codesIn, HAIR } from './gather.js';
 import { inkGroups } from './ink-groups.js';
 import { saidIn, WRITING, type Said } from './kind-of-words.js';
 import { SHORT_SIDE, LONG_SIDE } from './label-sizes.js';
-import { hasItems } from './own-evidence.js';
+import { hasItems } from './item-rows.js';
 import type { PageFacts } from './page-facts.js';
 import { hasMainBars, isTrackingLike } from './strength.js';
 

@@ -3,10 +3,10 @@ import { sizeOf, type Judged } from './candidate.js';
 import { WRITING, type SaidName } from './kind-of-words.js';
 import { isWholeLabel } from './label-sizes.js';
 import { repeatedNumber } from './larger-copy.js';
-import { hasItems, isLongNumber } from './own-evidence.js';
+import { hasItems } from './item-rows.js';
 import type { PageFacts, ReadCodes, SaidCandidate } from './page-facts.js';
 import { addressesOn } from './speaks-against.js';
-import { ALL_OF_A_LABEL, hasMainBars, isTrackingLike, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
+import { ALL_OF_A_LABEL, hasMainBars, isLongNumber, isTrackingLike, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
 
 /** Every candidate of a page: those that call themselves something else than a label, and the others, good or bad. */
 export interface All {

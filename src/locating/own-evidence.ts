@@ -4,11 +4,12 @@ import { isNumberLike } from '../reading/number-like.js';
 import type { Code } from '../reading/source.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { closedUnits } from './closed-units.js';
-import { itemRows } from './item-rows.js';
+import { hasItems, listsItems } from './item-rows.js';
 import { WRITING } from './kind-of-words.js';
 import type { PageFacts, SaidCandidate } from './page-facts.js';
 import { speaksAgainst } from './speaks-against.js';
-import { hasMainBars, isHollow, isTrackingLike } from './strength.js';
+import { isParcels, isParcelsMatrix } from './from-to.js';
+import { hasMainBars, isHollow, isLongNumber, isTrackingLike } from './strength.js';
 
 /**
  * Whether a candidate has something of a label, whatever its size and place say for it: a card, a ticket, a till receipt or a coupon may be as large, stand as free and
@@ -21,15 +22,18 @@ export function isLikeLabel(label: SaidCandidate, codes: readonly Code[] | undef
     (label.declares !== true || (codes ?? []).some(isTrackingLike)) &&
     (label.codes.length > 0 || (codes ?? []).length > 0) &&
     speaksAgainst(label, facts, codes) === undefined &&
-    (label.said.labelWords >= 2 || label.said.characters < WRITING || !isMatrixAlone(label)) &&
+    (label.said.labelWords >= 2 ||
+      label.said.characters < WRITING ||
+      !isMatrixAlone(label) ||
+      isParcelsMatrix(label, codes, facts.phrases)) &&
     (isMoreThanPaper(label, codes, facts.phrases) || !isAlone(label, facts.blobs)) &&
     !(label.fillsPaper === true && label.declares !== true && hasItems(label.box, facts.phrases)) &&
     (label.said.labelWords >= 2 || !isHollow(label.box, facts.blobs)) &&
-    !saysOther(label, facts)
+    !saysOther(label, codes, facts)
   );
 }
 
-/** Whether a candidate has no row of bars: a code to show at a counter stands below an address, too. */
+/** Whether a candidate has no row of bars: a code to show at a counter stands below an address, too, but not below two. */
 const isMatrixAlone = ({ codes }: SaidCandidate): boolean => codes.length > 0 && codes.every(({ kind }) => kind === 'matrix');
 
 /** Whether a candidate is all that its page holds: then the page's size is no evidence, for whatever is printed on a roll of labels has it. */
@@ -49,28 +53,19 @@ function isMoreThanPaper(
   return (codes ?? []).some(isLongNumber) && (declares === true || !hasItems(box, phrases));
 }
 
-/** Whether rows of items stand in a box. */
-export const hasItems = (box: Box, phrases: readonly Phrase[]): boolean =>
-  itemRows(phrases.filter((phrase) => contains(box, phrase.box, 2))) !== undefined;
-
 /**
  * Whether a candidate is written on, but with none of a label's words, and its codes are no label's leading ones either: no row of bars as large as that,
  * or all of them in a box that is only a part of it, as a coupon below some lines of writing is. A figure of a label in a manual is such a one, and a ticket.
  */
-function saysOther(label: SaidCandidate, { page, blobs }: PageFacts): boolean {
+function saysOther(label: SaidCandidate, read: readonly Code[] | undefined, { page, blobs, phrases }: PageFacts): boolean {
   const { said: says, edge, box, codes } = label;
   if (says.characters < WRITING || says.labelWords > 0) return false;
-  if (!hasMainBars(label)) return true;
+  if (listsItems(box, phrases)) return true;
+  if (!hasMainBars(label)) return !isParcels(label, read, phrases);
   if (edge !== 'ink') return false;
   const parts = closedUnits(page, blobs).filter((unit) => !contains(unit, box, 2));
   return codes.every((code) => parts.some((part) => contains(part, code.box, 2)));
 }
-
-/** Order numbers are shorter, mostly (common practice, no source). */
-const LONG_NUMBER = { characters: 12, digits: 9 };
-
-/** Whether a code says a number longer than those of orders, mostly. */
-export const isLongNumber = (code: Code): boolean => isNumberLike(code, LONG_NUMBER);
 
 /** Whether a candidate has more of a label than a size and some codes, as tickets and cards have them: its words, or a number that may be a parcel's. */
 export const hasOwn = (label: SaidCandidate, codes: readonly Code[] | undefined): boolean =>

@@ -41,6 +41,12 @@ export function strengthOf(candidate: Judged, said: Said, read: readonly Code[] 
 /** Whether a code may be a parcel's own number; a carrier's own short ones are only `isNumberLike`. */
 export const isTrackingLike = (code: Code): boolean => isNumberLike(code, { characters: 10, digits: 8 });
 
+/** Order numbers are shorter, mostly (common practice, no source). */
+const LONG_NUMBER = { characters: 12, digits: 9 };
+
+/** Whether a code says a number longer than those of orders, mostly. */
+export const isLongNumber = (code: Code): boolean => isNumberLike(code, LONG_NUMBER);
+
 /** Ink that reaches over this share of a box is its frame, or a rule through it. */
 const THROUGH = 0.8;
 /** A label's paper is used: no more than this share of its length is without any ink in one stretch (common practice, no source). */

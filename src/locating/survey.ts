@@ -8,18 +8,20 @@ import { isPartOfBill } from './bill-part.js';
 import { choose, type Chosen } from './choose.js';
 import { withDeclarationInside } from './declaration-inside.js';
 import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from './doubts.js';
+import { isParcels } from './from-to.js';
 import { inkBlobs } from './ink-blobs.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, WRITING, type Said, type SaidName } from './kind-of-words.js';
 import { leftBehind } from './left-behind.js';
 import { outdoneLabel } from './larger-copy.js';
 import { namedPage, type All } from './named-page.js';
-import { hasItems, hasOwn, isLikeLabel, isLongNumber } from './own-evidence.js';
+import { hasOwn, isLikeLabel } from './own-evidence.js';
+import { hasItems } from './item-rows.js';
 import type { PageFacts, ReadCodes, ReadPictures, SaidCandidate } from './page-facts.js';
 import { readingWords } from './reading-words.js';
 import { restOf, type Rest } from './rest.js';
 import { addressesOn, speaksAgainst } from './speaks-against.js';
-import { isTrackingLike, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
+import { isLongNumber, isTrackingLike, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
 import { tickBoxes } from './tick-boxes.js';
 import { titledReturn } from './titled-return.js';
 
@@ -91,7 +93,8 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
   );
   const isEnough = ({ strength, label, codes }: Likeliest): boolean =>
     isLikeLabel(label, codes, facts) &&
-    strength >= (own || label.fillsPaper || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
+    strength + (strength === LABEL && isParcels(label, codes, phrases) ? 1 : 0) >=
+      (own || label.fillsPaper || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
   const sure = withoutCopies(weighed.filter(isEnough));
   const weak = weighed.filter(
     (each) =>

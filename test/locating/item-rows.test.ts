@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { itemRows } from '../../src/locating/item-rows.js';
+import { itemRows, listsItems } from '../../src/locating/item-rows.js';
 import type { Phrase } from '../../src/reading/word-lines.js';
 
 /** A cell of 10 pt type, from the left top of its writing. */
@@ -106,5 +106,25 @@ describe('rows of items', () => {
   it('stand in columns: numbers that stand anywhere are none', () => {
     expect(count([cell('2', 20, 100), cell('Becher', 80, 100), cell('1', 33, 118), cell('Kerze', 93, 118)])).toBe(0);
     expect(count([cell('2', 20, 100), cell('Becher', 80, 100), cell('1', 20, 400), cell('Kerze', 80, 400)])).toBe(0);
+  });
+});
+
+describe('items in lines', () => {
+  const box = { x: 0, y: 0, width: 300, height: 300 };
+  const lists = (...lines: readonly string[]): boolean =>
+    listsItems(
+      box,
+      lines.map((line, at) => cell(line, 20, 100 + 18 * at)),
+    );
+
+  it('are two or more that begin with how many', () => {
+    expect(lists('2 x Becher', '1 × Kerze')).toBe(true);
+    expect(lists('x2 Becher', '12x Kerze', '3 x Teller')).toBe(true);
+  });
+
+  it('are none where there is one, or none has a name, or they stand elsewhere', () => {
+    expect(lists('2 x Becher', 'Kerze')).toBe(false);
+    expect(lists('2 x 14', '1 x 3 kg')).toBe(false);
+    expect(listsItems({ ...box, x: 300 }, [cell('2 x Becher', 20, 100), cell('1 x Kerze', 20, 118)])).toBe(false);
   });
 });

@@ -118,6 +118,18 @@ export function slipAround(order: number): LayoutPage {
 }
 export const slipDrawing = (order: number, width = 540, height = 360): Drawing => packingSlip(width, height, contentOf(order));
 
+/** A framed label of 4×6 in with both addresses, a few words and small bars. */
+export function smallBarred(from: readonly string[], to: readonly string[], words: readonly string[], number: string): Drawing {
+  const d = new Drawing(288, 432);
+  d.frame(0, 0, 288, 432, 1.5);
+  d.block(14, 30, from, { size: 8 }, 1.2);
+  d.block(150, 30, words, { size: 8 }, 1.3);
+  d.block(14, 100, to, { size: 14 }, 1.2);
+  d.bars(code128(number), 144, 294, 0.7, 40).text(144, 330, number, { size: 10, align: 'center' });
+  d.line(14, 200, 274, 200).line(14, 380, 274, 380);
+  return d;
+}
+
 /** A page of the media's size with writing at the top and one large row of bars below, as rolls of labels are printed with; what stands behind a `|` is a column of its own. */
 export function onRoll(text: readonly string[], number: string): LayoutPage {
   const columns = text.map((line) => line.split('|'));

@@ -196,6 +196,18 @@ describe('survey: doubtful pages', () => {
     expect((await surveyOf(pages.onRoll(text, number))).kind).toBe(kind);
   });
 
+  const [FROM, TO] = [PARCEL.slice(1, 4), PARCEL.slice(5)];
+  it.each<[string, readonly string[], string, Survey['kind']]>([
+    ["a parcel's long number", ['Lumotar', '2,1 kg', '1/1'], 'LM35863805470450', 'labels'],
+    ['a number as short as orders have', ['Lumotar', '2,1 kg', '1/1'], '1072326667', 'doubtful'],
+    ['lines of goods', ['2 x Ampulla viridis', '1 x Patera magna'], 'LM35863805470450', 'doubtful'],
+  ])('a frame with both addresses, small bars and unknown words, alone or below what is no label: %s', async (_, words, number, kind) => {
+    const box = (y: number) => other(pages.smallBarred(FROM, TO, words, number), 40, y);
+    expect((await surveyOf(pages.letter(box(60)))).kind).toBe(kind);
+    const title = other(pages.lines(500, 50, ['Packing slip'], 22), 40, 20);
+    expect((await surveyOf(pages.letter(title, box(300)))).kind).toBe(kind);
+  });
+
   it("a bill's table with a number in bars beside a label is no doubt", async () => {
     const table = pages.lines(432, 288, ['2    Mug, celadon    36.00', '1    Bowl, tenmoku    31.00', 'Weight 2.1 kg'], 14);
     table.bars(code128('20311129-0042'), 216, 150, 1.4, 90);

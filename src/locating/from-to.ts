@@ -1,0 +1,48 @@
+import { contains } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
+import { plainText, textOf } from '../reading/code-text.js';
+import { LINEAR } from '../reading/codes.js';
+import type { Code } from '../reading/source.js';
+import type { Phrase } from '../reading/word-lines.js';
+import { hasItems, listsItems } from './item-rows.js';
+import { isWholeLabel } from './label-sizes.js';
+import type { SaidCandidate } from './page-facts.js';
+import { addressesOn } from './speaks-against.js';
+import { isLongNumber } from './strength.js';
+
+/** Bars that say a parcel's number are at least this long and high, pt (28 × 9 mm), however finely they are drawn (common practice, no source). */
+const BARS = { long: mmToPt(28), high: mmToPt(9) };
+/** What a matrix code says is several things in a row; the parcel's number is the one that is written below it, too, and so long. */
+const NUMBER = /[A-Z0-9]{10,}/g;
+
+/**
+ * Whether a candidate is a parcel's by all but its words, in whatever language they are: a frame or a picture of a label's size, sender and receiver, bars
+ * that say a number longer than those of orders, no name of something else and no items.
+ */
+export function isParcels(label: SaidCandidate, read: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {
+  const { edge, codes } = label;
+  return (
+    (edge === 'frame' || edge === 'picture') &&
+    isWholeLabel(label) &&
+    codes.some(({ kind, box: { width, height } }) => {
+      const [high, long] = [Math.min(width, height), Math.max(width, height)];
+      return kind === 'linear' && long >= BARS.long && high >= BARS.high;
+    }) &&
+    (read ?? []).some((code) => LINEAR.includes(code.symbology) && isLongNumber(code)) &&
+    goesFromTo(label, phrases)
+  );
+}
+
+/** The same of a matrix code without bars: one of a label's words, and the number that it says is written on it. */
+export function isParcelsMatrix(label: SaidCandidate, read: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {
+  const written = phrases.filter(({ box }) => contains(label.box, box, 2)).map(({ text }) => plainText(text));
+  const isWritten = (code: Code): boolean =>
+    isLongNumber(code) && (textOf(code).toUpperCase().match(NUMBER) ?? []).some((number) => written.some((text) => text.includes(number)));
+  return label.said.labelWords > 0 && (read ?? []).some(isWritten) && goesFromTo(label, phrases);
+}
+
+/** Whether it has a sender and a receiver, no name of something else, and no items but those of its declaration. */
+const goesFromTo = ({ box, said, declares }: SaidCandidate, phrases: readonly Phrase[]): boolean =>
+  said.names.every(({ kind }) => kind === 'return-label') &&
+  addressesOn(box, phrases) >= 2 &&
+  (declares === true || !(hasItems(box, phrases) || listsItems(box, phrases)));

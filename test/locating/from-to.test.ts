@@ -1,0 +1,74 @@
+import { describe, expect, it } from 'vitest';
+import { isParcels, isParcelsMatrix } from '../../src/locating/from-to.js';
+import type { SaidCandidate } from '../../src/locating/page-facts.js';
+import type { Code } from '../../src/reading/source.js';
+import { phrasesOf } from '../../src/reading/word-lines.js';
+import { barsAt, inches, judged, matrixAt, nothingSaid, word } from './judged.js';
+
+const BOX = inches(1, 1, 4, 6);
+const NOWHERE = { x: 0, y: 0 };
+const code = (text: string, symbology: Code['symbology'] = 'Code 128'): Code => ({
+  symbology,
+  identifier: ']C0',
+  bytes: Buffer.from(text, 'latin1').toString('hex'),
+  corners: [NOWHERE, NOWHERE, NOWHERE, NOWHERE],
+  box: BOX,
+  turn: 0,
+});
+/** Lines from this place on the label, in words that nobody knows. */
+const block = (y: number, lines: readonly string[]) =>
+  lines.map((text, at) => word(text, { x: 80, y: 72 + y + at * 12, width: text.length * 5, height: 10 }));
+const FROM = ['Officina Ficta', 'Via Ficta 3', '00730 Nusquam'];
+const TO = ['Ines Exempla', 'Via Ficta 12', '00731 Nusquam'];
+const BOTH = [...block(10, FROM), ...block(100, TO)];
+const bars = barsAt({ x: 120, y: 300, width: 100, height: 30 });
+const label = (more: Partial<SaidCandidate> = {}): SaidCandidate => ({
+  ...judged(BOX, 1, { codes: [bars] }),
+  said: { ...nothingSaid, characters: 150 },
+  ...more,
+});
+const NUMBER = [code('LM35863805470450')];
+const parcels = (words = BOTH, more: Partial<SaidCandidate> = {}, codes: readonly Code[] = NUMBER): boolean =>
+  isParcels(label(more), codes, phrasesOf(words));
+
+describe('a parcel by all but its words', () => {
+  it('has a frame of a label, both addresses and a long number in bars that may be small', () => {
+    expect(parcels()).toBe(true);
+  });
+
+  it.each<[string, boolean]>([
+    ['one address', parcels(block(100, TO))],
+    ['rows of goods', parcels([...BOTH, ...block(200, ['2 x Ampulla viridis', '1 x Patera magna'])])],
+    [
+      'a name of something else',
+      parcels(BOTH, { said: { names: [{ kind: 'receipt', words: 'receipt', heading: false }], labelWords: 0, characters: 150 } }),
+    ],
+    ['only its ink to show where it ends', parcels(BOTH, { edge: 'ink' })],
+    ["a size that is no label's", parcels(BOTH, { box: inches(1, 1, 4, 4.4) })],
+    ['bars as small as on products', parcels(BOTH, { codes: [barsAt({ x: 120, y: 300, width: 70, height: 30 })] })],
+    ['a number as short as orders have', parcels(BOTH, {}, [code('1072326667')])],
+    ['a number in a matrix code only', parcels(BOTH, {}, [code('LM35863805470450', 'QR')])],
+  ])('and is none with %s', (_, is) => {
+    expect(is).toBe(false);
+  });
+});
+
+describe('a matrix code without bars', () => {
+  const matrix = { codes: [matrixAt({ x: 120, y: 300, width: 100, height: 100 })], said: { names: [], labelWords: 1, characters: 150 } };
+  const says = [code('LM;358638054704;0053', 'QR')];
+  const isMatrix = (words: typeof BOTH, more: Partial<SaidCandidate> = {}): boolean =>
+    isParcelsMatrix(label({ ...matrix, edge: 'ink', ...more }), says, phrasesOf(words));
+  const number = block(250, ['LM 3586 3805 4704']);
+
+  it('is a parcel’s where its number is written below both addresses', () => {
+    expect(isMatrix([...BOTH, ...number])).toBe(true);
+  });
+
+  it.each<[string, boolean]>([
+    ['one address, as a code to show at a counter has', isMatrix([...block(100, TO), ...number])],
+    ['no number in type', isMatrix(BOTH)],
+    ["none of a label's words", isMatrix([...BOTH, ...number], { said: { ...nothingSaid, characters: 150 } })],
+  ])('and is none with %s', (_, is) => {
+    expect(is).toBe(false);
+  });
+});
