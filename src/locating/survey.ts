@@ -13,6 +13,7 @@ import { inkBlobs } from './ink-blobs.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, WRITING, type Said, type SaidName } from './kind-of-words.js';
 import { leftBehind } from './left-behind.js';
+import { littleOfLabel } from './little-of-label.js';
 import { outdoneLabel } from './larger-copy.js';
 import { namedPage, type All } from './named-page.js';
 import { hasOwn, isLikeLabel } from './own-evidence.js';
@@ -103,7 +104,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
   if (sure.length === 0) {
     const [first] = weak;
     if (first && (!own || first.strength >= LABEL || isAddressedParcel(first, facts)))
-      return doubtful(speaksAgainst(first.label, facts, first.codes) ?? `the ${sizeOf(first.label)} has little of a label`, [first.label]);
+      return doubtful(speaksAgainst(first.label, facts, first.codes) ?? littleOfLabel(first.label, first.codes, facts, own), [first.label]);
     if (own) return await namedPage(own, all, facts);
     // Coarse matrix codes have no texture: the page is read before anyone calls it a page without codes.
     const whole = { x: 0, y: 0, width: page.width, height: page.height };

@@ -83,7 +83,10 @@ describe('survey: pages with labels', () => {
   it('a label that its size and words hardly show is not passed over for the slip beside it', async () => {
     const bare = other(pages.addressedMatrix('BX682434879094'), 40, 40);
     const page = pages.letter(bare, slip(pages.slipDrawing(1), 36, 414));
-    expect(await surveyOf(page)).toMatchObject({ kind: 'doubtful', why: expect.stringMatching(/has little of a label$/) as string });
+    expect(await surveyOf(page)).toMatchObject({
+      kind: 'doubtful',
+      why: expect.stringMatching(/has little of a label: one matrix code and no bars, /) as string,
+    });
   });
 
   it('a matrix code below an address is held where the words of a label are missing: it may be one to show at a counter', async () => {
@@ -140,7 +143,10 @@ describe('survey: pages with labels', () => {
 describe('survey: doubtful pages', () => {
   it('a box with bars but little of a label', async () => {
     const seen = await surveyOf(pages.letter(other(pages.bareBox(230, 300, 'BOX-17', 1.2, 22), 60, 60)));
-    expect(seen).toMatchObject({ kind: 'doubtful', why: expect.stringMatching(/^the frame .* in has little of a label$/) as string });
+    expect(seen).toMatchObject({
+      kind: 'doubtful',
+      why: expect.stringMatching(/^the frame .* in has little of a label: one row of bars, but no number as long as/) as string,
+    });
     expect(seen.kind === 'doubtful' && seen.candidates).toHaveLength(1);
   });
 

@@ -6,7 +6,7 @@ import { processDocument } from '../../src/batch/process-document.js';
 import { loadPipeline } from '../../src/config/load-pipeline.js';
 import type { ItemResult } from '../../src/recipe/outcome.js';
 import type { LayoutPage } from '../samples/layout.js';
-import { bareBox, letter, sidewaysLabel, slipAround } from '../locating/survey-pages.js';
+import { addressedMatrix, bareBox, letter, sidewaysLabel, slipAround, smallBarred } from '../locating/survey-pages.js';
 import { other } from '../samples/layout.js';
 import { documentOf, instructionsPage, labelPageWithoutCode } from './on-pages.js';
 
@@ -54,6 +54,37 @@ describe('a line that a remedy tells to write', () => {
     const [chosen] = await items(page, [line ?? '', 'rotate: 0']);
     expect(chosen && codeOf(chosen)).toBe('ready');
     expect([chosen?.box?.x, chosen?.box?.y].map((each) => Math.round(each ?? 0))).toEqual([89, 459]);
+  });
+
+  it.each<[string, LayoutPage, string]>([
+    [
+      'small bars with a short number',
+      letter(
+        other(
+          smallBarred(
+            ['Officina Ficta', 'Via Ficta 3', '00730 Nusquam'],
+            ['Ines Exempla', 'Via Ficta 12', '00731 Nusquam'],
+            [],
+            '1072326667',
+          ),
+          40,
+          60,
+        ),
+      ),
+      "one row of bars, smaller than most labels', no words of a label that Slipyard knows",
+    ],
+    [
+      'a matrix code',
+      letter(other(addressedMatrix('BX682434879094', ['Ship to']), 40, 240)),
+      "one matrix code and no bars, one word of a label that Slipyard knows, not the size of a label's paper",
+    ],
+  ])('prints what has little of a label, if the seller says that it is one: %s', async (_, page, why) => {
+    const held = await items(page);
+    const state = held[0]?.state;
+    expect(state?.kind === 'held' && state.message.replace(/^.*?: /, '')).toBe(why);
+    const lines = linesOf(held, 'split-pages/doubtful');
+    expect(lines).toHaveLength(2);
+    expect(ends(await items(page, lines))).toEqual(['label ready']);
   });
 
   it('prints a label without the slip that lies around it', async () => {
