@@ -28,7 +28,7 @@ export interface Judged extends Candidate {
   readonly evidence: readonly string[];
   /** White up to the nearest other ink, pt; negative where ink crosses its edge, undefined where there is no other. */
   readonly clear?: number;
-  /** Whether it is larger than other labels, and a label only as it fills its small paper. */
+  /** Whether it is larger than other labels, and a label only as it fills its small paper, or half of a larger one. */
   readonly fillsPaper?: boolean;
 }
 

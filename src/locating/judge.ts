@@ -3,7 +3,7 @@ import { formatSize, mmToPt, ptToMm } from '../geometry/length.js';
 import type { CodeLikeArea } from '../reading/code-like.js';
 import type { Word } from '../reading/source.js';
 import type { Candidate, Judged } from './candidate.js';
-import { fillsPaper, isLabelSized, nearestSize, nearestSizeOfInk } from './label-sizes.js';
+import { fillsHalf, fillsPaper, isLabelSized, nearestSize, nearestSizeOfInk } from './label-sizes.js';
 
 /** What the parts of the score weigh; together 1. */
 const WEIGHT = { size: 0.35, gutter: 0.25, edge: 0.2, direction: 0.2 };
@@ -34,7 +34,9 @@ export interface Surroundings {
 export function judge(candidate: Candidate, around: Surroundings): Judged | undefined {
   const { box, edge, codes } = candidate;
   // A page of the media's own size is what it is; whether a label must have a code is for split-pages and verify to say.
-  const filling = (edge === 'frame' || edge === 'ink') && around.paper !== undefined && fillsPaper(box, around.paper);
+  const { paper } = around;
+  const halving = edge === 'frame' && paper !== undefined && fillsHalf(box, paper);
+  const filling = halving || ((edge === 'frame' || edge === 'ink') && paper !== undefined && fillsPaper(box, paper));
   if (edge !== 'page' && (codes.length === 0 || !(isLabelSized(box) || filling))) return undefined;
 
   if (codes.some((code) => code.kind === 'matrix' && area(code.box) > ALL_CODE * area(box))) return undefined;
@@ -65,7 +67,7 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
     edge === 'page' ? 'the page has the size of the media' : clearWords(clear),
     ...(candidate.ruled ? ['rules from side to side'] : []),
     ...(candidate.alike ? [`one of ${candidate.alike.toFixed(0)} places alike, and nothing else on the page`] : []),
-    ...(filling ? ['it fills its page, as labels on A5 do'] : []),
+    ...(filling ? [`it fills ${halving ? 'half of its page' : 'its page'}, as labels on A5 do`] : []),
     ...(strays.length > 0 ? ['a code just outside it'] : []),
   ];
   return { ...candidate, score, evidence, ...(clear ? { clear: clear.space } : {}), ...(filling ? { fillsPaper: true } : {}) };

@@ -35,6 +35,20 @@ export function fillsPaper({ width, height }: Pick<Box, 'width' | 'height'>, pap
   return isSmall && Math.min(width, height) > SHORT_SIDE.most && width * height >= FILLED * paper.width * paper.height;
 }
 
+/** Paper of which a half is small paper: A4, letter and legal, pt. */
+const WHOLE_PAPER = { short: mmToPt(217), long: mmToPt(357) };
+
+/** Whether a box larger than labels are elsewhere fills one half of its paper, A4 to legal, as labels of A5 and half a letter page do. */
+export function fillsHalf(box: Box, paper: Pick<Box, 'width' | 'height'>): boolean {
+  const [short, long] = [Math.min(paper.width, paper.height), Math.max(paper.width, paper.height)];
+  if (short < SMALL_PAPER.short || short > WHOLE_PAPER.short || long > WHOLE_PAPER.long) return false;
+  const isTall = paper.height >= paper.width;
+  const middle = long / 2;
+  const [from, to] = isTall ? [box.y, box.y + box.height] : [box.x, box.x + box.width];
+  const isInHalf = to <= middle || from >= middle;
+  return isInHalf && Math.min(box.width, box.height) > SHORT_SIDE.most && box.width * box.height >= FILLED * short * middle;
+}
+
 export interface SizeMatch {
   readonly name: string;
   /** 1: exactly this size; 0: nothing like it. */

@@ -79,7 +79,13 @@ export function judgedOn(
     frames: framesOf(page).map(({ box }) => box),
     paper: page,
   };
-  const judged = withoutWholePictures(withoutAround(gathered.flatMap((candidate) => judge(candidate, around) ?? [])), page);
+  const judged = withoutWholePictures(
+    withoutAround(
+      gathered.flatMap((candidate) => judge(candidate, around) ?? []),
+      isOther,
+    ),
+    page,
+  );
   const pages = judged.filter((each) => each.edge === 'page');
   return pages.length > 0 ? pages : withShownEdges(withoutParts(judged, isOther), blobs, units, (box) => edgeShows(page, box));
 }
@@ -93,10 +99,17 @@ function withSheet(candidates: readonly Candidate[], sheet: readonly Candidate[]
 
 const clip = (box: Box, { width, height }: SourcePage): Box => intersection(box, { x: 0, y: 0, width, height }) ?? box;
 
-/** Where there is a label of an ordinary size, what fills the paper around it is none. */
-function withoutAround(judged: readonly Judged[]): readonly Judged[] {
-  const ordinary = judged.filter(({ fillsPaper }) => !fillsPaper);
-  return ordinary.some(({ score }) => score >= LEAST) ? ordinary : judged;
+/**
+ * Where there is a label of an ordinary size, what fills the paper around it is none; but ink inside a frame that fills the paper, and says nothing else of itself, is a
+ * part of that.
+ */
+function withoutAround(judged: readonly Judged[], isOther: IsOther): readonly Judged[] {
+  const frames = judged.filter(({ fillsPaper, edge, box }) => fillsPaper && edge === 'frame' && !isOther(box));
+  const isPart = ({ edge, ruled, box }: Judged): boolean => edge === 'ink' && !ruled && frames.some((frame) => contains(frame.box, box, 2));
+  const ordinary = judged.filter((each) => !each.fillsPaper && !isPart(each));
+  return ordinary.some(({ score }) => score >= LEAST)
+    ? judged.filter(({ fillsPaper }) => !fillsPaper)
+    : judged.filter((each) => !isPart(each));
 }
 
 /**

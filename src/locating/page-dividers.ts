@@ -1,7 +1,7 @@
 import { bottom, centre, contains, near, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { sum } from '../geometry/sum.js';
-import { linesOf } from '../reading/frames.js';
+import { framesOf, linesOf } from '../reading/frames.js';
 import type { RuledLine } from '../reading/ruled.js';
 import type { SourcePage } from '../reading/source.js';
 import { inkBlobs } from './ink-blobs.js';
@@ -27,7 +27,7 @@ const cache = new WeakMap<SourcePage, readonly Box[]>();
 
 /**
  * The rules that divide a page larger than any label: cut and fold lines from edge to edge, or dashed and nearly so, with the scissors and the words
- * that stand in them, and those where a tab is torn off long label paper; and the lines that a browser prints at its head and foot. Pt. Each page is looked at once.
+ * that stand in them (a frame's own lines are none, however far they reach), and those where a tab is torn off long label paper; and the lines that a browser prints at its head and foot. Pt. Each page is looked at once.
  */
 export function pageDividers(page: SourcePage): readonly Box[] {
   let dividers = cache.get(page);
@@ -38,7 +38,9 @@ export function pageDividers(page: SourcePage): readonly Box[] {
 function findDividers(page: SourcePage): readonly Box[] {
   const isLabelPaper = Math.min(page.width, page.height) < LARGER;
   if (isLabelPaper && Math.max(page.width, page.height) < LONGER) return [];
-  const lines = linesOf(page).filter(({ level, dashed }) => !isLabelPaper || (dashed && level === page.height > page.width));
+  const frames = framesOf(page).filter(({ dashed }) => !dashed);
+  const isFrames = ({ box, dashed }: RuledLine): boolean => !dashed && frames.some((frame) => contains(frame.box, box, 2));
+  const lines = linesOf(page).filter((line) => (isLabelPaper ? line.dashed && line.level === page.height > page.width : !isFrames(line)));
   const isWhole = ({ box, level }: RuledLine): boolean =>
     level
       ? box.x <= EDGE_TO_EDGE && right(box) >= page.width - EDGE_TO_EDGE

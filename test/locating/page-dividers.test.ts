@@ -21,6 +21,13 @@ describe('pageDividers', () => {
     expect(signed).toEqual([36, 394, expect.closeTo(534, -1), 12]);
   });
 
+  it("are not a frame's own lines, but a dashed one through it", async () => {
+    const framed = (): Drawing => new Drawing(595, 842).frame(8, 8, 579, 404, 1.5).line(8, 180, 587, 180, 1);
+    expect(await dividersOf(framed())).toEqual([]);
+    expect(await dividersOf(framed().line(0, 300, 595, 300, 1, 4))).toHaveLength(1);
+    expect(await dividersOf(new Drawing(595, 842).line(8, 180, 587, 180, 1))).toHaveLength(1);
+  });
+
   it('leave out what stands beside a line, and lines that are short, or of which too little is drawn', async () => {
     const [cut] = await dividersOf(new Drawing(612, 792).line(40, 400, 572, 400, 1, 4).rect(80, 404, 100, 9));
     expect(cut?.[3]).toBeLessThan(4);

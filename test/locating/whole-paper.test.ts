@@ -63,6 +63,33 @@ describe('labels that fill their paper', () => {
     expect((await surveyOf(drawing)).kind).not.toBe('labels');
   });
 
+  const A4 = { width: 595, height: 842 };
+
+  /** The same in a frame on A4, from this height. */
+  function onA4(top: number): Drawing {
+    const d = new Drawing(A4.width, A4.height)
+      .frame(8, top, 579, 404, 1.5)
+      .line(8, top + 180, 587, top + 180, 2)
+      .line(470, top, 470, top + 404, 1);
+    d.block(22, top + 30, ADDRESS, { size: 12 }, 1.5);
+    d.bars(code128('QX2044178833'), 230, top + 290, 1.5, 80).text(160, top + 350, 'QX 2044 1788 33', { size: 11 });
+    d.text(30, top + 390, 'Sample, not valid for carriage', { size: 9 });
+    return d;
+  }
+
+  it('half of A4: found by the frame, though lines in it reach nearly from edge to edge', async () => {
+    const seen = await surveyOf(onA4(8));
+    expect(seen).toMatchObject({ kind: 'labels', labels: [{ edge: 'frame', fillsPaper: true }], doubts: [] });
+    const [found] = seen.kind === 'labels' ? seen.labels : [];
+    expect(found?.evidence).toContain('it fills half of its page, as labels on A5 do');
+    expect(await surveyOf(onA4(430))).toMatchObject({ kind: 'labels', labels: [{ edge: 'frame' }] });
+  });
+
+  it('such a frame across the middle of A4 is none', async () => {
+    const seen = await surveyOf(onA4(220));
+    expect(seen.kind === 'labels' ? seen.labels.map(({ edge }) => edge) : []).not.toContain('frame');
+  });
+
   it('a label of an ordinary size on such paper is that label', async () => {
     const page: LayoutPage = { ...A5, regions: [label(tidewick(contentOf(3)), 60, 60)] };
     const document = await openedPages([page]);
