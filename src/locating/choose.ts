@@ -31,12 +31,20 @@ export function choose<T extends Judged>(judged: readonly T[]): Choice<T> {
     if (each.score < LEAST) break;
     const over = labels.filter((label) => intersection(label.box, each.box) !== undefined);
     if (over.length === 0) labels.push(each);
-    else if (over.some((label) => label.score - each.score < MARGIN && !sameBox(label.box, each.box) && label.edge !== 'page'))
-      rivals.push(each);
+    else if (over.some((label) => isRival(each, label))) rivals.push(each);
   }
   const nextOf = (label: T): T | undefined =>
     sorted.find((each) => each !== label && intersection(label.box, each.box) && !sameBox(label.box, each.box));
   return { labels: labels.sort(readingOrder).map((label) => ({ ...label, next: nextOf(label) })), rivals };
+}
+
+/**
+ * Whether an answer comes too near to a chosen one. Nothing on a page of the media's size does; but whether something is one label or several alike is always for a
+ * person to say.
+ */
+function isRival(each: Judged, label: Judged): boolean {
+  if ((each.alike ?? 0) !== (label.alike ?? 0)) return true;
+  return label.edge !== 'page' && label.score - each.score < MARGIN && !sameBox(label.box, each.box);
 }
 
 /** Whether two boxes are the same answer. */

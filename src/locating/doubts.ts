@@ -1,5 +1,6 @@
 import { contains, grow, intersection, near, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
+import { linesOf } from '../reading/frames.js';
 import type { Code } from '../reading/source.js';
 import { severalAnswers, sizeOf, type Judged } from './candidate.js';
 import { sameBox, type Chosen } from './choose.js';
@@ -28,6 +29,8 @@ export interface Weighed<T extends Judged = Judged> {
 
 /** Ink that reaches this far across an edge (pt) is no grain of a scan. */
 const CROSSED = 2;
+/** Scissors on a line to cut along are no longer, pt (8 mm; common practice, no source). */
+const SCISSORS = mmToPt(8);
 /** A label is told from a doubtful one beside it by this much white, pt (3 mm). */
 const APART = mmToPt(3);
 /** Two boxes are of one size when their sides differ by less than this, pt (1 mm). */
@@ -83,12 +86,19 @@ export function doubtsOf({ labels, rivals, unsure, unlike, ticked }: Likely, aro
 function isCrossed({ box, clear }: Judged, { page, blobs }: Omit<Beside, 'units'>): boolean {
   if (clear === undefined || clear > -CROSSED) return false;
   const dividers = pageDividers(page).map((line) => grow(line, CROSSED));
+  const dashed = linesOf(page).filter((line) => line.dashed);
+  /** Scissors on a dashed side, by themselves or with the frame that they touch. */
+  const isScissors = (blob: Box): boolean =>
+    (Math.max(blob.width, blob.height) <= SCISSORS || contains(grow(blob, CROSSED), box)) &&
+    contains(grow(box, SCISSORS), blob) &&
+    dashed.some((line) => near(line.box, blob, CROSSED) && !contains(box, grow(line.box, CROSSED)));
   return blobs.some(
     (blob) =>
       distance(box, blob) < -CROSSED &&
       !contains(grow(box, CROSSED), blob) &&
       !contains(blob, box) &&
-      !dividers.some((line) => intersection(line, blob)),
+      !dividers.some((line) => intersection(line, blob)) &&
+      !isScissors(blob),
   );
 }
 

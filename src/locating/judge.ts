@@ -9,6 +9,8 @@ import { fillsHalf, fillsPaper, isLabelSized, nearestSize, nearestSizeOfInk } fr
 const WEIGHT = { size: 0.35, gutter: 0.25, edge: 0.2, direction: 0.2 };
 /** Ink alone shows an edge but vaguely; rules from side to side show two of four, and so do labels of one sheet each other's. */
 const [LOOSE, SHOWN] = [0.6, 0.8];
+/** Labels of one sheet are so likely to have a size, whatever it is: they share it. */
+const ALIKE = 0.85;
 /** White around a label beyond this (pt, 8 mm) makes it no surer. */
 const AMPLE = mmToPt(8);
 /** Where a matrix code takes more than this share of it, there is no room for an address. */
@@ -41,7 +43,8 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
 
   if (codes.some((code) => code.kind === 'matrix' && area(code.box) > ALL_CODE * area(box))) return undefined;
 
-  const size = filling ? { likeness: 1 } : edge === 'ink' ? nearestSizeOfInk(box.width, box.height) : nearestSize(box.width, box.height);
+  const likeness = filling ? 1 : (edge === 'ink' ? nearestSizeOfInk(box.width, box.height) : nearestSize(box.width, box.height)).likeness;
+  const size = candidate.alike ? Math.max(likeness, ALIKE) : likeness;
   const clear = edge === 'page' ? undefined : clearSpace(box, around.blobs);
   const gutter = clear?.space ?? AMPLE;
   const direction = uniformity(box, around.words);
@@ -57,7 +60,7 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
     (code) => !contains(box, code.box, 6) && distance(box, code.box) < NEAR_CODE && !isOwned(code) && !isAside(code),
   );
   const score =
-    WEIGHT.size * size.likeness +
+    WEIGHT.size * size +
     WEIGHT.gutter * Math.min(1, Math.max(0, gutter) / AMPLE) +
     WEIGHT.edge * (edge === 'ink' ? (candidate.ruled || candidate.alike ? SHOWN : LOOSE) : 1) +
     WEIGHT.direction * direction -

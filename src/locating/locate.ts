@@ -87,14 +87,16 @@ export function judgedOn(
     page,
   );
   const pages = judged.filter((each) => each.edge === 'page');
-  return pages.length > 0 ? pages : withShownEdges(withoutParts(judged, isOther), blobs, units, (box) => edgeShows(page, box));
+  if (pages.length > 0) return [...pages, ...judged.filter(({ alike }) => alike !== undefined)];
+  return withShownEdges(withoutParts(judged, isOther), blobs, units, (box) => edgeShows(page, box));
 }
 
-/** The labels of a sheet are whole: what overlaps one has no edge there, unless an edge goes around it. */
+/** The labels of a sheet are whole: what overlaps one has no edge there, unless an edge goes around it; one around several is another answer. */
 function withSheet(candidates: readonly Candidate[], sheet: readonly Candidate[]): readonly Candidate[] {
-  const isAround = (each: Candidate, place: Candidate): boolean => isOwning(each.edge) && contains(each.box, place.box, 3);
-  const whole = sheet.filter((place) => !candidates.some((each) => isAround(each, place)));
-  return [...candidates.filter(({ box }) => !whole.some((place) => intersection(place.box, box))), ...whole];
+  const placesIn = (each: Candidate): number =>
+    each.edge !== 'ink' ? sheet.filter((place) => contains(each.box, place.box, 3)).length : 0;
+  const whole = sheet.filter((place) => !candidates.some((each) => placesIn(each) === 1 && contains(each.box, place.box, 3)));
+  return [...candidates.filter((each) => placesIn(each) > 1 || !whole.some((place) => intersection(place.box, each.box))), ...whole];
 }
 
 const clip = (box: Box, { width, height }: SourcePage): Box => intersection(box, { x: 0, y: 0, width, height }) ?? box;

@@ -70,8 +70,8 @@ async function surveyWith(page: SourcePage, media: Media, readCodes: ReadCodes, 
   const candidates = judgedOn(page, whole, EDGES, media, blobs, saidOf).map((each) =>
     withDeclarationInside({ ...each, said: saidOf(each.box) }, phrases),
   );
-  const chosen = choose(candidates.filter((each) => !isNamedOtherwise(each.said)));
-  const named = candidates.filter((each) => isNamedOtherwise(each.said));
+  const chosen = choose(candidates.filter((each) => !isNamedOtherwise(each)));
+  const named = candidates.filter(isNamedOtherwise);
   const others = candidates.filter((each) => !named.includes(each));
   return settle(chosen.labels, chosen.rivals, { named, others }, { page, blobs, phrases, readCodes, pictures: read.boxes });
 }
@@ -79,9 +79,15 @@ async function surveyWith(page: SourcePage, media: Media, readCodes: ReadCodes, 
 type Likely = Chosen<SaidCandidate>;
 type Likeliest = Weighed<SaidCandidate>;
 
-/** Whether a region calls itself something that is no label: in a heading, or in a line of its own where no word of a label stands. */
-const isNamedOtherwise = ({ names, labelWords }: Said): boolean =>
-  names.some(({ kind, heading }) => (heading || labelWords === 0) && kind !== 'return-label');
+/**
+ * Whether a region calls itself something that is no label: in a heading, or in a line of its own where no word of a label stands. Ink that ends anywhere may be a
+ * label and the form beside it.
+ */
+const isNamedOtherwise = ({ said: { names, labelWords }, edge, ruled }: SaidCandidate): boolean =>
+  names.some(
+    ({ kind, heading }) =>
+      (heading || labelWords === 0 || (kind === 'customs-form' && edge === 'ink' && !ruled)) && kind !== 'return-label',
+  );
 
 async function settle(likely: readonly Likely[], rivals: readonly Judged[], all: All, facts: PageFacts): Promise<Survey> {
   const { page, blobs, phrases, readCodes } = facts;

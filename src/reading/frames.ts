@@ -18,6 +18,8 @@ const MEET = 4;
 const CLOSED = 0.88;
 /** … and of one side that is parted for a name to stand in it. */
 const PARTED = 0.5;
+/** … and of one side with scissors at a corner. */
+const SIGNED = 0.8;
 
 const cache = new WeakMap<SourcePage, readonly Frame[]>();
 
@@ -85,12 +87,16 @@ function sidesClosed(box: Box, group: readonly RuledLine[], ink: GreyRaster | un
       .filter((span) => span !== undefined)
       .map((span): [number, number] => (level ? [span.x, right(span)] : [span.y, bottom(span)]));
   const ruled = (strip: Box, level: boolean): boolean => covered(spansOf(strip, level)) >= CLOSED * (level ? box.width : box.height);
-  /** Whether a side is drawn from both corners, with one gap between them for a name. */
+  /** Whether a side is drawn from both corners, with one gap between them for a name, or from one nearly to the other, where scissors stand. */
   const parted = (strip: Box, level: boolean): boolean => {
     const spans = spansOf(strip, level);
     const [start, length] = level ? [box.x, box.width] : [box.y, box.height];
     const [first, last] = [Math.min(...spans.map(([from]) => from)), Math.max(...spans.map(([, to]) => to))];
-    return spans.length === 2 && covered(spans) >= PARTED * length && first <= start + MEET && last >= start + length - MEET;
+    const ends = [first <= start + MEET, last >= start + length - MEET].filter(Boolean).length;
+    return (
+      (spans.length === 2 && ends === 2 && covered(spans) >= PARTED * length) ||
+      (spans.length === 1 && ends === 1 && covered(spans) >= SIGNED * length)
+    );
   };
   const depth = MEET + 2;
   const sides: readonly (readonly [strip: Box, level: boolean])[] = [

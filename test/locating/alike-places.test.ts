@@ -4,6 +4,7 @@ import { alikePlaces } from '../../src/locating/alike-places.js';
 import { judgedOn } from '../../src/locating/locate.js';
 import { inkBlobs } from '../../src/locating/ink-blobs.js';
 import { EDGES } from '../../src/locating/candidate.js';
+import { survey } from '../../src/locating/survey.js';
 import { drawnPage } from '../reading/drawn-page.js';
 import { code128 } from '../samples/code-art.js';
 import { Drawing } from '../samples/drawing.js';
@@ -72,7 +73,7 @@ describe('judgedOn', () => {
     for (const [x, y] of PLACES) {
       for (const { x: left, y: top, width, height } of inkOf(x, y).filter((_, index) => index !== 2)) d.rect(left, top, width, height);
       d.bars(code128('SAMPLE000123'), x + 130, y + 230, 1, 60);
-      if (framed) d.frame(x - 6, y - 6, 282, 411, 1);
+      if (framed) d.frame(x - 3, y - 3, 276, 406, 1);
     }
     const page = await drawnPage(d);
     const all = { x: 0, y: 0, width: page.width, height: page.height };
@@ -87,5 +88,25 @@ describe('judgedOn', () => {
 
   it('leaves labels that have an edge to it', async () => {
     expect((await judged(true)).filter(({ alike }) => alike)).toEqual([]);
+  });
+});
+
+describe('survey', () => {
+  it('leaves it to a person whether paper of one label holds one or several alike', async () => {
+    const d = new Drawing(288, 432);
+    for (const [top, number] of [
+      [14, 'XQ433195708ZZ'],
+      [228, 'XQ433195711ZZ'],
+    ] as const) {
+      d.block(20, top + 10, ['Ship to', 'Ada Invented', '14 Sample Lane', 'Larch Halt EX 00187', 'Weight 2.1 kg'], { size: 11 });
+      d.bars(code128(number), 144, top + 130, 1.2, 50)
+        .text(20, top + 175, 'Sample, not valid for carriage', { size: 8 })
+        .rect(14, top, 260, 2);
+    }
+    const page = await drawnPage(d);
+    expect(await survey(page, mediaNamed('4x6in'), (box) => page.codes(box, 203 / 72))).toMatchObject({
+      kind: 'doubtful',
+      why: expect.stringMatching(/^more than one answer: page 4\.00×6\.00 in or ink/) as string,
+    });
   });
 });

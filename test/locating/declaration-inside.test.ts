@@ -140,6 +140,20 @@ describe('a form of its own', () => {
   });
 });
 
+describe('a form beside a label without an edge', () => {
+  it('is not taken for a part of it', async () => {
+    const d = new Drawing(842, 595);
+    labelHalf(d, 40, 30);
+    d.frame(330, 40, 250, 120, 1).text(340, 56, 'CUSTOMS DECLARATION', { size: 8, bold: true });
+    d.block(340, 80, ['2 Bud vase', '1 Ramen bowl'], { size: 8 }, 2);
+    d.text(50, 220, 'Sample, not valid for carriage', { size: 7 });
+    const page = await drawnPage(d);
+    const seen = await survey(page, mediaNamed('4x6in'), (part) => page.codes(part, 203 / 72));
+    const boxes = seen.kind === 'labels' ? seen.labels.map(({ box }) => box.x + box.width) : [];
+    expect(boxes.every((right) => right < 340)).toBe(true);
+  });
+});
+
 describe('survey', () => {
   const surveyed = async (number: string) => {
     const drawing = framed(288, 432);

@@ -116,6 +116,12 @@ describe('doubts about a page', () => {
     expect(await about(new Drawing(612, 792), [across])).toEqual(['other ink crosses the edge of the frame 4.00×6.00 in']);
     expect(await about(new Drawing(612, 792), [inches(2, 6, 1, 0.22), inches(0, 0, 8, 8), inches(5, 6, 1, 1)])).toEqual([]);
     expect(await about(new Drawing(612, 792).rect(0, 460, 612, 1), [across])).toEqual([]);
+    const scissors = inches(1, 0.1, 0.2, 0.2);
+    const cut = new Drawing(612, 792).line(16, 14.5, 300, 14.5, 1, 4);
+    expect(await about(cut, [scissors])).toEqual([]);
+    expect(await about(cut, [{ ...LEFT, y: LEFT.y - 6, height: LEFT.height + 6 }])).toEqual([]);
+    expect(await about(cut, [inches(1, 0.1, 0.6, 0.2)])).toHaveLength(1);
+    expect(await about(new Drawing(612, 792), [scissors])).toHaveLength(1);
   });
 
   it('take in every label that is not sure beside them: none gets lost', () => {

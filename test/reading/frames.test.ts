@@ -46,6 +46,12 @@ describe('findFrames', () => {
     expect(boxes([...others, [30, 60, 200, 2]])).toEqual([]);
   });
 
+  it('takes a side that ends a little before one corner, where scissors stand', () => {
+    const [, ...others] = sides(30, 60, 300, 400);
+    expect(boxes([...others, [72, 60, 258, 2]])).toEqual([[30, 60, 300, 400]]);
+    expect(boxes([...others, [60, 60, 220, 2]])).toEqual([]);
+  });
+
   it('takes one filled side for closed, as a banner has it, but needs the raster to see it', () => {
     const [top, ...open] = sides(30, 60, 300, 400);
     const raster = rasterWith(600, 600, [...open, [30, 60, 300, 40]]);
