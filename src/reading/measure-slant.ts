@@ -5,9 +5,11 @@ import type { GreyRaster, Slant } from './source.js';
 const FARTHEST = 5;
 /** Steps of the two passes, degrees: the first on pixels of half the size, with slices of twice the width. */
 const COARSE_STEP = 1 / 3;
-const FINE_STEP = 0.05;
+const FINE_STEP = 0.1;
+/** How sharp a top of the second pass is shows at this many of its steps beside it. */
+const SHOULDER = 2;
 /** The second pass looks so far around the first one's best, degrees. */
-const AROUND = 0.2;
+const AROUND = 0.4;
 /** Slices, pixels: at 5 degrees a line moves by less than a pixel within one of 8. */
 const SLICE_BITS = 3;
 const SLICE = 1 << SLICE_BITS;
@@ -43,16 +45,45 @@ interface Slices {
 export function measureSlant(ink: GreyRaster): Slant {
   const [rows, columns] = slicesOf(ink);
   if (rows.floor + columns.floor === 0) return NOTHING;
-  const coarse = curve([halved(rows), halved(columns)], -FARTHEST, FARTHEST, COARSE_STEP, 1);
-  let fine = around([rows, columns], highest(coarse).degrees);
+  const coarse = softened(curve([halved(rows), halved(columns)], -FARTHEST, FARTHEST, COARSE_STEP, 1));
+  let fine = weighed(around([rows, columns], highest(coarse).degrees));
   // The first pass may be a step off; then the top lies at the end of what was looked at.
   const top = highest(fine);
-  if (top === fine[0] || top === fine.at(-1)) fine = around([rows, columns], top.degrees);
+  if (top === fine[0] || top === fine.at(-1)) fine = weighed(around([rows, columns], top.degrees));
   return { degrees: summit(fine), sure: isClear(coarse) };
 }
 
 const around = (slices: readonly [Slices, Slices], degrees: number): Point[] =>
   curve(slices, degrees - AROUND, degrees + AROUND, FINE_STEP, 4);
+
+/** Whole pixels make neighbours of the first pass jump where bars are as narrow as its pixels. */
+function softened(points: readonly Point[]): Point[] {
+  return points.map((point, index) => {
+    const [before, after] = [points[index - 1] ?? point, points[index + 1] ?? point];
+    const soft = (of: (each: Point) => number): number => (of(before) + 2 * of(point) + of(after)) / 4;
+    const [rows, columns] = [soft((each) => each.rows), soft((each) => each.columns)];
+    return { degrees: point.degrees, rows, columns, both: rows + columns };
+  });
+}
+
+/**
+ * Rows and columns by how sharp a top each has, not by how much ink: the bars of codes have much, but are short, and those of two codes
+ * fall together by chance.
+ */
+function weighed(points: readonly Point[]): Point[] {
+  const rows = weightOf(points.map((each) => each.rows));
+  const columns = weightOf(points.map((each) => each.columns));
+  return points.map((each) => ({ ...each, both: rows * each.rows + columns * each.columns }));
+}
+
+/** How much of its height a curve loses on both sides of its top, for each unit of that height. */
+function weightOf(values: readonly number[]): number {
+  const { top } = shapeOf(values);
+  const at = Math.min(Math.max(top, SHOULDER), values.length - 1 - SHOULDER);
+  const best = values[top] as number;
+  const beside = ((values[at - SHOULDER] as number) + (values[at + SHOULDER] as number)) / 2;
+  return best === 0 ? 0 : (1 - beside / best) / best;
+}
 
 interface Point {
   readonly degrees: number;

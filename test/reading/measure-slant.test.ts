@@ -22,6 +22,41 @@ function turned(degrees: number, ...draws: readonly Draw[]): GreyRaster {
 const bars: Draw = (x, y) => x > 120 && x < 420 && y > 150 && y < 260 && Math.floor(x / 3) % 5 < 2 + (Math.floor(x / 15) % 2);
 const rules: Draw = (x, y) => x > 100 && x < 480 && [100, 300, 420, 640].some((at) => Math.abs(y - at) < 1.5);
 
+/** Bars of random widths in a box, as codes have them. @param module pixels */
+function code(name: string, module: number, [left, top, width, height]: readonly [number, number, number, number]): Draw {
+  const draw = seeded(name);
+  const dark = Array.from({ length: Math.ceil(width / module) }, () => draw(2) === 1);
+  return (x, y) => x > left && x < left + width && y > top && y < top + height && dark[Math.floor((x - left) / module)] === true;
+}
+
+/** As a scanner sees a page: each pixel as grey as it is covered. */
+function scanned(degrees: number, ...draws: readonly Draw[]): GreyRaster {
+  const at = [0.125, 0.375, 0.625, 0.875];
+  const parts = at.flatMap((dx) =>
+    at.map((dy) =>
+      turned(
+        degrees,
+        ...draws.map(
+          (draw): Draw =>
+            (x, y) =>
+              draw(x + dx, y + dy),
+        ),
+      ),
+    ),
+  );
+  const page = rasterWith(600, 800, []);
+  return {
+    ...page,
+    data: page.data.map((_, index) => Math.round(parts.reduce((sum, { data }) => sum + (data[index] ?? 0), 0) / parts.length)),
+  };
+}
+
+const twoRules: Draw = (x, y) => x > 100 && x < 500 && [100, 640].some((at) => Math.abs(y - at) < 0.7);
+const twoCodes = (name: number): readonly Draw[] => [
+  code(`a${name}`, 1.5 + 0.1 * (name % 7), [150, 150, 280, 90]),
+  code(`b${name}`, 1.3 + 0.1 * (name % 5), [200, 500, 200, 50]),
+];
+
 /** Both, so that a page shows two directions. */
 function overlaid(a: GreyRaster, b: GreyRaster): GreyRaster {
   return { ...a, data: a.data.map((grey, at) => Math.min(grey, b.data[at] ?? 255)) };
@@ -46,6 +81,18 @@ describe('measureSlant', () => {
     const dull = page.data.map((grey, at) => (at < 600 * 10 ? 40 : Math.round(grey * 0.6) + draw(40) + 20));
     const { degrees, sure } = measureSlant({ ...page, data: dull });
     expect([Math.abs(degrees - 1.7) < 0.1, sure]).toEqual([true, true]);
+  });
+
+  it.each([3, 20, 22, 41])('lets no bars of two codes that fall together by chance outweigh rules (%i)', (name) => {
+    for (const degrees of [0, -0.8]) {
+      const { degrees: measured, sure } = measureSlant(scanned(degrees, ...twoCodes(name), twoRules));
+      expect(sure).toBe(true);
+      expect(Math.abs(measured - degrees)).toBeLessThan(0.06);
+    }
+  });
+
+  it.each([15, 26, 29, 57, 59])('is sure of a page with little more than bars as narrow as pixels (%i)', (name) => {
+    for (const degrees of [0, -0.8]) expect(measureSlant(scanned(degrees, ...twoCodes(name), twoRules)).sure).toBe(true);
   });
 
   it('is not sure where nothing tells: blank, too small, specks, discs', () => {
