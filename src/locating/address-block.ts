@@ -13,12 +13,19 @@ const MOST_DIGITS = 10;
 
 /** A line with a name in it: two letters in a row, of any script. */
 const NAME = /\p{L}{2}|[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}]/u;
-/** A house's number at either end of a street, or in a line of digits and ideographs. */
+/**
+ * A house's number at either end of a street, with its floor or the quarter after a comma, behind a flat's number, or in a line of digits and ideographs.
+ */
 const STREET =
-  /^\p{L}{0,2}\.?\s?\d{1,5}(?:[-/]\d{1,4})?[a-z]?[,.]?\s+(?:[NESW]\.?\s+)?\p{L}{2}|\p{L}[.,]?\s+(?:n[o°º.]\.?\s*)?\d{1,4}(?:\s?[-/]\s?\d{1,4})?\s?(?:[a-z]|bis|ter|quater)?[.,]?$|[\p{Script=Han}\p{Script=Hangul}].*\d/iu;
+  /\p{L}{2}[.,]?\s+(?:n[o°º.]\.?\s*)?\d{1,4}(?:[-/][\dIVX]{1,4})?\s?[a-z]?(?:,\s*[\p{L}\d.ºª]{1,9}(?:\s[\p{L}\d.ºª]{1,14}){0,2}|-[IVX]{1,3})$|^\p{L}{2,9}\.?\s\d{1,4}[a-z]?,\s*\d{1,5}[a-z]?\s\p{L}{2}|^\p{L}{0,2}\.?\s?\d{1,5}(?:[-/]\d{1,4})?[a-z]?[,.]?\s+(?:[NESW]\.?\s+)?\p{L}{2}|\p{L}[.,]?\s+(?:n[o°º.]\.?\s*)?\d{1,4}(?:\s?[-/]\s?\d{1,4})?\s?(?:[a-z]|bis|ter|quater)?[.,]?$|[\p{Script=Han}\p{Script=Hangul}].*\d/iu;
 /** Three to nine digits, perhaps in two groups, more than five of them with no letters before, or letters and digits as some countries mix them; with the name of a town, or alone. */
 const POSTCODE =
-  /(?<![\d.,:/-])(?:\d{3,5}|(?<!\p{L})\d{6,7}|\d{2,5}[ -]\d{2,4}|[A-Z]{1,2}\d[A-Z\d]? ?\d[A-Z]{2}|[A-Z]\d[A-Z] ?\d[A-Z]\d)(?![\d.,:/-]*\d)/u;
+  /(?<![\d.,:/-])(?:\d{3,5}|(?<!\p{L})\d{6,7}|\d{2,5}[ -]\d{2,4}|[A-Z]{1,2}\d[A-Z\d]? ?\d[A-Z]{2}|[A-Z]\d[A-Z] ?\d[A-Z]\d|[AC-FHKNPRTV-Y]\d[\dW] [\dAC-FHKNPRTV-Y]{4})(?![\d.,:/-]*\d)/u;
+/** Postcodes of letters and digits, as Britain, Ireland and Canada have them: they are nothing else, wherever they stand. */
+const MIXED_POSTCODE = /(?:^|\s)(?:[A-Z]{1,2}\d[A-Z\d]? ?\d[A-Z]{2}|[A-Z]\d[A-Z] ?\d[A-Z]\d|[AC-FHKNPRTV-Y]\d[\dW] [\dAC-FHKNPRTV-Y]{4})$/u;
+/** What stands between the parts of an address in one line: "Atelier Example, Sample Street 4, 00187 Sampleton". */
+const PARTS = /\s*[,;·•|]\s*|\s[-–—]\s/u;
+const LEAST_PARTS = 3;
 
 export interface AddressBlock {
   readonly lines: readonly Phrase[];
@@ -28,7 +35,7 @@ interface Line extends PlaceOnLine {
   readonly phrase: Phrase;
 }
 
-/** The addresses in some writing, by their shape and in any language: lines below each other, one with a house's number, one after it or before it with a postcode. */
+/** The addresses in some writing, by their shape and in any language: lines below each other, one with a house's number, one after it or before it with a postcode; or all of that in one line. */
 export function addressBlocks(phrases: readonly Phrase[]): readonly AddressBlock[] {
   return ([0, 90, 180, 270] as const).flatMap((turn) => {
     const lines = phrases
@@ -41,7 +48,9 @@ export function addressBlocks(phrases: readonly Phrase[]): readonly AddressBlock
       if (open) open.push(line);
       else blocks.push([line]);
     }
-    return blocks.flatMap((block) => addressesIn(block.map(({ phrase }) => phrase)));
+    const found = blocks.flatMap((block) => addressesIn(block.map(({ phrase }) => phrase)));
+    const single = lines.filter(({ phrase }) => !found.some((block) => block.lines.includes(phrase)) && isInOneLine(phrase.text));
+    return [...found, ...single.map(({ phrase }) => ({ lines: [phrase] }))];
   });
 }
 
@@ -66,9 +75,16 @@ function follows(above: Line | undefined, line: Line): boolean {
   );
 }
 
-function isAddress({ lines }: AddressBlock): boolean {
-  if (lines.length < LEAST_LINES) return false;
-  const texts = lines.map(({ text }) => text.trim());
+/** A name, then an address, all in one line. */
+function isInOneLine(text: string): boolean {
+  const parts = text.split(PARTS).filter((part) => part !== '');
+  const [name = ''] = parts;
+  return parts.length >= LEAST_PARTS && NAME.test(name) && digitsIn(name) === 0 && areAddress(parts);
+}
+
+const isAddress = ({ lines }: AddressBlock): boolean => lines.length >= LEAST_LINES && areAddress(lines.map(({ text }) => text.trim()));
+
+function areAddress(texts: readonly string[]): boolean {
   const towns = texts.flatMap((text, at) => (POSTCODE.test(text) && digitsIn(text) <= MOST_DIGITS ? [at] : []));
   if (!texts.some((text) => NAME.test(text))) return false;
   return towns.some(
@@ -77,12 +93,11 @@ function isAddress({ lines }: AddressBlock): boolean {
   );
 }
 
-/** Two names and a town with a long postcode, without a house's number: farms, villages, post boxes. */
+/** Two names and a town with a postcode that is nothing else, without a house's number: farms, villages, post boxes. */
 function isRural(texts: readonly string[]): boolean {
   const [town = '', ...above] = texts.toReversed();
   return (
-    NAME.test(town) &&
-    digitsIn(town) >= 5 &&
+    ((NAME.test(town) && digitsIn(town) >= 5) || MIXED_POSTCODE.test(town)) &&
     above.length >= 2 &&
     above.slice(0, 2).every((text) => NAME.test(text) && digitsIn(text) === 0)
   );

@@ -18,6 +18,9 @@ const FARTHEST = mmToPt(30);
 /** A rule along a side ends where the side does, to this much, pt. */
 const ENDS = 2.5;
 
+/** Fold and punch marks stand so near to the edge, are so thick and so long at most, pt (DIN 5008 draws them, from memory; 4, 0.7 and 10 mm). */
+const FOLD_MARK = { edge: mmToPt(4), thick: 2, long: mmToPt(10) };
+
 /** When ink fills a known size, and how near (pt) what comes after it is of it, too: a label drawn a little smaller must stand alone. */
 interface Filling {
   readonly isMet: (width: number, height: number) => boolean;
@@ -91,7 +94,7 @@ export function goesOnWith(
     });
   const ways = ruled ? [ruled === 'level'] : [true, false];
   if ([true, false].every((alongY) => isAlongSide(part, linesOf(page), alongY))) return [];
-  const free = freeInk(part, blobs, [...closedUnits(page, blobs), ...others], dividers);
+  const free = freeInk(part, blobs, [...closedUnits(page, blobs), ...others], dividers).filter((blob) => !isFoldMark(blob, page));
   const isNear = (box: Box, within: number): boolean =>
     ways.some((alongY) => isInLine(part, box, alongY) && apart(part, box, alongY) <= within);
   const near = free.filter((blob) => isNear(blob, reach));
@@ -144,6 +147,12 @@ function isAlongSide(part: Box, lines: readonly RuledLine[], alongY: boolean): b
       ? box.height >= part.height - 2 * ENDS && (box.x <= part.x + ENDS || right(box) >= right(part) - ENDS)
       : box.width >= part.width - 2 * ENDS && (box.y <= part.y + ENDS || bottom(box) >= bottom(part) - ENDS);
   });
+}
+
+/** Whether a blob is a short line at the edge of the paper, where it is to be folded or punched. */
+function isFoldMark({ x, y, width, height }: Box, page: Pick<SourcePage, 'width' | 'height'>): boolean {
+  const isAtEdge = Math.min(x, y, page.width - x - width, page.height - y - height) <= FOLD_MARK.edge;
+  return isAtEdge && Math.min(width, height) <= FOLD_MARK.thick && Math.max(width, height) <= FOLD_MARK.long;
 }
 
 /** Whether a blob, such as a rule or a banner, begins and ends where a part of a label does. */

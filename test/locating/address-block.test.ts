@@ -23,6 +23,16 @@ describe('addressBlocks', () => {
     [['Rufus Sampleton', '641 E Mockingboard Ave', 'Mockton, EX 00532']],
     [['Rufus Sampleton', '12041 Mockingboard Ave', 'Mockton, EX 00532']],
     [['A. Sample', '3/12 Example Street', 'Mockton EX 0053']],
+    [['Mrs Ada Invented', 'Example Cottage, Specimen Lane', 'SAMPLETON WELLS', 'EX1 9ZZ']],
+    [['Mr Bela Invented', 'Flat 2b, 16 Sample Terrace', 'SAMPLETON', 'EX1 9ZZ']],
+    [['Ada Invented', 'Sample House', 'Sampleton', 'D02 XX00']],
+    [['Beatriz Inventada', 'Travessa da Amostra 18, 3.º Esq.', '0000-000 Vila Exemplo']],
+    [['Yokasta Inventada', 'C/ Ejemplo 12, Ens. Muestra', '00100 Ciudad Ejemplo']],
+    [['Ane Asmatua', 'Adibide plaza 9, 2. ezk.', '00000 Adibideta']],
+    [['Sjoerd Verzonnen', 'Voorbeeldlaan 208-II', '0011 AB VOORBEELD']],
+    [['Thistle and Loom, Unit 3, Example Yard, SAMPLETON EX1 9ZZ']],
+    [['Atelier Muster - Musterhof 7a - 00084 Musterstadt']],
+    [['Frá: Smiðjan Lyng, Dæmisgata 4, 000 Dæmi, 555-0118']],
     [['見本 花子', '見本県見本市見本町1-2', '000-0001']],
   ])('finds %j', (lines) => {
     expect(count(lines)).toBe(1);
@@ -36,6 +46,9 @@ describe('addressBlocks', () => {
     [['A. Sample', 'Member since 2021', 'Member no 4400 1827 3391']],
     [['9261290100130435082878']],
     [['Larch Halt EX 00187']],
+    [['Not signed for, 2 days, up to 2 kg, no claim above 50.00']],
+    [['Order 4771205, 12 items, paid in cash']],
+    [['Vase, Bowl, Cup and Plate', 'Sizes S, M, L', 'Seat 4, Row B']],
     [[]],
   ])('finds none in %j', (lines) => {
     expect(count(lines)).toBe(0);

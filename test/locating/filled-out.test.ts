@@ -121,4 +121,11 @@ describe('goesOnWith', () => {
     expect(await count(left(new Drawing(595, 842)))).toBe(1);
     expect(await count(left(new Drawing(595, 842)).rect(100, 467, 300, 3))).toBe(1);
   });
+
+  it('is not so for the marks at the edge of the paper where it is to be folded', () => {
+    const part = inches(1, 5, 4.6, 3.5);
+    expect(goesOn(part, [{ x: 200, y: 775, width: 1, height: 17 }])).toBe(false);
+    expect(goesOn(part, [{ x: 200, y: 700, width: 1, height: 17 }])).toBe(true);
+    expect(goesOn(part, [{ x: 200, y: 775, width: 9, height: 17 }])).toBe(true);
+  });
 });
