@@ -35,12 +35,15 @@ export function pageDividers(page: SourcePage): readonly Box[] {
   return dividers;
 }
 
+/** Whether a page is as narrow as paper for labels is. */
+export const isLabelPaper = ({ width, height }: Pick<SourcePage, 'width' | 'height'>): boolean => Math.min(width, height) < LARGER;
+
 function findDividers(page: SourcePage): readonly Box[] {
-  const isLabelPaper = Math.min(page.width, page.height) < LARGER;
-  if (isLabelPaper && Math.max(page.width, page.height) < LONGER) return [];
+  const isOwn = isLabelPaper(page);
+  if (isOwn && Math.max(page.width, page.height) < LONGER) return [];
   const frames = framesOf(page).filter(({ dashed }) => !dashed);
   const isFrames = ({ box, dashed }: RuledLine): boolean => !dashed && frames.some((frame) => contains(frame.box, box, 2));
-  const lines = linesOf(page).filter((line) => (isLabelPaper ? line.dashed && line.level === page.height > page.width : !isFrames(line)));
+  const lines = linesOf(page).filter((line) => (isOwn ? line.dashed && line.level === page.height > page.width : !isFrames(line)));
   const isWhole = ({ box, level }: RuledLine): boolean =>
     level
       ? box.x <= EDGE_TO_EDGE && right(box) >= page.width - EDGE_TO_EDGE
