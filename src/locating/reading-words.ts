@@ -1,4 +1,5 @@
 import { grow, intersection, type Box } from '../geometry/box.js';
+import { LINEAR } from '../reading/codes.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
 import { sizeOf, type Judged } from './candidate.js';
@@ -9,7 +10,7 @@ import type { ReadCodes, ReadPictures } from './page-facts.js';
 import { isLegible, readPicture } from './read-picture.js';
 import { CAPTION } from './speaks-against.js';
 import type { Survey } from './survey.js';
-import { hasMainBars, isTrackingLike } from './strength.js';
+import { hasMainBars, isLongNumber, isTrackingLike } from './strength.js';
 import { isUnmistakable, looksLikeLabel } from './unmistakable.js';
 
 /**
@@ -23,8 +24,9 @@ export async function readingWords(
   survey: (read: ReadPictures) => Promise<Survey>,
 ): Promise<Survey> {
   const seen = await survey(read);
-  if (seen.kind !== 'labels') return seen;
   const phrases = phrasesOf([...page.words(), ...read.words]);
+  if (seen.kind === 'doubtful') return await rereadDoubtful(page, readCodes, read, seen, survey);
+  if (seen.kind !== 'labels') return seen;
   const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
   const boxes = [...read.boxes];
   const words = [...read.words];
@@ -54,6 +56,30 @@ export async function readingWords(
   if (!like) return reread;
   const why = `the page calls itself "${name}", but the ${sizeOf(like)} looks like a label`;
   return { kind: 'doubtful', why, candidates: [like] };
+}
+
+/**
+ * A picture in a frame or with an edge of its own, as large as a label and with a parcel's number in bars, may be held only because its words were not known: they are read, and the
+ * page is looked at once more. Where it isn't a label or a doubt then, it is held as before.
+ */
+async function rereadDoubtful(
+  page: SourcePage,
+  readCodes: ReadCodes,
+  read: ReadPictures,
+  seen: Survey & { readonly kind: 'doubtful' },
+  survey: (read: ReadPictures) => Promise<Survey>,
+): Promise<Survey> {
+  const [label, other] = seen.candidates;
+  if (!label || other || label.edge === 'ink' || label.edge === 'page' || !isWholeLabel(label)) return seen;
+  const phrases = phrasesOf([...page.words(), ...read.words]);
+  if (saidIn(phrases, label.box).characters >= WRITING || read.boxes.some((box) => intersection(box, label.box))) return seen;
+  const codes = await readCodes(label.box);
+  if (!codes.some((code) => LINEAR.includes(code.symbology) && isLongNumber(code))) return seen;
+  const own = await readPicture(page, label.box, codes);
+  if (!isLegible(own)) return seen;
+  const words = [...read.words, ...putRight(own.words)];
+  const reread = await readingWords(page, readCodes, { boxes: [...read.boxes, label.box], words }, survey);
+  return reread.kind === 'labels' || reread.kind === 'doubtful' ? reread : seen;
 }
 
 /** Whether something is not in another label than its own. */

@@ -3,9 +3,12 @@ import { openSource } from '../../src/batch/open-source.js';
 import { survey } from '../../src/locating/survey.js';
 import { code128 } from '../samples/code-art.js';
 import { Drawing } from '../samples/drawing.js';
+import { label, layout, other } from '../samples/layout.js';
 import { pictureFile } from '../samples/picture-file.js';
 import { rasterise } from '../samples/raster.js';
+import { sample } from '../samples/sample.js';
 import { mediaNamed } from '../steps/on-sample.js';
+import { letter, lines, smallBarred } from './survey-pages.js';
 
 interface Made {
   readonly words?: readonly string[];
@@ -62,4 +65,23 @@ it('a picture that says that it is something else, but looks like a label, is he
 it('a picture that nobody can read is held unless it has all of the looks of a label', { timeout: 60_000 }, async () => {
   expect(await seen({ words: NOTHING, high: 40 })).toMatch(/^no words could be read on/);
   expect(await seen({ words: NOTHING })).toBe('labels');
+});
+
+it('a picture of a label on a page that calls itself something else is read before it is held', { timeout: 60_000 }, async () => {
+  const beside = async (from: readonly string[], to: readonly string[]): Promise<string> => {
+    const art = smallBarred(from, to, [], 'LM35863805470450');
+    const page = letter(other(lines(500, 50, ['Packing slip'], 22), 40, 20), label(art, 40, 300));
+    const made = layout({ name: `picture below a title, ${from.join(' ')}`, about: 'Made by a test.', traits: [], pages: () => [page] });
+    const document = await openSource((await sample(made, 'grey', 0)).bytes);
+    if ('refused' in document) return document.refused.message;
+    const first = document.page(1);
+    const found = await survey(first, mediaNamed('4x6in'), (box) => first.codes(box, 203 / 72));
+    document.close();
+    return found.kind === 'doubtful' ? found.why : found.kind;
+  };
+  const [from, to] = [ADDRESSES.slice(0, 3), ADDRESSES.slice(4)];
+  expect(await beside(from, to)).toBe('labels');
+  expect(await beside(['Open studio weekend', 'Bring this page along'], ['and get a glazed tile', 'for nothing at all'])).toMatch(
+    /^no address/,
+  );
 });
