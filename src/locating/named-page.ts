@@ -32,6 +32,7 @@ export async function namedPage(name: SaidName, { named, others }: All, facts: P
     (name.kind === 'customs-form' ? undefined : await addressedLabel(named.filter(has(LABEL)), facts)) ??
     (name.kind === 'customs-form' ? undefined : await declaredLabel(named, readCodes)) ??
     others.find(has(ALL_OF_A_LABEL)) ??
+    (name.kind === 'customs-form' ? undefined : await passedOver(others.filter(has(LABEL_AMONG_OTHERS)), readCodes)) ??
     others.find(isWordlessLabel);
   if (strong) return doubtful(`the page calls itself "${name.words}", but the ${sizeOf(strong)} is like a label`, [strong]);
   const bars = isPrinted ? undefined : await repeatedNumber(page, readCodes);
@@ -62,6 +63,16 @@ async function declaredLabel(candidates: readonly SaidCandidate[], readCodes: Re
     if ((each.edge === 'ink' && !each.ruled) || each.edge === 'page' || each.said.names[0]?.kind !== 'customs-form' || !hasMainBars(each))
       continue;
     if ((await readCodes(each.box)).some(isTrackingLike)) return each;
+  }
+  return undefined;
+}
+
+/** A label with edges of its own that was passed over, as what stands close to it counts against its place: everything that a label has, once its codes are read. */
+async function passedOver(candidates: readonly SaidCandidate[], readCodes: ReadCodes): Promise<SaidCandidate | undefined> {
+  for (const each of candidates) {
+    if (each.edge === 'ink' || each.edge === 'page' || !isWholeLabel(each)) continue;
+    const codes = await readCodes(each.box);
+    if (codes.some(isLongNumber) && strengthOf(each, each.said, codes) >= ALL_OF_A_LABEL) return each;
   }
   return undefined;
 }

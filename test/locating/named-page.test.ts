@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { namedPage } from '../../src/locating/named-page.js';
 import { survey, type Survey } from '../../src/locating/survey.js';
 import { drawnPage } from '../reading/drawn-page.js';
 import { code128 } from '../samples/code-art.js';
 import { Drawing } from '../samples/drawing.js';
 import { mediaNamed } from '../steps/on-sample.js';
+import { barsAt, inches, judged, nothingSaid } from './judged.js';
 
 interface Made {
   readonly title: string;
@@ -59,5 +61,31 @@ describe('a page that calls itself something else than a label', () => {
       why: 'the page calls itself "receipt", but the frame 4.02×6.02 in is like a label',
     });
     expect(await wordless(false)).toMatchObject({ kind: 'named' });
+  });
+});
+
+describe('what was passed over on such a page for what stands close to it', () => {
+  const box = inches(2, 2, 6, 4);
+  const codes = [barsAt({ x: 160, y: 200, width: 150, height: 60 }), barsAt({ x: 160, y: 300, width: 90, height: 40 })];
+  const slip = { kind: 'packing-slip', words: 'packing slip', heading: true } as const;
+  const end = async (number: string, edge: 'picture' | 'ink' = 'picture', kind: 'packing-slip' | 'customs-form' = 'packing-slip') => {
+    const d = new Drawing(612, 792).bars(code128(number), 306, 300, 1.2, 60);
+    const page = await drawnPage(d);
+    const readCodes = () => page.codes({ x: 0, y: 0, width: 612, height: 792 }, 203 / 72);
+    const passed = { ...judged(box, 0.59, { edge, codes }), said: nothingSaid };
+    return await namedPage({ ...slip, kind }, { named: [], others: [passed] }, { page, blobs: [], phrases: [], readCodes });
+  };
+
+  it('is looked at where it has edges of its own and everything that a label has', async () => {
+    expect(await end('BR532247232443')).toMatchObject({
+      kind: 'doubtful',
+      why: 'the page calls itself "packing slip", but the picture 6.00×4.00 in is like a label',
+    });
+  });
+
+  it('and is nothing with a short number, without edges, or on a declaration', async () => {
+    expect((await end('1072326667')).kind).toBe('named');
+    expect((await end('BR532247232443', 'ink')).kind).toBe('named');
+    expect((await end('BR532247232443', 'picture', 'customs-form')).kind).toBe('named');
   });
 });
