@@ -7,7 +7,7 @@ import { sameBox, type Chosen } from './choose.js';
 import { goesOnWith, type Beside } from './filled-out.js';
 import { HAIR } from './gather.js';
 import { distance } from './judge.js';
-import { isKnownSize, isWholeLabel } from './label-sizes.js';
+import { isKnownSize, isLargerThanMost, isWholeLabel } from './label-sizes.js';
 import { pageDividers } from './page-dividers.js';
 import { isTrackingLike } from './strength.js';
 
@@ -70,10 +70,10 @@ export function doubtsOf({ labels, rivals, unsure, unlike, ticked }: Likely, aro
     ...unsure.map((each) => ({ why: `the ${sizeOf(each)} beside the label may be one, too`, answers: [each] })),
     ...cut.map((label) => {
       const inkBeside = (box: Box): readonly Box[] => goesOnWith({ ...label, box }, around, boxesBut(labels, label.box));
-      return {
-        why: `the ${sizeOf(label)} may go on: more ink stands in line with it`,
-        answers: [{ ...label, box: goneOn(label.box, inkBeside, boxesBut(cut, label.box)) }],
-      };
+      const whole = { ...label, box: goneOn(label.box, inkBeside, boxesBut(cut, label.box)) };
+      // More than most labels have may be taken in: then what was found is offered, too.
+      const isTooMuch = isLargerThanMost(whole.box) && !isLargerThanMost(label.box);
+      return { why: `the ${sizeOf(label)} may go on: more ink stands in line with it`, answers: isTooMuch ? [whole, label] : [whole] };
     }),
     ...labels
       .filter((each) => isCrossed(each, around))

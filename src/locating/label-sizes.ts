@@ -73,6 +73,11 @@ export const fillsMostOf = (width: number, height: number): boolean =>
   );
 const MOST = 0.93;
 
+/** Whether a box is larger than 4×6 in and A6, the sizes that most labels have, on either side (common practice, no source). */
+export const isLargerThanMost = ({ width, height }: Pick<Box, 'width' | 'height'>): boolean =>
+  Math.min(width, height) > MOST_HAVE.short + FULL.over || Math.max(width, height) > MOST_HAVE.long + FULL.over;
+const MOST_HAVE = { short: mmToPt(105), long: mmToPt(152.4) };
+
 /** Of a known size, pt: two borders of 5 mm, and what drawing and two soft rows of pixels may be off by. */
 const FULL = { under: mmToPt(5), over: mmToPt(1.2) };
 

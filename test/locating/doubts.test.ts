@@ -124,6 +124,21 @@ describe('doubts about a page', () => {
     expect(await about(new Drawing(612, 792), [scissors])).toHaveLength(1);
   });
 
+  it.each<[string, number, number, number]>([
+    ['what was found is offered, too, where all of it is larger than most labels', 4.2, 5.6, 2],
+    ['not where that is as large itself', 6.2, 7.3, 1],
+  ])('about ink that may go on: %s', async (_, height, foot, answers) => {
+    const part = judged(inches(0.2, 1, 3.8, height), 0.8, { edge: 'ink' });
+    const ink = [part.box, inches(0.2, 0.3, 3.8, 0.3), inches(0.2, foot, 2, 1)];
+    const [only, ...more] = doubtsOf(
+      { labels: [part], rivals: [], unsure: [], unlike: undefined, ticked: [] },
+      { page: await page(), blobs: ink, said: () => nothingSaid },
+    );
+    expect([only?.answers.length, more]).toEqual([answers, []]);
+    expect(only?.answers[0]?.box.height).toBeGreaterThan(part.box.height);
+    expect(answers === 1 || only?.answers[1] === part).toBe(true);
+  });
+
   it('take in every label that is not sure beside them: none gets lost', () => {
     const [first, second, third] = [judged(LEFT, 1), judged(RIGHT, 1), judged(inches(0.2, 6.6, 4, 4), 1)];
     const doubts = [doubt(RIGHT)];
