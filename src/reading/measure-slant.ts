@@ -13,6 +13,8 @@ const AROUND = 0.4;
 /** Slices, pixels: at 5 degrees a line moves by less than a pixel within one of 8. */
 const SLICE_BITS = 3;
 const SLICE = 1 << SLICE_BITS;
+/** The second pass adds up so many slices (256 pixels, 2.4 in): the bars of two codes farther apart fall together by chance only. */
+const BLOCK = 32;
 /** Scanners leave shadows along the edges of their glass, which are straight whatever lies on it: share of a side that is left out. */
 const RIM = 0.02;
 /** Paper may be grey: ink is darker than this share of it. */
@@ -45,7 +47,7 @@ interface Slices {
 export function measureSlant(ink: GreyRaster): Slant {
   const [rows, columns] = slicesOf(ink);
   if (rows.floor + columns.floor === 0) return NOTHING;
-  const coarse = softened(curve([halved(rows), halved(columns)], -FARTHEST, FARTHEST, COARSE_STEP, 1));
+  const coarse = softened(curve([halved(rows), halved(columns)], -FARTHEST, FARTHEST, COARSE_STEP, 1, Infinity));
   let fine = weighed(around([rows, columns], highest(coarse).degrees));
   // The first pass may be a step off; then the top lies at the end of what was looked at.
   const top = highest(fine);
@@ -54,7 +56,7 @@ export function measureSlant(ink: GreyRaster): Slant {
 }
 
 const around = (slices: readonly [Slices, Slices], degrees: number): Point[] =>
-  curve(slices, degrees - AROUND, degrees + AROUND, FINE_STEP, 4);
+  curve(slices, degrees - AROUND, degrees + AROUND, FINE_STEP, 4, BLOCK);
 
 /** Whole pixels make neighbours of the first pass jump where bars are as narrow as its pixels. */
 function softened(points: readonly Point[]): Point[] {
@@ -92,27 +94,34 @@ interface Point {
   readonly both: number;
 }
 
-function curve([rows, columns]: readonly [Slices, Slices], from: number, to: number, step: number, parts: number): Point[] {
+function curve([rows, columns]: readonly [Slices, Slices], from: number, to: number, step: number, parts: number, block: number): Point[] {
   const count = Math.round((to - from) / step);
   return Array.from({ length: count + 1 }, (_, index) => {
     const degrees = from + index * step;
     const slope = Math.tan((degrees * Math.PI) / 180);
-    const r = energy(rows, slope, parts);
-    const c = energy(columns, -slope, parts);
+    const r = energy(rows, slope, parts, block);
+    const c = energy(columns, -slope, parts, block);
     return { degrees, rows: r, columns: c, both: r + c };
   });
 }
 
 /**
- * Adds the slices up along lines of a slope, and the squares of what comes out.
+ * Adds the slices up along lines of a slope, block by block, and the squares of what comes out.
  * @param parts of a pixel that a slice may be shifted by: whole pixels would favour angles near 0, where none is shifted
  */
-function energy({ steps, count, length }: Slices, slope: number, parts: number): number {
+function energy(slices: Slices, slope: number, parts: number, block: number): number {
+  let total = 0;
+  for (let from = 0; from < slices.count; from += block)
+    total += energyOfBlock(slices, slope, parts, from, Math.min(block, slices.count - from));
+  return total;
+}
+
+function energyOfBlock({ steps, length }: Slices, slope: number, parts: number, first: number, count: number): number {
   const most = Math.ceil((Math.abs(slope) * count * SLICE) / 2) + 3;
   const sums = new Int32Array((length + 2 * most) * parts);
   for (let slice = 0; slice < count; slice++) {
     const shift = most * parts - Math.round(slope * (slice + 0.5 - count / 2) * SLICE * parts);
-    const from = slice * length;
+    const from = (first + slice) * length;
     for (let i = 0, at = shift; i < length; i++, at += parts) sums[at] = (sums[at] as number) + (steps[from + i] as number);
   }
   const soft = boxSums(boxSums(sums, 2 * parts), 2 * parts);

@@ -91,6 +91,10 @@ describe('measureSlant', () => {
     }
   });
 
+  it.each([0, 20, 41])('compares no bars of one code with those of another far away (%i)', (name) => {
+    expect(Math.abs(measureSlant(scanned(0, ...twoCodes(name))).degrees)).toBeLessThan(0.05);
+  });
+
   it.each([15, 26, 29, 57, 59])('is sure of a page with little more than bars as narrow as pixels (%i)', (name) => {
     for (const degrees of [0, -0.8]) expect(measureSlant(scanned(degrees, ...twoCodes(name), twoRules)).sure).toBe(true);
   });
