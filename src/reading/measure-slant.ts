@@ -5,15 +5,23 @@ import type { GreyRaster, Slant } from './source.js';
 const FARTHEST = 5;
 /** Steps of the two passes, degrees: the first on pixels of half the size, with slices of twice the width. */
 const COARSE_STEP = 1 / 3;
-const FINE_STEP = 0.1;
-/** How sharp a top of the second pass is shows at this many of its steps beside it. */
+const FINE_STEP = 0.05;
+/** Parts of a pixel that the later passes shift slices by. */
+const FINE_PARTS = 4;
+/** What the second pass says is checked, unless it is this near to straight, by a third of these steps, so far around it, degrees … */
+const AS_GOOD_AS_STRAIGHT = 0.1;
+const CHECK_STEP = 0.1;
+const CHECKED_AROUND = 0.4;
+/** … which is believed where it differs by more than this. Along the whole page a line tells more finely. */
+const SAME = 0.06;
+/** How sharp a top of the third pass is shows at this many of its steps beside it. */
 const SHOULDER = 2;
 /** The second pass looks so far around the first one's best, degrees. */
-const AROUND = 0.4;
+const AROUND = 0.2;
 /** Slices, pixels: at 5 degrees a line moves by less than a pixel within one of 8. */
 const SLICE_BITS = 3;
 const SLICE = 1 << SLICE_BITS;
-/** The second pass adds up so many slices (256 pixels, 2.4 in): the bars of two codes farther apart fall together by chance only. */
+/** The third pass adds up so many slices (256 pixels, 2.4 in): the bars of two codes farther apart fall together by chance only. */
 const BLOCK = 32;
 /** Scanners leave shadows along the edges of their glass, which are straight whatever lies on it: share of a side that is left out. */
 const RIM = 0.02;
@@ -48,15 +56,21 @@ export function measureSlant(ink: GreyRaster): Slant {
   const [rows, columns] = slicesOf(ink);
   if (rows.floor + columns.floor === 0) return NOTHING;
   const coarse = softened(curve([halved(rows), halved(columns)], -FARTHEST, FARTHEST, COARSE_STEP, 1, Infinity));
-  let fine = weighed(around([rows, columns], highest(coarse).degrees));
+  const finely = (degrees: number): Point[] => curve([rows, columns], degrees - AROUND, degrees + AROUND, FINE_STEP, FINE_PARTS, Infinity);
+  let fine = finely(highest(coarse).degrees);
   // The first pass may be a step off; then the top lies at the end of what was looked at.
   const top = highest(fine);
-  if (top === fine[0] || top === fine.at(-1)) fine = weighed(around([rows, columns], top.degrees));
-  return { degrees: summit(fine), sure: isClear(coarse) };
+  if (top === fine[0] || top === fine.at(-1)) fine = finely(top.degrees);
+  const degrees = summit(fine, FINE_STEP);
+  return { degrees: Math.abs(degrees) < AS_GOOD_AS_STRAIGHT ? degrees : checked([rows, columns], degrees), sure: isClear(coarse) };
 }
 
-const around = (slices: readonly [Slices, Slices], degrees: number): Point[] =>
-  curve(slices, degrees - AROUND, degrees + AROUND, FINE_STEP, 4, BLOCK);
+/** The angle that blocks of the page tell, each for itself, where it is another one. */
+function checked(slices: readonly [Slices, Slices], degrees: number): number {
+  const blocks = weighed(curve(slices, degrees - CHECKED_AROUND, degrees + CHECKED_AROUND, CHECK_STEP, FINE_PARTS, BLOCK));
+  const told = summit(blocks, CHECK_STEP);
+  return Math.abs(told - degrees) > SAME ? told : degrees;
+}
 
 /** Whole pixels make neighbours of the first pass jump where bars are as narrow as its pixels. */
 function softened(points: readonly Point[]): Point[] {
@@ -207,14 +221,14 @@ function paperOf(data: Uint8Array): number {
 const highest = (points: readonly Point[]): Point => points.reduce((best, each) => (each.both > best.both ? each : best));
 
 /** The top of a curve, between its samples, by a parabola through the highest three. */
-function summit(points: readonly Point[]): number {
+function summit(points: readonly Point[], step: number): number {
   const top = shapeOf(points.map((each) => each.both)).top;
   const here = points[top] as Point;
   const [before, after] = [points[top - 1], points[top + 1]];
   if (!before || !after) return here.degrees;
   const [a, b, c] = [before.both, here.both, after.both];
   const bend = a - 2 * b + c;
-  return here.degrees + (bend === 0 ? 0 : (0.5 * (a - c)) / bend) * FINE_STEP;
+  return here.degrees + (bend === 0 ? 0 : (0.5 * (a - c)) / bend) * step;
 }
 
 /** Whether the page as a whole tells one angle, and neither its rows nor its columns speak against it. */
