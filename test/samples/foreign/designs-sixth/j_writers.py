@@ -1,4 +1,4 @@
-"""Operations of j_art.py as documents of other programs: Typst and LuaTeX here, the rest by j_node.txt, j_go.txt and j_podofo.txt."""
+"""Operations of j_art.py as documents of other programs: Typst and LuaTeX here, the rest by j_skia.txt, j_pdflib.txt and j_gofpdf.txt."""
 
 import os
 import subprocess
@@ -171,5 +171,4 @@ WRITERS = {
     "skia": node_writer("skia.cjs"),
     "pdf-lib": node_writer("pdflib.cjs"),
     "gofpdf": binary("gofpdf"),
-    "podofo": binary("podofo"),
 }
