@@ -32,6 +32,9 @@ interface Figures {
  * without a label kept; z09 to z22 92 of 107 found, 10 held, 5 lost, 5 sheets wrong (three of them tickets), 55 of 58 kept; z23 to z28, drawn where those had shown what is hard,
  * 30 of 49 found, 12 held, 7 lost, 2 wrong, 6 of 6 kept; z29 and z30 15 of 16 found, 1 held, 12 of 12 kept. Codes of three designs were
  * given more clear paper after the first counts, and one more label was found.
+ * The sixth-sight part, ordinary documents again, by writers that no other part has (the files that begin with j): at first sight j01 to j12 gave 25 of 36 found, 10 held, 1 lost,
+ * 2 wrong, 17 of 18 pages without a label kept; j13 to j22 26 of 37 found, 10 held, 1 lost, 1 wrong, 16 of 16 kept; j23 to j25 7 of 8 found, 1 held, 2 of 2 kept. Lost and, but for
+ * a customs form taken for a label, wrong are two labels on paper of their own, whose box is the ink and not the page.
  */
 const FIGURES: Readonly<Record<string, Figures>> = {
   't01-browser-slip': { found: 15, kinds: '15 of 15' },
@@ -157,6 +160,31 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   'z28-with-form': { found: 7, held: 1, kinds: '8 of 8' },
   'z29-boxes-inside': { found: 16, kinds: '4 of 4' },
   'z30-tickets-none': { found: 0 },
+  'j01-record-below': { found: 3 },
+  'j02-steps-fold-label': { found: 3 },
+  'j03-roll-with-slips': { found: 4, kinds: '4 of 4' },
+  'j04-peel-off-foot': { found: 2, held: 1, kinds: '2 of 3' },
+  'j05-left-with-column': { found: 3 },
+  'j06-a5-lying': { found: 0, held: 3 },
+  'j07-registered-letter': { found: 0, held: 2, wrong: 1 },
+  'j08-foot-left': { found: 3, kinds: '3 of 3' },
+  'j09-quarter-and-proof': { found: 3 },
+  'j10-four-places': { found: 1, held: 4 },
+  'j11-return-below': { found: 3, kinds: '3 of 3' },
+  'j12-none': { found: 0, wrong: 1, mistaken: 1, kinds: '2 of 3' },
+  'j13-half-letter': { found: 4 },
+  'j14-tab-packed': { found: 3, kinds: '3 of 3' },
+  'j15-picture-and-invoice': { found: 3, held: 1 },
+  'j16-designed-lying': { found: 2, held: 2 },
+  'j17-return-cut-out': { found: 3, kinds: '3 of 3' },
+  'j18-label-paper': { found: 0, held: 3, wrong: 1 },
+  'j19-one-picture': { found: 3, held: 1 },
+  'j20-two-halves': { found: 5 },
+  'j21-turned-and-small': { found: 3, held: 3 },
+  'j22-none': { found: 0, kinds: '2 of 2' },
+  'j23-corner-right': { found: 3 },
+  'j24-corner-left-slip-foot': { found: 3, kinds: '3 of 3' },
+  'j25-roll-with-invoice': { found: 1, held: 1 },
 };
 
 const totals = new Map<Half, Tally[]>();
@@ -183,7 +211,7 @@ describe.each(HALVES)('labels of other producers, %s part', (half) => {
     expect(layouts.filter((layout) => !(layout in FIGURES))).toEqual([]);
     const pages = files.flatMap(({ truth }) => truth.pages);
     expect(pages.filter(({ labels }) => labels.length > 0).length).toBeGreaterThanOrEqual(
-      { 'second-sight': 120, 'third-sight': 110, 'fourth-sight': 130, 'fifth-sight': 200 }[half as string] ?? 150,
+      { 'second-sight': 120, 'third-sight': 110, 'fourth-sight': 130, 'fifth-sight': 200, 'sixth-sight': 60 }[half as string] ?? 150,
     );
     expect(pages.filter(({ labels }) => labels.length === 0).length).toBeGreaterThanOrEqual(30);
   });

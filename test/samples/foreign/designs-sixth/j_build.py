@@ -2,6 +2,7 @@
 
 import json
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -56,6 +57,10 @@ def _write(producer, pages, rotations, out, folder):
         subprocess.run(["qpdf", *options, plain, out], check=True)
     else:
         shutil.copy(plain, out)
+    packed = os.path.join(folder, "packed.pdf")
+    subprocess.run(["qpdf", "--recompress-flate", "--compression-level=9", "--object-streams=generate", out, packed], check=True)
+    if os.path.getsize(packed) < 0.95 * os.path.getsize(out):
+        shutil.copy(packed, out)
 
 
 def ink_of(path, page):
@@ -68,6 +73,13 @@ def ink_of(path, page):
         raise SystemExit(f"{path} page {page} is empty")
     unit = 72 / 300
     return {"x": xs[0] * unit, "y": ys[0] * unit, "width": (xs[-1] + 1 - xs[0]) * unit, "height": (ys[-1] + 1 - ys[0]) * unit}
+
+
+def sizes_of(path):
+    """Page sizes as a viewer sees them, as pdfinfo tells them: some writers know whole points only."""
+    told = subprocess.run(["pdfinfo", "-f", "1", "-l", "999", path], check=True, capture_output=True, text=True).stdout
+    pages = re.findall(r"^Page +\d+ size: +([\d.]+) x ([\d.]+).*\nPage +\d+ rot: +(\d+)", told, re.M)
+    return [(float(h), float(w)) if int(turn) % 180 else (float(w), float(h)) for w, h, turn in pages]
 
 
 def _round(box):
@@ -102,8 +114,7 @@ def build(layout, number, producer, pages):
             at += 1
             return ink_of(measured, at)
 
-        for index, page in enumerate(pages):
-            w, h = (page.h, page.w) if page.rotate % 180 else (page.w, page.h)
+        for index, (page, (w, h)) in enumerate(zip(pages, sizes_of(out), strict=True)):
             labels = []
             for art, _x, _y, _turn, edge, role, shown, black in page.labels:
                 ink = next_box()

@@ -108,6 +108,21 @@ def j22():
     slip_de = Page(*A5, kind="packing-slip").with_slip(slip(350, SHOPS["de2"], de[4], "de", "2041-8", 4, "sans"), 34, 40)
     build("j22-none", 2, "gofpdf", [bare(trade), form(), pick, pickup, how, promo, slip_de, Page(*ROLL, kind="blank")])
 
+    sheet = Page(*LETTER, kind="other")
+    a = sheet.own
+    a.text(40, 50, "Stock count, sample sheet", "sansb", 15)
+    for i, (n, c, _) in enumerate(GOODS["en"]):
+        a.text(40, 96 + i * 62, n, "sans", 10)
+        a.bars("CODE128", c, 300, 76 + i * 62, 30, 2)
+        a.text(300, 116 + i * 62, c, "sans", 8)
+        a.line(480, 100 + i * 62, 560, 100 + i * 62, 0.6)
+    thanks = Page(*LETTER, kind="other")
+    a = thanks.own
+    a.text(48, 70, "Order confirmed - sample", "sansb", 18)
+    a.lines(48, 100, ["Order TP-5601", "We ship within two days. You will get a message with the number then.", "", "Ship to", *us[0]], "sans", 10, 14)
+    table(a, 48, 220, [300, 100], [["Item", "USD"]] + [[n, p] for n, _c, p in GOODS["en"]], right=(1,))
+    build("j22-none", 3, "pdfmake", [bare(sheet), thanks])
+
 
 if __name__ == "__main__":
     j22()

@@ -1,4 +1,4 @@
-"""Operations of j_art.py as documents of other programs: Typst and LuaTeX here, the rest by j_skia.txt, j_pdflib.txt and j_gofpdf.txt."""
+"""Operations of j_art.py as documents of other programs: Typst and LuaTeX here, the rest by j_skia.txt, j_pdflib.txt, j_pdfmake.txt and j_gofpdf.txt."""
 
 import os
 import subprocess
@@ -171,4 +171,5 @@ WRITERS = {
     "skia": node_writer("skia.cjs"),
     "pdf-lib": node_writer("pdflib.cjs"),
     "gofpdf": binary("gofpdf"),
+    "pdfmake": node_writer("pdfmake.cjs"),
 }

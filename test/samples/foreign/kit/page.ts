@@ -42,7 +42,13 @@ export type Producer =
   | 'pillow'
   | 'scan-pillow'
   | 'itext5'
-  | 'pdf-builder';
+  | 'pdf-builder'
+  | 'typst'
+  | 'luatex'
+  | 'skia'
+  | 'pdf-lib'
+  | 'gofpdf'
+  | 'pdfmake';
 export type Kind =
   'label' | 'return-label' | 'packing-slip' | 'customs' | 'instructions' | 'invoice' | 'advert' | 'blank' | 'pick-list' | 'other';
 export type Edge = 'frame' | 'cut' | 'picture' | 'ink' | 'page';
@@ -111,7 +117,7 @@ export interface PageTruth {
   readonly labels: readonly LabelTruth[];
   readonly slip?: Box;
 }
-export type Half = 'tuning' | 'unseen' | 'fresh' | 'second-sight' | 'third-sight' | 'fourth-sight' | 'fifth-sight';
+export type Half = 'tuning' | 'unseen' | 'fresh' | 'second-sight' | 'third-sight' | 'fourth-sight' | 'fifth-sight' | 'sixth-sight';
 export interface Truth {
   readonly producer: Producer;
   readonly layout: string;
