@@ -4,6 +4,8 @@ import os
 import subprocess
 import tempfile
 
+from PIL import Image
+
 from j_art import MM, Art
 from j_build import NODE, Page, build
 from j_labels_am import brightloop, kestrelway, laurier, quillport
@@ -25,8 +27,11 @@ def picture(art, name, grey=False, dpi=203):
     os.makedirs(folder, exist_ok=True)
     pdf, stem = os.path.join(folder, name + ".pdf"), os.path.join(folder, name)
     WRITERS["skia"]([(art.w, art.h, art.ops)], pdf, NODE)
-    how = ["-gray"] if grey else ["-mono", "-aa", "no", "-aaVector", "no"]
-    subprocess.run(["pdftoppm", "-r", str(dpi), "-png", "-singlefile", *how, pdf, stem], check=True)
+    subprocess.run(["pdftoppm", "-r", str(dpi * 4), "-gray", "-png", "-singlefile", pdf, stem], check=True)
+    # Poppler without smoothing paints every dot that a bar touches, and bars grow: four times the dots, then their mean.
+    fine = Image.open(stem + ".png")
+    dots = fine.resize((fine.width // 4, fine.height // 4), Image.BOX)
+    (dots if grey else dots.point(lambda v: 255 if v > 127 else 0).convert("1")).save(stem + ".png", optimize=True)
     shown = Art(art.w, art.h)
     shown.image(stem + ".png", 0, 0, art.w, art.h)
     shown.codes = list(art.codes)
