@@ -146,3 +146,20 @@ def scanned(dpi, skews, quality=55, noise=6, shade=0.15, fax=False, seed=1):
         return truth
 
     return scan
+
+
+def shot(dpi, levels=16):
+    """A screenshot: the page as it is seen, grey, without a loss."""
+
+    def scan(plain, pdf, truth):
+        made = []
+        for n in range(len(truth)):
+            run('pdftoppm', '-r', str(dpi), '-gray', '-f', str(n + 1), '-l', str(n + 1), '-singlefile', plain, f'{WORK}/s')
+            made.append(png(Image.open(f'{WORK}/s.pgm').quantize(levels).convert('L'), dpi))
+        with open(pdf, 'wb') as f:
+            f.write(img2pdf.convert(made))
+        for page, (w, h) in zip(truth, page_sizes(pdf)):
+            page['width'], page['height'] = w, h
+        return truth
+
+    return scan
