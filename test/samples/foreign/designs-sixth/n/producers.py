@@ -130,7 +130,7 @@ def scanned(dpi, skews, quality=55, noise=6, shade=0.15, fax=False, seed=1):
                 light = 1 - shade * np.clip((xx / w * rng.uniform(-1, 1) + yy / h * rng.uniform(-1, 1)) + 0.4, 0, 1)
                 px = (25 + px / 255 * 222) * light + rng.normal(0, noise, px.shape)
                 out = io.BytesIO()
-                Image.fromarray(np.clip(px, 0, 255).astype('uint8')).save(out, 'JPEG', quality=quality, dpi=(dpi, dpi))
+                Image.fromarray(np.clip(px, 0, 255).astype('uint8')).save(out, 'JPEG', quality=quality, optimize=True, progressive=True, dpi=(dpi, dpi))
             made.append(out.getvalue())
             for label in page['labels']:
                 straight = label['box']
