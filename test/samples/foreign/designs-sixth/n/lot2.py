@@ -29,7 +29,7 @@ TABLES = [('Sveiki, Inga!', 'Uzlīmi izgrieziet un uzlīmējiet uz kastes.', 'Vi
 def coded(ref):
     bars, square = Ink(62, 15), Ink(20, 20)
     bars.code('code128', ref, 0, 0, 0.375, 15)
-    square.code('datamatrix', ref + '//1', 0, 0, 0.875)
+    square.code('datamatrix', ref + '//1', 0, 0, 0.875, more=('--square',))
     return bars, square
 
 
