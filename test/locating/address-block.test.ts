@@ -34,6 +34,25 @@ describe('addressBlocks', () => {
     [['Atelier Muster - Musterhof 7a - 00084 Musterstadt']],
     [['Frá: Smiðjan Lyng, Dæmisgata 4, 000 Dæmi, 555-0118']],
     [['見本 花子', '見本県見本市見本町1-2', '000-0001']],
+    // What follows the house's number after a comma.
+    [['Ada Inventada', 'Calle Ejemplo 12, 2.º B', '28000 Villaejemplo']],
+    [['Ada Inventada', 'C/ Ejemplo 12, Ens. Muestra', '10100 Ciudad Ejemplo']],
+    [['Ane Asmatua', 'Adibide plaza 9, 2. ezk.', '20000 Adibideta']],
+    [['A. Sample', 'Unit 6, 21 Example Street', 'EXAMPLE HILLS NSW 2000']],
+    [['Ayşe Uydurma', 'Örnek Mah. Deneme Sk. No:5 D:3', '34000 Örnekköy']],
+    [['Иван Образцов', 'ул. Примерная, д. 12, кв. 3', '000187 Образцово']],
+    [['A. Sample', 'Blk 123 Example Street 4 #08-11', 'Sampletown 000000']],
+    [['A. Sample', 'Hse 14, Sample Close', 'Exampleton, GX-000-1234']],
+    // No house's number, but a postcode that is nothing else.
+    [['A. Sample', 'Example Cottage, Specimen Lane', 'EXAMPLE WELLS', 'LD1 9ZZ']],
+    [['A. Sample', 'Specimen Hill', 'Exampletown', 'Co. Sample A65 F4E2']],
+    [['Ada Inventada', 'Rancho Ejemplo', 'Muestra, C.P. 00187']],
+    [['Anna Izdomāta', 'Paraugmājas', 'Paraugpils LV-0018']],
+    [['Muster AG', 'Hof Beispiel', 'CH-0018 Musterdorf']],
+    // In one line, without blanks.
+    [['张三', '示例省样本市测试区虚构路12号']],
+    [['견본 상회', '서울특별시 예시구 견본로 12']],
+    [['見本 花子', '見本県見本市見本町1-2-3']],
   ])('finds %j', (lines) => {
     expect(count(lines)).toBe(1);
   });
@@ -52,6 +71,46 @@ describe('addressBlocks', () => {
     [[]],
   ])('finds none in %j', (lines) => {
     expect(count(lines)).toBe(0);
+  });
+
+  it.each([
+    [['PARA:', 'Ada Inventada', 'Barrio Muestra, calle principal', 'frente al parque, casa azul', 'Ciudad Ejemplo']],
+    [['Destinatario', 'Ada Inventada', 'Av. de la Muestra N34-12', 'Ciudad Ejemplo']],
+    [['Empfänger', 'Musterfrau', 'Hof am Beispiel']],
+    [['Recipient / Destinataire', 'Ada Invented', 'Tel. 555-0102', 'Larch Halt']],
+    [['送り先', '見本 花子', '見本県見本市']],
+    [['收件人：张三', '示例镇']],
+    [['Deliver to: Ada Invented', 'Larch Halt']],
+    [['TO', 'Ada Invented', 'Sample House 14']],
+  ])('believes the caption of %j', (lines) => {
+    expect(count(lines)).toBe(1);
+  });
+
+  it.each([
+    [['To', 'Ada with love', 'from Rufus']],
+    [['Recipient', 'Ada Invented', 'Amount: 12.00', 'Date: today']],
+    [['Empfänger', 'Musterfrau', '14.11.2026']],
+    [['To redeem this voucher', 'show it at the counter', 'Larch Halt']],
+    [['Sender', 'Ada', 'Rufus']],
+    [['Barrio Muestra, calle principal', 'frente al parque, casa azul', 'Ciudad Ejemplo']],
+  ])('has no such caption, or no address below it, in %j', (lines) => {
+    expect(count(lines)).toBe(0);
+  });
+
+  it('finds a caption before an address and set out above it', () => {
+    const address = block(['Ada Inventada', 'Barrio Muestra', 'Ciudad Ejemplo'], { x: 60 });
+    const caption = (y: number, x = 20): Phrase => ({ text: 'Para', fontSize: 8, turn: 0, box: { x, y, width: 20, height: 10 } });
+    expect(addressBlocks(address)).toHaveLength(0);
+    expect(addressBlocks([caption(50), ...address])).toHaveLength(1);
+    expect(addressBlocks([caption(37), ...address])).toHaveLength(1);
+    expect(addressBlocks([caption(10), ...address])).toHaveLength(0);
+    expect(addressBlocks([caption(50, 150), ...address])).toHaveLength(0);
+  });
+
+  it('counts captioned ones below each other once each, and none twice', () => {
+    const village = ['Ada Inventada', 'Barrio Muestra', 'Ciudad Ejemplo'];
+    expect(count(['De:', ...village, 'Para:', ...village])).toBe(2);
+    expect(count(['An', 'Ada Invented', 'Sample House', '14 Sample Lane', 'Larch Halt EX 00187'])).toBe(1);
   });
 
   it('wants the lines below each other', () => {
