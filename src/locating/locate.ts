@@ -16,12 +16,13 @@ import { inkBlobs } from './ink-blobs.js';
 import { judge } from './judge.js';
 import { saidIn, type Said } from './kind-of-words.js';
 import { isLabelSized } from './label-sizes.js';
-import { isLabelPaper, pageDividers } from './page-dividers.js';
+import { pageDividers } from './page-dividers.js';
 import { withPaleEdges } from './pale-edges.js';
 import { ruledStacks } from './ruled-stacks.js';
 import { withShownEdges } from './settle-edges.js';
 import { withoutParts, type IsOther } from './whole-answers.js';
 import { isWrittenAcross } from './writing-axis.js';
+import { withoutStub } from './without-stub.js';
 import { withoutWholePictures } from './whole-picture.js';
 
 const isOwning = (edge: Edge): boolean => edge === 'frame' || edge === 'picture';
@@ -69,8 +70,8 @@ export function judgedOn(
     codes: codesIn(codes, place),
     alike: alike.length,
   }));
-  const whole = gatherCandidates(page, region, edges, media, blobs).filter((each) => !isPaperWithTab(each, page, dividers));
-  const gathered = withSheet([...whole.map(filled), ...ruled], sheet);
+  const found = gatherCandidates(page, region, edges, media, blobs).map((each) => filled(withoutStub(each, page, dividers, blobs)));
+  const gathered = withSheet([...found, ...ruled], sheet);
   const owners = gathered.filter(({ edge, box, codes: own }) => isOwning(edge) && own.length > 0 && isLabelSized(box));
   const ink = dividers.length === 0 ? blobs : blobs.filter((blob) => !dividers.some((line) => contains(line, blob, 1)));
   const around = {
@@ -101,10 +102,6 @@ function withSheet(candidates: readonly Candidate[], sheet: readonly Candidate[]
   const whole = sheet.filter((place) => !candidates.some((each) => placesIn(each) === 1 && contains(each.box, place.box, 3)));
   return [...candidates.filter((each) => placesIn(each) > 1 || !whole.some((place) => intersection(place.box, each.box))), ...whole];
 }
-
-/** Whether a picture shows label paper with a part to be torn off: the one line across it parts the two. */
-const isPaperWithTab = ({ edge, box }: Candidate, page: SourcePage, dividers: readonly Box[]): boolean =>
-  edge === 'picture' && isLabelPaper(page) && dividers.length === 1 && dividers.every((line) => intersection(line, box) !== undefined);
 
 const clip = (box: Box, { width, height }: SourcePage): Box => intersection(box, { x: 0, y: 0, width, height }) ?? box;
 

@@ -35,11 +35,8 @@ export function pageDividers(page: SourcePage): readonly Box[] {
   return dividers;
 }
 
-/** Whether a page is as narrow as paper for labels is. */
-export const isLabelPaper = ({ width, height }: Pick<SourcePage, 'width' | 'height'>): boolean => Math.min(width, height) < LARGER;
-
 function findDividers(page: SourcePage): readonly Box[] {
-  const isOwn = isLabelPaper(page);
+  const isOwn = Math.min(page.width, page.height) < LARGER;
   if (isOwn && Math.max(page.width, page.height) < LONGER) return [];
   const frames = framesOf(page).filter(({ dashed }) => !dashed);
   const isFrames = ({ box, dashed }: RuledLine): boolean => !dashed && frames.some((frame) => contains(frame.box, box, 2));
