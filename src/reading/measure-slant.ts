@@ -55,14 +55,17 @@ interface Slices {
 export function measureSlant(ink: GreyRaster): Slant {
   const [rows, columns] = slicesOf(ink);
   if (rows.floor + columns.floor === 0) return NOTHING;
-  const coarse = softened(curve([halved(rows), halved(columns)], -FARTHEST, FARTHEST, COARSE_STEP, 1, Infinity));
+  const coarse = curve([halved(rows), halved(columns)], -FARTHEST, FARTHEST, COARSE_STEP, 1, Infinity);
   const finely = (degrees: number): Point[] => curve([rows, columns], degrees - AROUND, degrees + AROUND, FINE_STEP, FINE_PARTS, Infinity);
   let fine = finely(highest(coarse).degrees);
   // The first pass may be a step off; then the top lies at the end of what was looked at.
   const top = highest(fine);
   if (top === fine[0] || top === fine.at(-1)) fine = finely(top.degrees);
   const degrees = summit(fine, FINE_STEP);
-  return { degrees: Math.abs(degrees) < AS_GOOD_AS_STRAIGHT ? degrees : checked([rows, columns], degrees), sure: isClear(coarse) };
+  return {
+    degrees: Math.abs(degrees) < AS_GOOD_AS_STRAIGHT ? degrees : checked([rows, columns], degrees),
+    sure: isClear(softened(coarse)),
+  };
 }
 
 /** The angle that blocks of the page tell, each for itself, where it is another one. */
