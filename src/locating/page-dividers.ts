@@ -2,6 +2,7 @@ import { bottom, centre, contains, near, right, union, type Box } from '../geome
 import { mmToPt } from '../geometry/length.js';
 import { sum } from '../geometry/sum.js';
 import { framesOf, linesOf } from '../reading/frames.js';
+import { paleLines } from '../reading/pale-lines.js';
 import type { RuledLine } from '../reading/ruled.js';
 import type { SourcePage } from '../reading/source.js';
 import { inkBlobs } from './ink-blobs.js';
@@ -55,7 +56,11 @@ function findDividers(page: SourcePage): readonly Box[] {
       return box && length(box) >= ACROSS * (level ? page.width : page.height) && drawn >= DRAWN * length(box) ? [{ box, level }] : [];
     }),
   );
-  return [...[...whole, ...stepped, ...dashed].map(({ box, level }) => withSigns(box, level, page)), ...runningLines(page)];
+  const seen = [...whole, ...stepped, ...dashed];
+  const pale = (isLabelPaper || page.words().length > 0 ? [] : paleLines(page.ink())).filter(
+    (line) => isWhole(line) && !seen.some(({ box, level }) => level === line.level && near(box, line.box, ON_LINE)),
+  );
+  return [...[...seen, ...pale].map(({ box, level }) => withSigns(box, level, page)), ...runningLines(page)];
 }
 
 /** On a page that was straightened a rule may still go down by a row of pixels here and there: the parts of one that overlap along it as one. */

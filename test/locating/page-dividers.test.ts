@@ -46,6 +46,23 @@ describe('pageDividers', () => {
     expect(pageDividers(apart)).toEqual([]);
   });
 
+  it('are pale dashes from edge to edge on a page without words that can be read, as a scan has them', async () => {
+    const scan = async (from: number, ...words: readonly object[]) => {
+      const page = await drawnPage(new Drawing(612, 792));
+      const ink = page.ink();
+      const row = Math.round(400 * ink.pixelsPerPt) * ink.width;
+      const data = ink.data.map((_, at) => (at >= row + from && at < row + ink.width && at % 9 < 5 ? 215 : 255));
+      Object.defineProperty(page, 'ink', { value: () => Object.assign({}, ink, { data }) });
+      if (words.length > 0) Object.defineProperty(page, 'words', { value: () => words });
+      return pageDividers(page);
+    };
+    const [line, ...others] = await scan(0);
+    expect(others).toEqual([]);
+    expect(Math.abs((line?.y ?? 0) - 400)).toBeLessThan(2);
+    expect(await scan(90)).toEqual([]);
+    expect(await scan(0, { text: 'word', box: { x: 300, y: 600, width: 30, height: 10 }, turn: 0, size: 10 })).toEqual([]);
+  });
+
   it('are dashed lines across long label paper, where a tab is torn off, and no others there', async () => {
     expect(await dividersOf(new Drawing(288, 576).line(0, 432, 288, 432, 1, 4))).toHaveLength(1);
     expect(await dividersOf(new Drawing(288, 576).line(0, 432, 288, 432, 1))).toEqual([]);
