@@ -7,7 +7,7 @@ import type { Doubt } from './doubts.js';
 import { codesIn, HAIR } from './gather.js';
 import { inkGroups } from './ink-groups.js';
 import { saidIn, WRITING, type Said } from './kind-of-words.js';
-import { SHORT_SIDE, LONG_SIDE } from './label-sizes.js';
+import { isLabelSized, LONG_SIDE, SHORT_SIDE } from './label-sizes.js';
 import { hasItems } from './item-rows.js';
 import type { PageFacts } from './page-facts.js';
 import { hasMainBars, isTrackingLike } from './strength.js';
@@ -19,21 +19,23 @@ const LIKE_LABEL = 2;
 /** Shorter numbers are on many labels, or stand in a longer one by chance. */
 const LEAST_COMMON = 8;
 
-/** Ink with codes that no chosen label has, as large as a label is at least. */
+/** Ink with codes that no chosen label has, or a picture, as large as a label is at least. */
 interface Part {
   readonly box: Box;
   readonly codes: readonly CodeLikeArea[];
+  /** Whether it is a picture: its codes may be too coarse to be seen before they are read. */
+  readonly isPicture: boolean;
 }
 
 /**
  * What is left on a page outside `taken` (its labels, and what may be some) and may be a further label whose edges were not found: ink as large as the
- * smallest label, with codes, that carries a parcel's number of the make of a label's own, or that reads or looks like a label and says nothing else. The
+ * smallest label, with codes or as a picture, that carries a parcel's number of the make of a label's own, or that reads or looks like a label and says nothing else. The
  * copy of a label's own number, an order's number on a bill and a coupon's code are no such thing. Codes are read only where the ink could be a label.
  */
 export async function leftBehind(taken: readonly Box[], { page, blobs, phrases, readCodes }: PageFacts): Promise<readonly Doubt[]> {
   const parts = partsBeside(taken, page, blobs)
     .map((part) => ({ ...part, said: saidIn(phrases, part.box) }))
-    .filter(({ codes, said }) => !isOtherPaper(said) && (codes.length > 0 || said.labelWords >= LIKE_LABEL));
+    .filter(({ codes, said, isPicture }) => !isOtherPaper(said) && (codes.length > 0 || said.labelWords >= LIKE_LABEL || isPicture));
   if (parts.length === 0) return [];
   const own = (await Promise.all(taken.map(readCodes))).flat();
   const written = phrases.filter(({ box }) => taken.some((label) => contains(label, box, 2))).map(({ text }) => plainText(text));
@@ -43,7 +45,13 @@ export async function leftBehind(taken: readonly Box[], { page, blobs, phrases, 
   for (const { box, codes, said } of parts) {
     const read = await readCodes(grow(box, HAIR));
     const numbers = read.filter((code) => isTrackingLike(code) && !isCopy(code));
-    const part: Judged = { box, edge: 'ink', codes, score: 0, evidence: [`ink around ${codes.length} codes that no label beside it has`] };
+    const part: Judged = {
+      box,
+      edge: 'ink',
+      codes,
+      score: 0,
+      evidence: [`ink around ${Math.max(codes.length, read.length)} codes that no label beside it has`],
+    };
     const isLikeLabel =
       !hasItems(box, phrases) &&
       (said.labelWords >= LIKE_LABEL || (said.characters < WRITING && hasMainBars(part)) || taken.some((label) => isAlike(label, box)));
@@ -57,17 +65,23 @@ export async function leftBehind(taken: readonly Box[], { page, blobs, phrases, 
 
 const isOtherPaper = ({ names }: Said): boolean => names.some(({ kind }) => kind !== 'return-label');
 
-/** For each code outside the labels the least ink around it that is as large as a label can be; none where all of its ink is smaller. */
+/** For each code outside the labels the least ink around it that is as large as a label can be, none where all of its ink is smaller; and pictures of a label's size. */
 function partsBeside(taken: readonly Box[], page: SourcePage, blobs: readonly Box[]): readonly Part[] {
   const isOutside = (box: Box): boolean => taken.every((label) => area(intersection(label, box) ?? NOTHING) < MOSTLY * area(box));
   const codes = codeLikeAreas(page).filter(({ box }) => isOutside(box));
   const seats = [...codes.map(({ box }) => box), ...denseAreas(page).filter(isOutside)];
-  if (seats.length === 0) return [];
+  const pictures = page
+    .images()
+    .map(({ box }) => box)
+    .filter((box) => isOutside(box) && isLargeEnough(box) && isLabelSized(box));
+  const pictured = pictures.map((box): Part => ({ box, codes: codesIn(codes, box), isPicture: true }));
+  if (seats.length === 0) return pictured;
   const groups = inkGroups(page, blobs.filter(isOutside))
     .filter(isLargeEnough)
     .sort((a, b) => area(a) - area(b));
   const boxes = new Set(seats.flatMap((seat) => groups.find((group) => contains(group, seat, 6)) ?? []));
-  return [...boxes].map((box) => ({ box, codes: codesIn(codes, box) }));
+  const free = [...boxes].filter((box) => !pictures.some((picture) => contains(picture, box, 2)));
+  return [...pictured, ...free.map((box) => ({ box, codes: codesIn(codes, box), isPicture: false }))];
 }
 
 const NOTHING: Box = { x: 0, y: 0, width: 0, height: 0 };

@@ -56,11 +56,11 @@ function findDividers(page: SourcePage): readonly Box[] {
       return box && length(box) >= ACROSS * (level ? page.width : page.height) && drawn >= DRAWN * length(box) ? [{ box, level }] : [];
     }),
   );
-  const seen = [...whole, ...stepped, ...dashed];
-  const pale = (isLabelPaper || page.words().length > 0 ? [] : paleLines(page.ink())).filter(
+  const seen = [...linesOf(page), ...stepped, ...dashed];
+  const pale = (isOwn || page.words().length > 0 ? [] : paleLines(page.ink())).filter(
     (line) => isWhole(line) && !seen.some(({ box, level }) => level === line.level && near(box, line.box, ON_LINE)),
   );
-  return [...[...seen, ...pale].map(({ box, level }) => withSigns(box, level, page)), ...runningLines(page)];
+  return [...[...whole, ...stepped, ...dashed, ...pale].map(({ box, level }) => withSigns(box, level, page)), ...runningLines(page)];
 }
 
 /** On a page that was straightened a rule may still go down by a row of pixels here and there: the parts of one that overlap along it as one. */

@@ -52,6 +52,27 @@ async function besideLabel(
 const TO_AND_FROM = ['Ship to', 'Weight 2 lb', 'Service: ground'];
 
 describe('left behind beside a label', () => {
+  it('a picture as large as the label is read, for its code may be too coarse to be seen', async () => {
+    const doubtsOf = async (text: string, box: Box): Promise<readonly string[]> => {
+      const d = page({ height: 1 });
+      d.matrix(qr(text), 490, 160, 7).text(360, 330, 'Sample', { size: 30 });
+      const source = await drawnPage(d);
+      Object.defineProperty(source, 'images', { value: () => [{ box, pixelWidth: 800, pixelHeight: 1200, turn: 0 }] });
+      Object.defineProperty(source, 'words', { value: () => [] });
+      const doubts = await leftBehind([LABEL], {
+        page: source,
+        blobs: inkBlobs(source.ink()),
+        phrases: [],
+        readCodes: (part) => source.codes(part, 203 / 72),
+      });
+      return doubts.map(({ why }) => why);
+    };
+    const beside = { x: 350, y: 30, width: 288, height: 420 };
+    expect(await doubtsOf('ZD99812345678', beside)).toEqual([expect.stringMatching(/ beside the label is like a label, too/)]);
+    expect(await doubtsOf('https://shop.example', beside)).toEqual([]);
+    expect(await doubtsOf('ZD99812345678', { ...beside, height: 150, width: 200 })).toEqual([]);
+  });
+
   it.each<[string, Beside, RegExp]>([
     [
       "bars of the make of the label's own, with another number",
