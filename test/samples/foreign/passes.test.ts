@@ -34,7 +34,11 @@ interface Figures {
  * given more clear paper after the first counts, and one more label was found.
  * The sixth-sight part, ordinary documents again, by writers that no other part has (the files that begin with j): at first sight j01 to j12 gave 25 of 36 found, 10 held, 1 lost,
  * 2 wrong, 17 of 18 pages without a label kept; j13 to j22 26 of 37 found, 10 held, 1 lost, 1 wrong, 16 of 16 kept; j23 to j25 7 of 8 found, 1 held, 2 of 2 kept. Lost and, but for
- * a customs form taken for a label, wrong are two labels on paper of their own, whose box is the ink and not the page.
+ * a customs form taken for a label, wrong are two labels on paper of their own, whose box is the ink and not the page. The files that begin with n are the rest of the world and the
+ * untidy: at first sight n01 to n11 gave 13 of 35 found, 20 held, 2 lost, 2 wrong, 10 of 10 kept; n12 to n23 26 of 36 found, 7 held, 3 lost, 3 wrong, 15 of 15 kept; n24 to n36 10 of 35
+ * found, 23 held, 2 lost, 1 wrong, 15 of 15 kept; n37 to n45 3 of 20 found, 17 held, 3 wrong, 15 of 16 kept, and 10 found, 6 held, 4 lost, 6 wrong by the search after it had seen the others.
+ * Both together were 110 of 207: most had an address that was not known as one. Of the 8 wrong now all print their label whole: three with a title that stands above it, four as
+ * all of their paper or as all of their ink, where the truth has the other, one with its stub.
  */
 const FIGURES: Readonly<Record<string, Figures>> = {
   't01-browser-slip': { found: 15, kinds: '15 of 15' },
@@ -156,35 +160,79 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   'z24-abroad-folded': { found: 8 },
   'z25-open-half': { found: 9, kinds: '6 of 6' },
   'z26-open-small': { found: 7, held: 1, kinds: '1 of 2' },
-  'z27-tab-again': { found: 7, held: 1, kinds: '2 of 2' },
-  'z28-with-form': { found: 7, held: 1, kinds: '8 of 8' },
+  'z27-tab-again': { found: 8, kinds: '2 of 2' },
+  'z28-with-form': { found: 8, kinds: '8 of 8' },
   'z29-boxes-inside': { found: 16, kinds: '4 of 4' },
   'z30-tickets-none': { found: 0 },
   'j01-record-below': { found: 3 },
   'j02-steps-fold-label': { found: 3 },
   'j03-roll-with-slips': { found: 4, kinds: '4 of 4' },
-  'j04-peel-off-foot': { found: 2, held: 1, kinds: '2 of 3' },
+  'j04-peel-off-foot': { found: 3, kinds: '3 of 3' },
   'j05-left-with-column': { found: 3 },
-  'j06-a5-lying': { found: 0, held: 3 },
+  'j06-a5-lying': { found: 3 },
   'j07-registered-letter': { found: 0, held: 2, wrong: 1 },
   'j08-foot-left': { found: 3, kinds: '3 of 3' },
   'j09-quarter-and-proof': { found: 3 },
-  'j10-four-places': { found: 1, held: 4 },
+  'j10-four-places': { found: 5 },
   'j11-return-below': { found: 3, kinds: '3 of 3' },
-  'j12-none': { found: 0, wrong: 1, mistaken: 1, kinds: '2 of 3' },
+  'j12-none': { found: 0, kinds: '3 of 3' },
   'j13-half-letter': { found: 4 },
   'j14-tab-packed': { found: 3, kinds: '3 of 3' },
   'j15-picture-and-invoice': { found: 3, held: 1 },
-  'j16-designed-lying': { found: 2, held: 2 },
+  'j16-designed-lying': { found: 4 },
   'j17-return-cut-out': { found: 3, kinds: '3 of 3' },
   'j18-label-paper': { found: 0, held: 3, wrong: 1 },
-  'j19-one-picture': { found: 3, held: 1 },
+  'j19-one-picture': { found: 4 },
   'j20-two-halves': { found: 5 },
   'j21-turned-and-small': { found: 3, held: 3 },
   'j22-none': { found: 0, kinds: '2 of 2' },
   'j23-corner-right': { found: 3 },
   'j24-corner-left-slip-foot': { found: 3, kinds: '3 of 3' },
-  'j25-roll-with-invoice': { found: 1, held: 1 },
+  'j25-roll-with-invoice': { found: 2 },
+  'n01-letter-pasted': { found: 1, held: 2 },
+  'n02-invoice-foot': { found: 4 },
+  'n03-mail-around': { found: 3, held: 1 },
+  'n04-four-a-sheet': { found: 7 },
+  'n05-over-customs': { found: 3 },
+  'n06-roll-paper': { found: 0, held: 4, wrong: 1 },
+  'n07-phone-scan': { found: 3 },
+  'n08-faxed': { found: 1, held: 1 },
+  'n09-two-drawn': { found: 3 },
+  'n10-cells': { found: 1 },
+  'n11-papers-none': { found: 0 },
+  'n12-css-grid': { found: 4 },
+  'n13-two-lying-sheet': { found: 5 },
+  'n14-table-in-letter': { found: 3 },
+  'n15-screenshot': { found: 2 },
+  'n16-return-sheet': { found: 3, kinds: '1 of 3' },
+  'n17-long-paper': { found: 3, kinds: '1 of 1' },
+  'n18-png': { found: 3, held: 1 },
+  'n19-three-columns': { found: 3 },
+  'n20-one-bit-scan': { found: 2 },
+  'n21-pouch': { found: 3, kinds: '3 of 3' },
+  'n22-drawn-small': { found: 3, held: 1 },
+  'n23-more-none': { found: 0, kinds: '1 of 1' },
+  'n24-order-to-pay': { found: 2, held: 1 },
+  'n25-three-strips': { found: 5 },
+  'n26-corner-marks': { found: 3 },
+  'n27-forwarded': { found: 1, held: 1 },
+  'n28-roll-pictures': { found: 2, held: 3, wrong: 1 },
+  'n29-fax-on-side': { found: 2 },
+  'n30-side-by-side': { found: 0, held: 2 },
+  'n31-turned-pages': { found: 3 },
+  'n32-label-then-papers': { found: 2, kinds: '1 of 1' },
+  'n33-beside-typed-order': { found: 2, held: 1 },
+  'n34-half-a4': { found: 2 },
+  'n35-small-scan': { found: 0, held: 1, wrong: 1 },
+  'n36-last-none': { found: 0 },
+  'n37-scribbled': { found: 2, held: 1 },
+  'n38-out-and-back': { found: 0, held: 2, wrong: 3 },
+  'n39-half-letter-terms': { found: 3 },
+  'n41-oficio-deed': { found: 2 },
+  'n42-stub-below': { found: 2 },
+  'n43-fed-any-way': { found: 3 },
+  'n44-lying-on-letter': { found: 3 },
+  'n45-papers-of-the-post-none': { found: 0, kinds: '3 of 3' },
 };
 
 const totals = new Map<Half, Tally[]>();
@@ -211,7 +259,7 @@ describe.each(HALVES)('labels of other producers, %s part', (half) => {
     expect(layouts.filter((layout) => !(layout in FIGURES))).toEqual([]);
     const pages = files.flatMap(({ truth }) => truth.pages);
     expect(pages.filter(({ labels }) => labels.length > 0).length).toBeGreaterThanOrEqual(
-      { 'second-sight': 120, 'third-sight': 110, 'fourth-sight': 130, 'fifth-sight': 200, 'sixth-sight': 60 }[half as string] ?? 150,
+      { 'second-sight': 120, 'third-sight': 110, 'fourth-sight': 130, 'fifth-sight': 200, 'sixth-sight': 150 }[half as string] ?? 150,
     );
     expect(pages.filter(({ labels }) => labels.length === 0).length).toBeGreaterThanOrEqual(30);
   });

@@ -23,7 +23,7 @@ const SIZES: Partial<Record<Half, readonly [number, number]>> = {
   'third-sight': [16, 110],
   'fourth-sight': [25, 200],
   'fifth-sight': [28, 220],
-  'sixth-sight': [23, 60],
+  'sixth-sight': [60, 150],
 };
 const DPI = 150;
 
