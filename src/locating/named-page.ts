@@ -32,8 +32,7 @@ export async function namedPage(name: SaidName, { named, others }: All, facts: P
     (name.kind === 'customs-form' ? undefined : await addressedLabel(named.filter(has(LABEL)), facts)) ??
     (name.kind === 'customs-form' ? undefined : await declaredLabel(named, readCodes)) ??
     others.find(has(ALL_OF_A_LABEL)) ??
-    (name.kind === 'customs-form' ? undefined : await passedOver(others.filter(has(LABEL_AMONG_OTHERS)), readCodes)) ??
-    others.find(isWordlessLabel);
+    (name.kind === 'customs-form' ? undefined : await passedOver(others.filter(has(LABEL)), readCodes));
   if (strong) return doubtful(`the page calls itself "${name.words}", but the ${sizeOf(strong)} is like a label`, [strong]);
   const bars = isPrinted ? undefined : await repeatedNumber(page, readCodes);
   if (!bars) return { kind: 'named', name };
@@ -41,10 +40,6 @@ export async function namedPage(name: SaidName, { named, others }: All, facts: P
   if (!around) return { kind: 'unnamed', codes: true };
   return doubtful(`the page calls itself "${name.words}", but a number stands on it twice, as on a label and its receipt`, [around]);
 }
-
-/** A picture, or a frame around one, of a label's size with large bars: no words speak against it, and none of the page's are of it. */
-const isWordlessLabel = (each: SaidCandidate): boolean =>
-  each.edge !== 'ink' && each.said.characters < WRITING && isWholeLabel(each) && hasMainBars(each);
 
 /** A label may have a large word that is a name of something else: with edges of its own, an address, a number longer than those of orders, and no items. */
 async function addressedLabel(candidates: readonly SaidCandidate[], { phrases, readCodes }: PageFacts): Promise<SaidCandidate | undefined> {
@@ -72,7 +67,8 @@ async function passedOver(candidates: readonly SaidCandidate[], readCodes: ReadC
   for (const each of candidates) {
     if (each.edge === 'ink' || each.edge === 'page' || !isWholeLabel(each)) continue;
     const codes = await readCodes(each.box);
-    if (codes.some(isLongNumber) && strengthOf(each, each.said, codes) >= ALL_OF_A_LABEL) return each;
+    const isWordless = each.said.characters < WRITING && hasMainBars(each);
+    if (codes.some(isLongNumber) && (isWordless || strengthOf(each, each.said, codes) >= ALL_OF_A_LABEL)) return each;
   }
   return undefined;
 }

@@ -123,9 +123,9 @@ describe('goesOnWith', () => {
   });
 
   it('is not so for the marks at the edge of the paper where it is to be folded', () => {
-    const part = inches(1, 5, 4.6, 3.5);
+    const part = inches(1, 6.2, 4.6, 3.5);
     expect(goesOn(part, [{ x: 200, y: 775, width: 1, height: 17 }])).toBe(false);
-    expect(goesOn(part, [{ x: 200, y: 700, width: 1, height: 17 }])).toBe(true);
+    expect(goesOn(part, [{ x: 200, y: 740, width: 1, height: 17 }])).toBe(true);
     expect(goesOn(part, [{ x: 200, y: 775, width: 9, height: 17 }])).toBe(true);
   });
 });

@@ -236,7 +236,9 @@ describe('survey: doubtful pages', () => {
     const document = await openedPages([pages.letter()]);
     const page = document.page(1);
     const codes = async () => [];
-    expect(survey(page, MEDIA, codes)).toBe(survey(page, MEDIA, codes));
+    const seen = survey(page, MEDIA, codes);
+    expect(survey(page, MEDIA, codes)).toBe(seen);
+    await seen;
     document.close();
   });
 });
