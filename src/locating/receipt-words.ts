@@ -4,6 +4,7 @@
  */
 export const RECEIPT: readonly string[] = [
   'receipt',
+  'customer receipt',
   'proof of posting',
   'proof of payment',
   'proof of shipment',

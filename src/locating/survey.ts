@@ -23,6 +23,7 @@ import { readingWords } from './reading-words.js';
 import { restOf, type Rest } from './rest.js';
 import { addressesOn, speaksAgainst } from './speaks-against.js';
 import { isLongNumber, isTrackingLike, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
+import { withTitleFirst } from './titled-first.js';
 import { tickBoxes } from './tick-boxes.js';
 import { titledReturn } from './titled-return.js';
 
@@ -68,7 +69,7 @@ async function surveyWith(page: SourcePage, media: Media, readCodes: ReadCodes, 
   const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
   const saidOf = (box: Box): Said => saidIn(phrases, box);
   const candidates = judgedOn(page, whole, EDGES, media, blobs, saidOf).map((each) =>
-    withDeclarationInside({ ...each, said: saidOf(each.box) }, phrases),
+    withDeclarationInside(withTitleFirst({ ...each, said: saidOf(each.box) }, phrases), phrases),
   );
   const chosen = choose(candidates.filter((each) => !isNamedOtherwise(each)));
   const named = candidates.filter(isNamedOtherwise);
