@@ -1,6 +1,8 @@
-import { area, intersection, type Box } from '../geometry/box.js';
+import { area, contains, intersection, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { Judged } from './candidate.js';
+import { isWholeLabel } from './label-sizes.js';
+import { CLEAR } from './white.js';
 
 /** A score below this is no label. */
 export const LEAST = 0.62;
@@ -44,8 +46,19 @@ export function choose<T extends Judged>(judged: readonly T[]): Choice<T> {
  */
 function isRival(each: Judged, label: Judged): boolean {
   if ((each.alike ?? 0) !== (label.alike ?? 0)) return true;
+  if (isFarFromRest(each, label)) return true;
   return label.edge !== 'page' && label.score - each.score < MARGIN && !sameBox(label.box, each.box);
 }
+
+/** Whether an answer is all that has codes in a chosen one of mere ink and of no known size, and stands farther from the rest of it than the parts of one label do. */
+const isFarFromRest = (each: Judged, label: Judged): boolean =>
+  label.edge === 'ink' &&
+  each.edge === 'ink' &&
+  !label.ruled &&
+  !isWholeLabel(label) &&
+  label.codes.length === each.codes.length &&
+  contains(label.box, each.box, 1) &&
+  (each.clear ?? 0) > CLEAR;
 
 /** Whether two boxes are the same answer. */
 export const sameBox = (a: Box, b: Box): boolean =>

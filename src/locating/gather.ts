@@ -1,4 +1,4 @@
-import { contains, grow, intersection, type Box } from '../geometry/box.js';
+import { contains, grow, intersection, union, type Box } from '../geometry/box.js';
 import { isMediaSize, type Media } from '../geometry/media.js';
 import { codeLikeAreas, type CodeLikeArea } from '../reading/code-like.js';
 import { framesOf } from '../reading/frames.js';
@@ -7,6 +7,7 @@ import type { Candidate, Edge } from './candidate.js';
 import { cornerFrames } from './corner-frames.js';
 import { inkGroups } from './ink-groups.js';
 import { isLabelSized } from './label-sizes.js';
+import { pageDividers } from './page-dividers.js';
 
 /** A frame line or the last row of ink is drawn softly on the coarse raster: so much paper is left around a found box, pt (0.25 mm). */
 export const HAIR = 0.7;
@@ -41,7 +42,9 @@ export function gatherCandidates(
   }
   if (edges.includes('ink')) {
     const inside = blobs.filter(inRegion);
-    for (const box of inkGroups(page, inside)) candidates.push(candidate(clip(grow(box, HAIR), whole), 'ink'));
+    // On a label's own paper all ink is of it, however far its parts stand from each other.
+    const all = isLabelSized(page) && pageDividers(page).length === 0 ? union(inside) : undefined;
+    for (const box of [...inkGroups(page, inside), ...(all ? [all] : [])]) candidates.push(candidate(clip(grow(box, HAIR), whole), 'ink'));
   }
   return candidates;
 }

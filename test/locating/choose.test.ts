@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { mmToPt } from '../../src/geometry/length.js';
+import type { Judged } from '../../src/locating/candidate.js';
 import { choose } from '../../src/locating/choose.js';
 import { inches, judged } from './judged.js';
 
@@ -17,6 +19,24 @@ describe('choose', () => {
     expect(choose([judged(label, 0.95), near]).rivals).toEqual([near]);
     const again = judged({ ...label, x: label.x + 3 }, 0.95, { edge: 'ink' });
     expect(choose([judged(label, 0.95), again]).rivals).toEqual([]);
+  });
+
+  it('ink of no known size in which all that has codes stands far from the rest is no sure answer', () => {
+    const whole = judged(inches(1, 1, 7, 3.7), 0.86, { edge: 'ink' });
+    const part = (more: Partial<Judged> = {}): Judged =>
+      judged(inches(1, 1, 3.65, 3.7), 0.78, { edge: 'ink', codes: whole.codes, clear: mmToPt(17), ...more });
+    expect(choose([whole, part()]).rivals).toEqual([part()]);
+    expect(choose([whole, part({ clear: mmToPt(14) })]).rivals).toEqual([]);
+    expect(choose([whole, part({ codes: [] })]).rivals).toEqual([]);
+    expect(choose([{ ...whole, ruled: 'level' }, part()]).rivals).toEqual([]);
+    const known = judged(inches(1, 1, 6, 4), 0.86, { edge: 'ink' });
+    expect(choose([known, part({ codes: known.codes })]).rivals).toEqual([]);
+  });
+
+  it('whether something is one label or several alike is never sure', () => {
+    const whole = judged(label, 0.95, { edge: 'picture' });
+    const place = judged(inches(1, 1, 4, 3), 0.7, { edge: 'ink', alike: 2 });
+    expect(choose([whole, place]).rivals).toEqual([place]);
   });
 
   it('a page of the size of the media has no rivals inside it', () => {

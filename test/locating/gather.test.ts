@@ -47,6 +47,16 @@ describe('gatherCandidates', () => {
     expect((await gathered('page-a6', ['page'])).candidates).toEqual([]);
   });
 
+  it("offers all ink of a label's own paper, however far its parts are apart, and not that of other paper", async () => {
+    const offers = async (width: number, height: number): Promise<boolean> => {
+      const page = await drawnPage(new Drawing(width, height).rect(20, 20, 240, 60).rect(20, 340, 240, 60));
+      const all = { x: 20, y: 20, width: 240, height: 380 };
+      return gatherCandidates(page, whole(page), ['ink'], mediaNamed('4x6in'), inkBlobs(page.ink())).some(({ box }) => isNear(box, all));
+    };
+    expect(await offers(283, 425)).toBe(true);
+    expect(await offers(595, 842)).toBe(false);
+  });
+
   it('offers what four corner marks frame, but not on a picture as large as a label', async () => {
     const d = new Drawing(612, 792);
     for (const [x, y] of [
