@@ -162,6 +162,13 @@ function make(document: Document, wanted: (part: Part) => boolean, folder: strin
       run('img2pdf', ['--nodate', '-o', pdf, ...files]);
       break;
     }
+    case 'typst':
+    case 'luatex':
+    case 'skia':
+    case 'pdf-lib':
+    case 'gofpdf':
+    case 'pdfmake':
+      throw new Error(`Documents by ${producer} are drawn by the Python files of designs-sixth.`);
   }
 }
 
