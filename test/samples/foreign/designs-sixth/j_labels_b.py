@@ -193,7 +193,7 @@ def stadsbode(shop, to, number="JVGL0000123400056789", f="deja"):
 def lettre(shop, to, number="1L 000 001 2345 6", f="lato"):
     """France, a followed letter's label of 100 x 70 mm: small, no frame, two half rules."""
     a = Art(100 * MM, 70 * MM)
-    a.text(0, 6 * MM, "LETTRE SUIVIE", f + "b", 13)
+    a.text(0, 6 * MM, "LETTRE NUMÉRO", f + "b", 13)
     a.text(0, 10 * MM, "Poste du Modèle - SPÉCIMEN sans valeur", f, 6.6)
     a.matrix("DATAMATRIX", f"LS{number.replace(' ', '')}|20G|FR|SPECIMEN SANS VALEUR|0603XX", 84 * MM, 0, 5)
     a.line(0, 13 * MM, 60 * MM, 13 * MM, 1)

@@ -78,7 +78,7 @@ def tamsel(shop, to, number="RX 00 000 012 8DE", price="5,80", kind="Einschreibe
     """A registered letter, 100 x 62 mm, designed lying: franking matrix, R in a box, sender in tiny type, no frame."""
     a = Art(100 * MM, 62 * MM)
     a.text(2 * MM, 6 * MM, "TAMSEL POST", "sansb", 12)
-    a.text(2 * MM, 10 * MM, "Internetmarke - Muster - ungültig", "sans", 6.4)
+    a.text(2 * MM, 10 * MM, "Porto bezahlt - Muster - ungültig", "sans", 6.4)
     a.matrix("DATAMATRIX", f"TP{number.replace(' ', '')}|{price}|20XX0603|MUSTER-UNGUELTIG|0000FF", 80 * MM, 2 * MM, 5)
     a.text(78 * MM, 8 * MM, f"{price} EUR", "sansb", 9, "r")
     a.text(78 * MM, 12 * MM, "03.06.XX   0A 0000 5F", "sans", 6.4, "r")

@@ -149,7 +149,7 @@ def j21():
         pages.append(page)
     for people in ((FR[0], FR[1]), (FR[2],)):
         page = Page(*A4)
-        page.own.text(40, 30, "Vos étiquettes de lettre suivie (spécimen)", "openb", 11)
+        page.own.text(40, 30, "Vos étiquettes de lettre (spécimen)", "openb", 11)
         for i, to in enumerate(people):
             page.label(lettre(SHOPS["fr"], to, f"1L 000 001 77{i}5 6"), 60, 70 + i * 300, 0, "ink")
         page.own.put(steps(400, "fr", "open"), 60, 660)

@@ -36,7 +36,7 @@ ROLL = [((76, 130), [(0, sinica(WHO['cn'], '510-A7 022', 'LC7301234567890'), 0.5
 at8 = lambda parts: [(key, pixels(ink, 203), round(x * 8), round(y * 8)) for key, ink, x, y in parts]
 
 # n07, n08: scanned and faxed
-L07 = [iberia(2, WHO['es2'], '46-C1', 'TR4400987654', 'MUESTRARIO', '48 HORAS'), austral(WHO['au2'], '6010', 'BQ9912345679991', 'PARCEL'), lusa(WHO['pt'], 'RX902345675XX', '1,1', 'CORREIO AZUL', True)]
+L07 = [iberia(2, WHO['es2'], '46-C1', 'TR4400987654', 'MUESTRARIO', '48 HORAS'), austral(WHO['au2'], '6010', 'BQ9912345679991', 'PARCEL'), lusa(WHO['pt'], 'RX902345675XX', '1,1', 'ENCOMENDA RÁPIDA', True)]
 NOTE = '/SB findfont 16 scalefont setfont 60 60 moveto (%s) show /SA findfont 10 scalefont setfont 60 44 moveto (%s) show'
 L08 = [itala(WHO['it2'], 'BO 2', '30120455990011'), andina(WHO['mx'], 'MTY', 'CX77012345999', MX)]
 FAXLINE = '/MB findfont 9 scalefont setfont 30 826 moveto (04/03/2026  09:5%d   DA: 555-0134   A: 555-0170   P. 1/1) show'
