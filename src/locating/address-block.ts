@@ -1,7 +1,7 @@
 import { placeOnLine, type PlaceOnLine } from '../reading/place-on-line.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { captionIn, isCaptioned } from './address-caption.js';
-import { digitsIn, hasName, isNamedPostcode, isStreet, isTown, isWholeAddress } from './address-lines.js';
+import { digitsIn, hasName, isNamedPostcode, isStreet, isStreetAndMore, isTown, isWholeAddress } from './address-lines.js';
 
 /** Lines of one address begin, end or are centred within this share of their type … */
 const ALIGNED = 0.4;
@@ -88,7 +88,7 @@ function hasShape({ lines }: AddressBlock): boolean {
   return texts.some(isWholeAddress) || areLinesOfOne(texts);
 }
 
-/** A name, a street and a town in one line, as senders are set: "Atelier Example, Sample Street 4, 00187 Sampleton". */
+/** A name, a street and a town in one line, as senders are set: "Name, Street 4, 00187 Town". */
 function isInOneLine(text: string): boolean {
   const parts = text.split(PARTS).filter((part) => part !== '');
   const [name = ''] = parts;
@@ -101,7 +101,10 @@ function areLinesOfOne(texts: readonly string[]): boolean {
   if (!texts.some(hasName)) return false;
   const towns = texts.flatMap((text, at) => (isTown(text) ? [at] : []));
   return towns.some(
-    (at) => texts.some((text, other) => other !== at && Math.abs(other - at) <= NEAR && isStreet(text)) || isRural(texts.slice(0, at + 1)),
+    (at) =>
+      texts.some(
+        (text, other) => other !== at && Math.abs(other - at) <= NEAR && (isStreet(text) || (other < at && isStreetAndMore(text))),
+      ) || isRural(texts.slice(0, at + 1)),
   );
 }
 

@@ -9,6 +9,9 @@ const LEAST_ALONE = 3;
 /** Lines beside an address that are none of it and don't end it: a telephone, a mail address. */
 const ASIDE = /@|^\s*(?:tel|tél|phone|mob|telefon|teléfono|tlf|☎|電話|电话|전화|тел|τηλ|هاتف|טל)|^[+\d\s()/.-]+$/iu;
 
+/** A street's name and a number are more than a word and a number: "Worth 25". */
+const TWO_WORDS = /\p{L}{2}.*\s\p{L}{2}/u;
+
 const NAMED: ReadonlySet<string> = new Set(PARTIES);
 const ALONE: ReadonlySet<string> = new Set(PARTIES_ALONE);
 
@@ -54,6 +57,6 @@ function follows({ sure, rest }: Caption, below: readonly string[]): boolean {
   const own = [...(rest === '' ? [] : [rest]), ...below].filter((line) => !ASIDE.test(line));
   const end = own.findIndex((line) => captionIn(line) !== undefined || !isAddressLine(line));
   const lines = end < 0 ? own : own.slice(0, end);
-  const hasNumber = lines.slice(1).some((line) => digitsIn(line) > 0 && (isStreet(line) || isTown(line)));
+  const hasNumber = lines.slice(1).some((line) => digitsIn(line) > 0 && (isTown(line) || (isStreet(line) && TWO_WORDS.test(line))));
   return lines.length >= (sure || hasNumber ? LEAST : LEAST_ALONE) && lines.some((line) => /\S{2}\s+\S{2}/u.test(line) || CJK.test(line));
 }

@@ -26,13 +26,17 @@ export const digitsIn = (text: string): number => text.replaceAll(/\D/g, '').len
 
 export const hasName = (text: string): boolean => NAME.test(text);
 
-/** Whether a line has a house's number, whatever follows it after a comma: a quarter, a floor, a flat. */
-export function isStreet(text: string): boolean {
-  if (STREET.test(text)) return true;
+/** Whether a line has a house's number. */
+export const isStreet = (text: string): boolean => STREET.test(text);
+
+/** Whether a line has a house's number with something behind it: a quarter, a floor, a flat; what is counted or weighed is none. A town must follow such a line. */
+export function isStreetAndMore(text: string): boolean {
   if (text.length > MOST_CHARACTERS || NO_ADDRESS.test(text)) return false;
   const plain = text.replace(UNIT_BEHIND, '');
-  return [plain, ...plain.split(/[,،、]\s*/u)].some((part) => STREET.test(part));
+  return [plain, ...plain.split(/[,،、]\s*/u)].some((part) => STREET.test(part) && !MEASURE.test(part));
 }
+/** "300 ml", "24 kg". */
+const MEASURE = /^\d+\s?\p{L}{1,3}$/u;
 
 /** Whether a postcode stands in a line. */
 export const isTown = (text: string): boolean => (POSTCODE.test(text) && digitsIn(text) <= MOST_DIGITS) || isNamedPostcode(text);
@@ -42,7 +46,9 @@ export const isNamedPostcode = (text: string): boolean => text.length <= MOST_CH
 
 /** Whether a line may be one of an address by how it is written, with or without numbers. */
 export const isAddressLine = (text: string): boolean =>
-  hasName(text) && text.length <= MOST_CHARACTERS && digitsIn(text) <= MOST_DIGITS && !NO_ADDRESS.test(text);
+  hasName(text) && text.length <= MOST_CHARACTERS && digitsIn(text) <= MOST_DIGITS && !NO_ADDRESS.test(text) && !NUMBERED.test(text);
+/** What says that its number is another one. */
+const NUMBERED = /(?<!\p{L})(?:number|nummer|num[eé]ro|n[uú]mero|locker|counter|order)(?!\p{L})/iu;
 
 /** A whole address in one line, as China, Korea and Japan write it: the province or town, the street or quarter, and a number. */
 export const isWholeAddress = (text: string): boolean => text.length <= MOST_CHARACTERS && EAST.test(text);
