@@ -179,7 +179,7 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   'j13-half-letter': { found: 4 },
   'j14-tab-packed': { found: 3, kinds: '3 of 3' },
   'j15-picture-and-invoice': { found: 3, held: 1 },
-  'j16-designed-lying': { found: 4 },
+  'j16-designed-lying': { found: 2, held: 2 },
   'j17-return-cut-out': { found: 3, kinds: '3 of 3' },
   'j18-label-paper': { found: 0, held: 3, wrong: 1 },
   'j19-one-picture': { found: 4 },
