@@ -6,7 +6,7 @@ const MOST_CHARACTERS = 60;
 /** Scripts that write a name in one or two signs and set no blanks. */
 export const CJK = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}]/u;
 /** A line with a name in it: two letters in a row, of any script. */
-const NAME = /\p{L}{2}|[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}]/u;
+const NAME = new RegExp(`\\p{L}{2}|${CJK.source}`, 'u');
 /** A house's number at either end of a street, or in a line of digits and ideographs. */
 const STREET =
   /^\p{L}{0,2}\.?\s?\d{1,5}(?:[-/]\d{1,4})?[a-z]?[,.]?\s+(?:[NESW]\.?\s+)?\p{L}{2}|\p{L}[.,]?\s+(?:(?:n[o°º.]|№|nr|br)\.?[:.]?\s*)?[A-Z]?\d{1,4}(?:\s?[-/]\s?\d{1,4})?\s?(?:[a-z]|bis|ter|quater)?[.,]?$|[\p{Script=Han}\p{Script=Hangul}].*\d/iu;

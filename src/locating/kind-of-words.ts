@@ -1,6 +1,6 @@
 import { contains, type Box } from '../geometry/box.js';
 import type { Phrase } from '../reading/word-lines.js';
-import { LABEL_WORDS_ALONE } from './label-words.js';
+import { PARTIES_OF_LABELS_ALONE } from './party-words.js';
 import { isReturnTitle } from './return-title.js';
 import { folded, KINDS, PHRASES, type Kind } from './vocabulary.js';
 
@@ -46,7 +46,7 @@ export function said(phrases: readonly Phrase[]): Said {
       if (!stands(words, line)) continue;
       const share = words.length / Math.max(1, line.length - 2);
       if (kind === 'label') {
-        if (LABEL_WORDS_ALONE.includes(words)) {
+        if (PARTIES_OF_LABELS_ALONE.includes(words)) {
           if (line.trim() === words) labelWords.add(words);
         } else if (share >= MOST_OF_LINE || line.startsWith(` ${words} `) || words.includes(' ')) labelWords.add(words);
         continue;

@@ -28,7 +28,8 @@ const cache = new WeakMap<SourcePage, readonly Box[]>();
 
 /**
  * The rules that divide a page larger than any label: cut and fold lines from edge to edge, or dashed and nearly so, with the scissors and the words
- * that stand in them (a frame's own lines are none, however far they reach), and those where a tab is torn off long label paper; and the lines that a browser prints at its head and foot. Pt. Each page is looked at once.
+ * that stand in them (a frame's own lines are none, however far they reach), and those where a tab is torn off long label paper; and the lines that a
+ * browser prints at its head and foot. Pt. Each page is looked at once.
  */
 export function pageDividers(page: SourcePage): readonly Box[] {
   let dividers = cache.get(page);
@@ -37,11 +38,11 @@ export function pageDividers(page: SourcePage): readonly Box[] {
 }
 
 function findDividers(page: SourcePage): readonly Box[] {
-  const isOwn = Math.min(page.width, page.height) < LARGER;
-  if (isOwn && Math.max(page.width, page.height) < LONGER) return [];
+  const isLabelPaper = Math.min(page.width, page.height) < LARGER;
+  if (isLabelPaper && Math.max(page.width, page.height) < LONGER) return [];
   const frames = framesOf(page).filter(({ dashed }) => !dashed);
   const isFrames = ({ box, dashed }: RuledLine): boolean => !dashed && frames.some((frame) => contains(frame.box, box, 2));
-  const lines = linesOf(page).filter((line) => (isOwn ? line.dashed && line.level === page.height > page.width : !isFrames(line)));
+  const lines = linesOf(page).filter((line) => (isLabelPaper ? line.dashed && line.level === page.height > page.width : !isFrames(line)));
   const isWhole = ({ box, level }: RuledLine): boolean =>
     level
       ? box.x <= EDGE_TO_EDGE && right(box) >= page.width - EDGE_TO_EDGE
@@ -57,7 +58,7 @@ function findDividers(page: SourcePage): readonly Box[] {
     }),
   );
   const seen = [...linesOf(page), ...stepped, ...dashed];
-  const pale = (isOwn || page.words().length > 0 ? [] : paleLines(page.ink())).filter(
+  const pale = (isLabelPaper || page.words().length > 0 ? [] : paleLines(page.ink())).filter(
     (line) => isWhole(line) && !seen.some(({ box, level }) => level === line.level && near(box, line.box, ON_LINE)),
   );
   return [...[...whole, ...stepped, ...dashed, ...pale].map(({ box, level }) => withSigns(box, level, page)), ...runningLines(page)];

@@ -1,4 +1,5 @@
-import { LABEL_WORDS, LABEL_WORDS_ALONE } from './label-words.js';
+import { LABEL_WORDS } from './label-words.js';
+import { PARTIES_OF_LABELS_ALONE } from './party-words.js';
 import { RECEIPT } from './receipt-words.js';
 import { RETURN, RETURN_LABEL } from './return-words.js';
 import { PACKING_SLIP } from './slip-words.js';
@@ -22,7 +23,7 @@ export type Kind = (typeof KINDS)[number];
  * without accents, as `folded` gives it; all but the English, German and French ones are from memory. For a label these are the words around its address and number, not its name.
  */
 export const PHRASES: Readonly<Record<Kind, readonly string[]>> = {
-  label: [...LABEL_WORDS, ...LABEL_WORDS_ALONE],
+  label: [...LABEL_WORDS, ...PARTIES_OF_LABELS_ALONE],
   'return-label': [...RETURN_LABEL, ...RETURN],
   'packing-slip': PACKING_SLIP,
   'customs-form': [

@@ -139,13 +139,18 @@ def scanned(dpi, skews, quality=55, noise=6, shade=0.15, fax=False, seed=1):
                     label['skew'] = skew
                     label['straight'] = straight
                 label.pop('ink', None)
-        with open(pdf, 'wb') as f:
-            f.write(img2pdf.convert(made))
-        for page, (w, h) in zip(truth, page_sizes(pdf)):
-            page['width'], page['height'] = w, h
-        return truth
+        return bound(made, pdf, truth)
 
     return scan
+
+
+def bound(made, pdf, truth):
+    """The pictures as one PDF, and the truth with its pages' sizes."""
+    with open(pdf, 'wb') as f:
+        f.write(img2pdf.convert(made))
+    for page, (w, h) in zip(truth, page_sizes(pdf)):
+        page['width'], page['height'] = w, h
+    return truth
 
 
 def shot(dpi, levels=16):
@@ -156,10 +161,6 @@ def shot(dpi, levels=16):
         for n in range(len(truth)):
             run('pdftoppm', '-r', str(dpi), '-gray', '-f', str(n + 1), '-l', str(n + 1), '-singlefile', plain, f'{WORK}/s')
             made.append(png(Image.open(f'{WORK}/s.pgm').quantize(levels).convert('L'), dpi))
-        with open(pdf, 'wb') as f:
-            f.write(img2pdf.convert(made))
-        for page, (w, h) in zip(truth, page_sizes(pdf)):
-            page['width'], page['height'] = w, h
-        return truth
+        return bound(made, pdf, truth)
 
     return scan
