@@ -1,5 +1,5 @@
 import { CJK, digitsIn, isAddressLine, isStreet, isTown } from './address-lines.js';
-import { PARTIES, PARTIES_ALONE } from './party-words.js';
+import { PARTIES, PARTIES_ALONE, PARTIES_SHORT } from './party-words.js';
 import { folded } from './vocabulary.js';
 
 /** Lines of an address that a caption names: a name and a place … */
@@ -13,7 +13,7 @@ const ASIDE = /@|^\s*(?:tel|tél|phone|mob|telefon|teléfono|tlf|☎|電話|电�
 const TWO_WORDS = /\p{L}{2}.*\s\p{L}{2}/u;
 
 const NAMED: ReadonlySet<string> = new Set(PARTIES);
-const ALONE: ReadonlySet<string> = new Set(PARTIES_ALONE);
+const ALONE: ReadonlySet<string> = new Set([...PARTIES_ALONE, ...PARTIES_SHORT]);
 
 export interface Caption {
   /** It says sender or addressee by a word of its own, and not only from or to. */

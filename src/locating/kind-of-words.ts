@@ -1,6 +1,6 @@
 import { contains, type Box } from '../geometry/box.js';
 import type { Phrase } from '../reading/word-lines.js';
-import { PARTIES_OF_LABELS_ALONE } from './party-words.js';
+import { PARTIES_OF_LABELS_ALONE, PARTIES_SHORT } from './party-words.js';
 import { isReturnTitle } from './return-title.js';
 import { folded, KINDS, PHRASES, type Kind } from './vocabulary.js';
 
@@ -42,6 +42,9 @@ export function said(phrases: readonly Phrase[]): Said {
       .replaceAll(/[^\p{L}\p{N}%' -]+/gu, ' ')
       .replaceAll(/\s+/g, ' ')} `;
     const heading = fontSize >= LARGER * usual;
+    const short = SHORT.exec(folded(text))?.[1];
+    if (short !== undefined) labelWords.add(short);
+    if (WEIGHT.test(folded(text))) labelWords.add('kg');
     for (const { kind, words } of mayStandIn(line)) {
       if (!stands(words, line)) continue;
       const share = words.length / Math.max(1, line.length - 2);
@@ -52,6 +55,7 @@ export function said(phrases: readonly Phrase[]): Said {
         continue;
       }
       if (share < MOST_OF_LINE && !heading && !leads(words, folded(text))) continue;
+      if (kind === 'packing-slip' && !heading && isField(words, folded(text))) continue;
       if (kind === 'return-label' && !isReturnTitle(words, text, heading)) continue;
       const weight = fontSize * (0.5 + share);
       if (weight > (names.get(kind)?.weight ?? 0)) names.set(kind, { kind, words: words.trim(), heading, weight });
@@ -63,6 +67,11 @@ export function said(phrases: readonly Phrase[]): Said {
     characters: phrases.reduce((sum, { text }) => sum + text.length, 0),
   };
 }
+
+/** A sender or receiver cut short. */
+const SHORT = new RegExp(`^(${PARTIES_SHORT.join('|')})[.:]`);
+/** A parcel's weight, by itself or with how many of how many it is (common practice, no source). */
+const WEIGHT = /^\d{1,2}[.,]\d{1,3} ?(?:kgs?|lbs?)(?=$|\W+\d)|(?:^|\d\W+)\d{1,2}[.,]\d{1,3} ?(?:kgs?|lbs?)$/;
 
 interface Entry {
   readonly kind: Kind;
@@ -94,6 +103,9 @@ function mayStandIn(line: string): readonly Entry[] {
 
 /** Whether a line begins with its name and then goes on about it: "Sender copy - keep until delivered". */
 const leads = (words: string, line: string): boolean => line.startsWith(words) && /^\s*[:\-\u2013\u2014|(]/.test(line.slice(words.length));
+
+/** Whether a line says something of its own after a colon, in words: "Delivery note: leave with neighbour". A number there is the paper's own. */
+const isField = (words: string, line: string): boolean => line.startsWith(words) && /^\s*:\s*\p{L}\D*$/u.test(line.slice(words.length));
 
 /** Whole words only: "to" is not in "together". Words that end or begin with a sign or a blank may stand in others. */
 const stands = (words: string, line: string): boolean =>

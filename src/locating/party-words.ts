@@ -326,6 +326,30 @@ export const PARTIES_OF_LABELS_ALONE: readonly string[] = [
   '寄件',
 ];
 
+/** The same cut short, as small labels have them: a full stop or a colon must stand behind. */
+export const PARTIES_SHORT: readonly string[] = [
+  'empf',
+  'abs',
+  'dest',
+  'exp',
+  'rte',
+  'mitt',
+  'dst',
+  'rem',
+  'afz',
+  'ontv',
+  'geadr',
+  'mott',
+  'avs',
+  'modt',
+  'afs',
+  'odb',
+  'nad',
+  'prij',
+  'odes',
+  'cimz',
+];
+
 /** Words too common to be a caption where anything else stands in their line. */
 export const PARTIES_ALONE: readonly string[] = [
   ...PARTIES_OF_LABELS_ALONE,

@@ -28,6 +28,20 @@ describe('said', () => {
     expect(said([phrase('Together Forewarned', 18), BODY])).toMatchObject({ names: [], labelWords: 0 });
   });
 
+  it('is no packing slip where the words are a field that says how to deliver', () => {
+    expect(said([phrase('Delivery note: leave with neighbour'), BODY]).names).toEqual([]);
+    expect(said([phrase('Delivery note: 20-5512'), BODY]).names).toMatchObject([{ kind: 'packing-slip' }]);
+    expect(said([phrase('Delivery note: spring order', 18), BODY]).names).toMatchObject([{ kind: 'packing-slip', heading: true }]);
+  });
+
+  it('counts senders and receivers cut short, and a weight by itself, among the words of a label', () => {
+    expect(said([phrase('Empf.'), phrase('Abs.: Wachswerk, Beispielgasse 19')]).labelWords).toBe(2);
+    expect(said([phrase('Abs plastic, grey'), phrase('Exp 04')]).labelWords).toBe(0);
+    expect(said([phrase('0,74 kg')]).labelWords).toBe(1);
+    expect(said([phrase('1 / 1   0.7 kg')]).labelWords).toBe(1);
+    expect(said([phrase('Clay, white, 0.7 kg in a bag'), phrase('12 kg')]).labelWords).toBe(0);
+  });
+
   it.each([
     'Pakkseddel',
     'Lieferschein',
