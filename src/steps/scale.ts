@@ -6,6 +6,7 @@ import { hazardMarks, type HazardMark } from '../locating/hazard-marks.js';
 import { FIT_SLACK, pixelForDotScale } from '../press/place.js';
 import { held, isLabel, isPlanned, type Reason, type Sheet } from '../sheet/sheet.js';
 import { insideCutLine } from './inside-cut-line.js';
+import { insideWhite } from './inside-white.js';
 import { option, type OptionValues } from './option.js';
 import { documentStep, type StepContext } from './step.js';
 import { ontoWholeDots } from './whole-dots.js';
@@ -50,7 +51,7 @@ export const scale = documentStep({
         if (!isPlanned(sheet) || !isLabel(sheet)) return sheet;
         const page = document.page(sheet.page);
         const [mark] = hazardMarks(page, sheet.box);
-        const made = withoutCutLine(sheet, options, context);
+        const made = atTrueSize(sheet, options, context);
         if (mark && isPlanned(made) && made.scale < FULL_SIZE) return held(made, hazardShrunk(mark, made.scale));
         if (!isPlanned(made)) return made;
         if (options.bars === 'as-drawn') return { ...made, barsAsDrawn: true };
@@ -72,17 +73,22 @@ function hazardShrunk({ what }: HazardMark, scale: number): Reason {
   };
 }
 
-/** A label that is too large only by its cut line goes without it, at true size. */
-function withoutCutLine(sheet: Sheet, options: OptionValues<typeof OPTIONS>, context: StepContext): Sheet {
+/** A label that is too large only by its cut line, or by white paper around it, goes without that, at true size. */
+function atTrueSize(sheet: Sheet, options: OptionValues<typeof OPTIONS>, context: StepContext): Sheet {
   const whole = scaled(sheet, options, context);
   if (options.to !== 'true-size' || (isPlanned(whole) && whole.scale >= 1)) return whole;
-  const inside = insideCutLine(context.document.page(sheet.page), sheet.box);
-  if (!inside) return whole;
-  const bare = scaled({ ...sheet, box: inside, evidence: [...sheet.evidence, CUT_LINE_LEFT_OUT] }, options, context);
-  return isPlanned(bare) && bare.scale >= 1 ? bare : whole;
+  const page = context.document.page(sheet.page);
+  const lesser = [
+    { box: insideCutLine(page, sheet.box), why: 'the cut line is left out: what it encloses has true size on the page' },
+    { box: insideWhite(page, sheet.box), why: 'white paper around it is left out: all of its ink has true size on the page' },
+  ];
+  for (const { box, why } of lesser) {
+    if (!box) continue;
+    const bare = scaled({ ...sheet, box, evidence: [...sheet.evidence, why] }, options, context);
+    if (isPlanned(bare) && bare.scale >= 1) return bare;
+  }
+  return whole;
 }
-
-const CUT_LINE_LEFT_OUT = 'the cut line is left out: what it encloses has true size on the page';
 
 function scaled(sheet: Sheet, options: OptionValues<typeof OPTIONS>, { document, media, grid }: StepContext): Sheet {
   const margin = lengthToPt(options.margin, grid);

@@ -12,6 +12,7 @@ const STEP_PARTS = [
   'cut-ink',
   'fit-slip',
   'inside-cut-line',
+  'inside-white',
   'lies-on-dots',
   'pages',
   'place-on-page',
