@@ -16,9 +16,11 @@ import { leftBehind } from './left-behind.js';
 import { littleOfLabel } from './little-of-label.js';
 import { outdoneLabel } from './larger-copy.js';
 import { namedPage, type All } from './named-page.js';
+import { ontoOwnPaper } from './own-paper.js';
 import { hasOwn, isLikeLabel } from './own-evidence.js';
 import { hasItems } from './item-rows.js';
 import type { PageFacts, ReadCodes, ReadPictures, SaidCandidate } from './page-facts.js';
+import { pageDividers } from './page-dividers.js';
 import { readingWords } from './reading-words.js';
 import { restOf, type Rest } from './rest.js';
 import { addressesOn, speaksAgainst } from './speaks-against.js';
@@ -143,7 +145,11 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
       )
     : sure;
   if (first && sureStill.length === 0) return doubtful(first.why, allAnswers(labels, inDoubt));
-  const kept = sureStill.map(({ label }) => label);
+  const isOnly = sureStill.length === 1 && inDoubt.length === 0;
+  const kept = sureStill.map(({ label }) => {
+    const placed = isOnly ? ontoOwnPaper(label, page, blobs, pageDividers(page).length > 0) : label;
+    return placed === label ? label : { ...placed, said: saidIn(phrases, placed.box) };
+  });
   const doubts = [...inDoubt, ...leftOver(labels, kept, inDoubt)];
   const taken = [...kept, ...doubts.flatMap(({ answers }) => answers)].map(({ box }) => box);
   const rest = restOf(page, taken, blobs, phrases);
