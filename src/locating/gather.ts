@@ -12,6 +12,9 @@ import { pageDividers } from './page-dividers.js';
 /** A frame line or the last row of ink is drawn softly on the coarse raster: so much paper is left around a found box, pt (0.25 mm). */
 export const HAIR = 0.7;
 
+/** A candidate may stand over its region's edge by so much, pt. */
+export const IN_REGION = 3;
+
 /** Everything on a region of a page that may be a label by one of `edges`; no judgement yet. */
 export function gatherCandidates(
   page: SourcePage,
@@ -23,7 +26,7 @@ export function gatherCandidates(
   const codes = codeLikeAreas(page);
   const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
   const candidate = (box: Box, edge: Edge): Candidate => ({ box, edge, codes: codesIn(codes, box) });
-  const inRegion = (box: Box): boolean => contains(region, box, 3);
+  const inRegion = (box: Box): boolean => contains(region, box, IN_REGION);
   const candidates: Candidate[] = [];
   if (edges.includes('page') && contains(region, whole, 1) && isMediaSize(media, page.width, page.height))
     candidates.push(candidate(whole, 'page'));

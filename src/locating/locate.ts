@@ -9,9 +9,10 @@ import type { Candidate, Edge, Judged } from './candidate.js';
 import { choose, LEAST, type Choice } from './choose.js';
 import { clearOfDividers } from './clear-of-dividers.js';
 import { closedUnits } from './closed-units.js';
+import { doubtsOf, type Doubt } from './doubts.js';
 import { edgeShows } from './edge-shows.js';
 import { filledOut } from './filled-out.js';
-import { codesIn, gatherCandidates, HAIR } from './gather.js';
+import { codesIn, gatherCandidates, HAIR, IN_REGION } from './gather.js';
 import { inkBlobs } from './ink-blobs.js';
 import { judge } from './judge.js';
 import { saidIn, type Said } from './kind-of-words.js';
@@ -27,9 +28,20 @@ import { withoutWholePictures } from './whole-picture.js';
 
 const isOwning = (edge: Edge): boolean => edge === 'frame' || edge === 'picture';
 
+/** What is found by the edges that a recipe allows. */
+export interface Located extends Choice {
+  /** Labels whose ink may go on beyond what was found, or is crossed by other ink. */
+  readonly doubts: readonly Doubt[];
+}
+
 /** Finds the labels on a region of a page by the edges that the recipe allows: gather, judge, choose. */
-export function locate(page: SourcePage, region: Box, edges: readonly Edge[], media: Media): Choice {
-  return withoutBarless(page, choose(judgedOn(page, region, edges, media, inkBlobs(page.ink()))));
+export function locate(page: SourcePage, region: Box, edges: readonly Edge[], media: Media): Located {
+  const blobs = inkBlobs(page.ink());
+  const phrases = phrasesOf(page.words());
+  const saidOf = (box: Box): Said => saidIn(phrases, box);
+  const found = withoutBarless(page, choose(judgedOn(page, region, edges, media, blobs, saidOf)));
+  const likely = { labels: found.labels, rivals: [], unsure: [], unlike: undefined, ticked: [] };
+  return { ...found, doubts: doubtsOf(likely, { page, blobs, said: saidOf }) };
 }
 
 /**
@@ -47,15 +59,18 @@ export function judgedOn(
   const codes = codeLikeAreas(page);
   const units = closedUnits(page, blobs);
   const dividers = pageDividers(page);
+  const isInRegion = (box: Box): boolean => contains(region, box, IN_REGION);
+  const byInk = said !== undefined && edges.includes('ink');
   const filled = (candidate: Candidate): Candidate => {
     if (!said || candidate.edge !== 'ink' || candidate.codes.length === 0) return candidate;
     const clear = clearOfDividers(candidate.box, dividers, page.ink());
-    const box = filledOut(clear, { page, blobs, units, said }) ?? clear;
+    const full = filledOut(clear, { page, blobs, units, said });
+    const box = full && isInRegion(full) ? full : clear;
     return { ...candidate, box, codes: codesIn(codes, box) };
   };
   const isOther: IsOther = (part, rules) =>
     (said?.(part).names.length ?? 0) > 0 || (rules !== undefined && isWrittenAcross(page, part, rules));
-  const stacks = said ? ruledStacks(page, blobs, isOther) : [];
+  const stacks = byInk ? ruledStacks(page, blobs, isOther).filter(({ box }) => isInRegion(box)) : [];
   const ruled = stacks.map((each): Candidate => ({
     ...each,
     box: clip(grow(each.box, HAIR), page),
@@ -63,7 +78,7 @@ export function judgedOn(
     codes: codesIn(codes, each.box),
   }));
   const free = dividers.length === 0 ? blobs : blobs.filter((blob) => !dividers.some((line) => contains(line, blob, 1)));
-  const alike = said ? alikePlaces(free, codes) : [];
+  const alike = byInk ? alikePlaces(free, codes).filter(isInRegion) : [];
   const sheet = alike.map((place): Candidate => ({
     box: clip(grow(place, HAIR), page),
     edge: 'ink',

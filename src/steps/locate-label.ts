@@ -78,6 +78,8 @@ function located(sheet: Sheet, options: Values, context: StepContext): readonly 
       const answers = [...choice.labels, ...choice.rivals];
       return [heldForAnswers(sheet, 'locate-label/doubtful', severalAnswers(answers), answers)];
     }
+    const [doubt] = choice.doubts;
+    if (doubt) return [heldForAnswers(sheet, 'locate-label/doubtful', doubt.why, doubt.answers)];
     if (options.place && choice.labels.length === 0) return [held(sheet, notFound(`the ${place}`, options.by))];
     if (options.place && choice.labels.length > 1)
       return [{ ...held(sheet, severalIn(place, choice.labels)), answers: choice.labels.map(({ box }) => box) }];

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { locateLabel } from '../../src/steps/locate-label.js';
 import { pageSheet } from '../../src/sheet/sheet.js';
+import { code128 } from '../samples/code-art.js';
+import { Drawing } from '../samples/drawing.js';
+import { LETTER, other } from '../samples/layout.js';
 import { openedPages, twoLabelsAbove } from './on-pages.js';
 import { blankPages, endOf, onMedia, opened, optionsOf } from './on-sample.js';
 
@@ -36,6 +39,25 @@ describe('locate-label', () => {
     expect(endOf((await at(['upper-half']))[0])).toBe('planned');
     expect((await at(['lower-half'])).map(endOf)).toEqual(['held locate-label/not-found']);
     expect((await at(['upper-half', 'lower-half'])).map(endOf)).toEqual(['held locate-label/not-found']);
+    document.close();
+  });
+
+  it('holds a label by its ink where more ink stands in line with it, by a hand-written recipe as well', async () => {
+    const d = new Drawing(280, 400);
+    d.block(10, 20, ['From Slip Studio, 00010 Sampleton', 'To', 'Ada Example', 'Example Street 4', '00012 Sampleton'], { size: 16 }, 1.4);
+    d.bars(code128('QX2044178833'), 140, 134, 1.5, 150);
+    d.text(140, 288, 'QX 2044 1788 33', { size: 11, align: 'center' });
+    d.text(10, 360, 'Sample, not valid for carriage', { size: 9 });
+    const document = await openedPages([{ ...LETTER, regions: [other(d, 60, 60)] }]);
+    const { width, height } = document.page(1);
+    const made = await locateLabel.apply(
+      [pageSheet(1, width, height)],
+      optionsOf(locateLabel, { by: ['frame', 'ink'] }),
+      onMedia(document),
+    );
+    expect(made.map(endOf)).toEqual(['held locate-label/doubtful']);
+    const state = made[0]?.state;
+    expect(state?.kind === 'held' && state.message).toMatch(/^the ink \d\.\d\d×\d\.\d\d in may go on: more ink stands in line with it$/);
     document.close();
   });
 
