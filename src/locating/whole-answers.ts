@@ -1,4 +1,4 @@
-import { area, bottom, contains, right, type Box } from '../geometry/box.js';
+import { area, bottom, contains, intersection, right, type Box } from '../geometry/box.js';
 import type { Candidate, Judged } from './candidate.js';
 import { LEAST } from './choose.js';
 import { isWholeLabel } from './label-sizes.js';
@@ -7,6 +7,8 @@ import { CLEAR, NEXT_LINE, WIDER, WITHIN } from './white.js';
 /** Whether a part of a page says that it is something else than a label, or is written across the rules of one. */
 export type IsOther = (part: Box, rules?: Candidate['ruled']) => boolean;
 
+/** Ink reaches into a picture by this much (pt), when it is more than touched. */
+const THROUGH = 4;
 /** What is added to a part of a label is less than this share of the whole. */
 const LEAST_PART = 0.7;
 
@@ -35,8 +37,16 @@ export function withoutParts(judged: readonly Judged[], isOther: IsOther): reado
           addedInLine(stack.box, whole.box).some((strip) => isOther(strip, stack.ruled))),
     );
   return judged.filter((each) =>
-    each.ruled ? stacks.includes(each) && !isPartOfStack(each) : each.edge !== 'ink' || !(isPart(each) || goesBeyondStack(each)),
+    each.ruled
+      ? stacks.includes(each) && !isPartOfStack(each)
+      : each.edge !== 'ink' || !(isPart(each) || goesBeyondStack(each) || pictures.some((picture) => cutsThrough(each.box, picture.box))),
   );
+}
+
+/** Whether a box ends inside another, whose edge is a fact. */
+function cutsThrough(box: Box, picture: Box): boolean {
+  const both = intersection(box, picture);
+  return both !== undefined && Math.min(both.width, both.height) > THROUGH && !contains(box, picture, 2) && !contains(picture, box, 2);
 }
 
 /** Whether a whole reaches beyond the sides that rules show, over more white than parts lines of type. */

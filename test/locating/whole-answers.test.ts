@@ -20,6 +20,16 @@ describe('withoutParts', () => {
     }
   });
 
+  it("leaves away ink that ends inside a picture of a label's size, where text stands close above it", () => {
+    const picture = judged(whole, 0.7, { edge: 'picture', codes });
+    const across = judged(inches(1, 0.2, 6, 4), 0.9, { edge: 'ink', codes });
+    expect(withoutParts([across, picture])).toEqual([picture]);
+    const above = judged(inches(1, 0.2, 6, 0.83), 0.9, { edge: 'ink', codes });
+    expect(withoutParts([above, picture])).toEqual([above, picture]);
+    const around = judged(inches(0.5, 0.5, 5, 7), 0.9, { edge: 'ink', codes });
+    expect(withoutParts([around, picture])).toEqual([around, picture]);
+  });
+
   it('keeps ink inside an answer that is no label by itself, a picture of another size or one with more codes', () => {
     const poor = judged(whole, 0.6, { edge: 'ink', ruled: 'level', codes });
     expect(withoutParts([part(), poor])).toEqual([part()]);
