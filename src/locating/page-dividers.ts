@@ -58,7 +58,7 @@ function findDividers(page: SourcePage): readonly Box[] {
     }),
   );
   const seen = [...linesOf(page), ...stepped, ...dashed];
-  const pale = (isLabelPaper || page.words().length > 0 ? [] : paleLines(page.ink())).filter(
+  const pale = (isLabelPaper ? [] : paleLines(page.ink())).filter(
     (line) => isWhole(line) && !seen.some(({ box, level }) => level === line.level && near(box, line.box, ON_LINE)),
   );
   return [...[...whole, ...stepped, ...dashed, ...pale].map(({ box, level }) => withSigns(box, level, page)), ...runningLines(page)];
