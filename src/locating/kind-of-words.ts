@@ -46,7 +46,7 @@ export function said(phrases: readonly Phrase[]): Said {
     if (short !== undefined) labelWords.add(short);
     if (WEIGHT.test(folded(text))) labelWords.add('kg');
     for (const { kind, words } of mayStandIn(line)) {
-      if (!stands(words, line)) continue;
+      if (!stands(words, line) || isDenied(words, line)) continue;
       const share = words.length / Math.max(1, line.length - 2);
       if (kind === 'label') {
         if (PARTIES_OF_LABELS_ALONE.includes(words)) {
@@ -106,6 +106,11 @@ const leads = (words: string, line: string): boolean => line.startsWith(words) &
 
 /** Whether a line says something of its own after a colon, in words: "Delivery note: leave with neighbour". A number there is the paper's own. */
 const isField = (words: string, line: string): boolean => line.startsWith(words) && /^\s*:\s*\p{L}\D*$/u.test(line.slice(words.length));
+
+/** Whether a line says that there is no such thing: "Manifest not required". From memory but for English, German and French. */
+const isDenied = (words: string, line: string): boolean => DENIED.test(line.slice(line.indexOf(words) + words.length));
+const DENIED =
+  /^ ?(?:is |est |ist |es |e )?(?:not|nicht|non|no|niet|ikke|inte|nie) (?:required|needed|necessary|erforderlich|notig|requis|requerid|necessari|richiest|nodig|vereist|pakrevd|pakraev|kraves|wymagan)/;
 
 /** Whole words only: "to" is not in "together". Words that end or begin with a sign or a blank may stand in others. */
 const stands = (words: string, line: string): boolean =>

@@ -28,6 +28,12 @@ describe('said', () => {
     expect(said([phrase('Together Forewarned', 18), BODY])).toMatchObject({ names: [], labelWords: 0 });
   });
 
+  it('is nothing that it says it does without', () => {
+    expect(said([phrase('Manifest not required / Manifeste non requis', 14), BODY]).names).toEqual([]);
+    expect(said([phrase('Rechnung nicht erforderlich', 14), BODY]).names).toEqual([]);
+    expect(said([phrase('Manifest', 14), BODY]).names).toMatchObject([{ kind: 'list' }]);
+  });
+
   it('is no packing slip where the words are a field that says how to deliver', () => {
     expect(said([phrase('Delivery note: leave with neighbour'), BODY]).names).toEqual([]);
     expect(said([phrase('Delivery note: 20-5512'), BODY]).names).toMatchObject([{ kind: 'packing-slip' }]);
