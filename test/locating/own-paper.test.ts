@@ -11,11 +11,17 @@ describe('ontoOwnPaper', () => {
   it('takes what is written beside the frame on paper of a label: the page is the label', () => {
     const onto = ontoOwnPaper(FRAME, A6, [FRAME.box, SENDER], false);
     expect(onto).toMatchObject({ edge: 'page', box: { x: 0, y: 0, ...A6 } });
-    expect(onto.evidence).toEqual(["more is written beside it, and its page has a label's size"]);
+    expect(onto.evidence).toEqual(['more is written beside it on its page, which is as small as labels are']);
+  });
+
+  it('goes to the edges of the paper where only its ink shows a label that is all there is', () => {
+    const ink = { ...FRAME, edge: 'ink' as const };
+    expect(ontoOwnPaper(ink, A6, [FRAME.box], false)).toMatchObject({ edge: 'page', box: { x: 0, y: 0, ...A6 } });
+    expect(ontoOwnPaper(ink, { width: 288, height: 576 }, [FRAME.box], false)).toBe(ink);
   });
 
   it.each<[string, Parameters<typeof ontoOwnPaper>]>([
-    ['nothing stands beside it', [FRAME, A6, [FRAME.box], false]],
+    ['nothing stands beside its frame', [FRAME, A6, [FRAME.box], false]],
     ['only grains of a scan do', [FRAME, A6, [FRAME.box, { x: 262, y: 200, width: 3, height: 3 }], false]],
     ['a line to cut along parts them', [FRAME, A6, [FRAME.box, SENDER], true]],
     ['the paper is as long as one with a stub', [judged(inches(0.1, 0.1, 3.8, 5.8), 0.9), { width: 288, height: 486 }, [SENDER], false]],

@@ -160,8 +160,21 @@ export function isFound(sheet: Sheet, label: LabelTruth, page: PageTruth, size: 
   if (sheet.turn !== (label.turn + (landscape ? 90 : 0)) % 360) return false;
   const whole = { x: 0, y: 0, ...size };
   if (media && isMediaSize(media, size.width, size.height)) return near(sheet.box, whole);
-  return near(sheet.box, trueBox(label, page, size));
+  if (isOnOwnPaper(label, page, size) && near(sheet.box, whole)) return true;
+  const { ink } = label;
+  return near(sheet.box, trueBox(label, page, size)) || (ink !== undefined && isOnOwnPaper(label, page, size) && near(sheet.box, ink));
 }
+
+/** Paper of one label, too short for a stub: whether its edges or the bounds of all its ink are told, it is the same label. */
+function isOnOwnPaper({ edge }: LabelTruth, { labels }: PageTruth, { width, height }: Size): boolean {
+  return (
+    (edge === 'ink' || edge === 'page') &&
+    labels.length === 1 &&
+    Math.min(width, height) <= OWN.short &&
+    Math.max(width, height) <= OWN.long
+  );
+}
+const OWN = { short: mmToPt(110), long: mmToPt(157) };
 
 function isMostlyOn(box: Box, label: Box): boolean {
   const shared = intersection(box, label);
