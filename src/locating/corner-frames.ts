@@ -1,4 +1,4 @@
-import { bottom, right, union, type Box } from '../geometry/box.js';
+import { bottom, contains, right, union, type Box } from '../geometry/box.js';
 import { INK_LEVEL } from '../reading/ink.js';
 import type { GreyRaster } from '../reading/source.js';
 
@@ -23,7 +23,7 @@ export function cornerFrames(ink: GreyRaster, blobs: readonly Box[]): readonly B
   );
   if (marks.length < 4) return [];
   const [topLefts, topRights, lowLefts, lowRights] = CORNERS.map((corner) => marks.filter((mark) => isMark(ink, mark, corner)));
-  return (topLefts ?? []).flatMap((first) =>
+  const frames = (topLefts ?? []).flatMap((first) =>
     (topRights ?? []).flatMap((second) => {
       if (!isAlike(first, second) || Math.abs(first.y - second.y) > ALIKE || right(second) - first.x < SHORTEST_SIDE) return [];
       return (lowLefts ?? []).flatMap((third): readonly Box[] => {
@@ -35,7 +35,15 @@ export function cornerFrames(ink: GreyRaster, blobs: readonly Box[]): readonly B
       });
     }),
   );
+  return frames.filter(
+    (frame) => !frames.some((other) => other !== frame && contains(frame, other, ALIKE) && haveCornerInCommon(frame, other)),
+  );
 }
+
+/** Marks of several labels in a column or a row make a frame around all of them, too: it begins or ends where one of theirs does. */
+const haveCornerInCommon = (a: Box, b: Box): boolean =>
+  [a.x - b.x, right(a) - right(b)].some((off) => Math.abs(off) <= ALIKE) &&
+  [a.y - b.y, bottom(a) - bottom(b)].some((off) => Math.abs(off) <= ALIKE);
 
 interface Corner {
   /** Whether its level arm is the upper edge of the mark, and its upright one the left edge. */

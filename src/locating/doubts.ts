@@ -1,4 +1,4 @@
-import { contains, grow, intersection, near, union, type Box } from '../geometry/box.js';
+import { bottom, contains, grow, intersection, near, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { linesOf } from '../reading/frames.js';
 import type { Code } from '../reading/source.js';
@@ -78,6 +78,9 @@ export function doubtsOf({ labels, rivals, unsure, unlike, ticked }: Likely, aro
     ...labels
       .filter((each) => isCrossed(each, around))
       .map((each) => ({ why: `other ink crosses the edge of the ${sizeOf(each)}`, answers: [each] })),
+    ...labels
+      .filter((each) => isCutOut(each, around.page))
+      .map((each) => ({ why: `rules go through the ${sizeOf(each)} and on beyond it, as in a form`, answers: [each] })),
     ...(unlike && !cut.includes(unlike) ? [{ why: `the ${sizeOf(unlike)} is unlike the label beside it`, answers: [unlike] }] : []),
   ]);
 }
@@ -100,6 +103,18 @@ function isCrossed({ box, clear }: Judged, { page, blobs }: Omit<Beside, 'units'
       !dividers.some((line) => intersection(line, blob)) &&
       !isScissors(blob),
   );
+}
+
+/** Whether two rules or more go through ink from side to side and on beyond both sides: a piece of something larger, whose own frame goes around it. */
+function isCutOut({ edge, box }: Judged, page: Beside['page']): boolean {
+  if (edge !== 'ink') return false;
+  const through = linesOf(page).filter(({ box: line, level, dashed }) => {
+    if (dashed) return false;
+    const [from, to, at] = level ? [line.x, right(line), line.y] : [line.y, bottom(line), line.x];
+    const [start, end, near, far] = level ? [box.x, right(box), box.y, bottom(box)] : [box.y, bottom(box), box.x, right(box)];
+    return from < start - CROSSED && to > end + CROSSED && at > near + CROSSED && at < far - CROSSED;
+  });
+  return through.length >= 2;
 }
 
 const boxesBut = (labels: readonly Judged[], box: Box): readonly Box[] => labels.map((each) => each.box).filter((each) => each !== box);

@@ -10,7 +10,7 @@ import { pageDividers } from './page-dividers.js';
 import type { Candidate } from './candidate.js';
 import type { Said } from './kind-of-words.js';
 import { fillsMostOf, fillsSize, isLabelSized } from './label-sizes.js';
-import { CLEAR, NEXT_LINE, WITHIN } from './white.js';
+import { CLEAR, NEXT_LINE, WIDER, WITHIN } from './white.js';
 
 /** Ink of one label lies no farther apart, pt (30 mm). */
 const FARTHEST = mmToPt(30);
@@ -95,8 +95,11 @@ export function goesOnWith(
   const ways = ruled ? [ruled === 'level'] : [true, false];
   if ([true, false].every((alongY) => isAlongSide(part, linesOf(page), alongY))) return [];
   const free = freeInk(part, blobs, [...closedUnits(page, blobs), ...others], dividers).filter((blob) => !isFoldMark(blob, page));
+  const inside = blobs.filter((blob) => contains(part, blob, 1));
+  /** Where rules show two sides of a label, what stands beyond clearly more white than is anywhere inside it is none of it. */
+  const widest = (alongY: boolean): number => Math.max(CLEAR, WIDER * widestWhite(part, inside, alongY));
   const isNear = (box: Box, within: number): boolean =>
-    ways.some((alongY) => isInLine(part, box, alongY) && apart(part, box, alongY) <= within);
+    ways.some((alongY) => isInLine(part, box, alongY) && apart(part, box, alongY) <= (ruled ? Math.min(within, widest(alongY)) : within));
   const near = free.filter((blob) => isNear(blob, reach));
   const banners = free.filter((blob) => ways.some((alongY) => isInLine(part, blob, alongY) && isFromSideToSide(part, blob, alongY)));
   if (near.length + banners.length === 0) return [];
@@ -106,7 +109,11 @@ export function goesOnWith(
   const own = blocks.filter((block) => isLabelSized(union([part, block]) ?? part));
   const named = blocks.filter((block) => said(block).names.length > 0);
   const isBehind = (blob: Box): boolean => named.some((block) => intersection(union([part, blob]) ?? part, block) !== undefined);
-  return likely.filter((blob) => own.some((block) => contains(block, blob)) && !isBehind(blob));
+  /** Lines of text that begin far beside the part's column, over more white than is inside a label, are the page's. */
+  const isPages = (block: Box): boolean =>
+    ways.every((alongY) => apart(part, block, alongY) > CLEAR || !isInLine(part, block, alongY)) &&
+    ways.some((alongY) => apart(part, block, alongY) > CLEAR && standsOut(part, block, alongY));
+  return likely.filter((blob) => own.some((block) => contains(block, blob) && !isPages(block)) && !isBehind(blob));
 }
 
 /** The part with the nearest ink beside it, one after the other, until both together fill a known size. */
@@ -131,6 +138,26 @@ function grownAlong(
   }
   return filled;
 }
+
+/** The widest white between the ink of a part, from top to bottom or from left to right, pt. */
+function widestWhite(part: Box, inside: readonly Box[], alongY: boolean): number {
+  const spans = inside
+    .map((blob): readonly [number, number] => (alongY ? [blob.y, bottom(blob)] : [blob.x, right(blob)]))
+    .sort(([a], [b]) => a - b);
+  let [end, white] = [alongY ? part.y : part.x, 0];
+  for (const [from, to] of spans) {
+    white = Math.max(white, from - end);
+    end = Math.max(end, to);
+  }
+  return white;
+}
+
+/** Whether a block goes beyond a part's column, or its row, by more than this share of the part. */
+function standsOut(part: Box, block: Box, alongY: boolean): boolean {
+  const [start, end, from, to] = alongY ? [part.x, right(part), block.x, right(block)] : [part.y, bottom(part), block.y, bottom(block)];
+  return Math.max(start - from, to - end) > BESIDE * (end - start);
+}
+const BESIDE = 0.5;
 
 /** Whether a blob keeps to the width of a part of a label, or to its height. */
 function isInLine(part: Box, blob: Box, alongY: boolean): boolean {

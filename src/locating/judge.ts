@@ -26,6 +26,8 @@ export interface Surroundings {
   readonly words: readonly Word[];
   /** Frames and pictures as large as labels: a code inside one is its own, however near to what is beside it. */
   readonly owners?: readonly Box[];
+  /** Ink as large as labels: one of the same size beside a candidate is another label of the sheet, and has its own codes. */
+  readonly inks?: readonly Box[];
   /** Frames of any size: what stands in one a little way off is not of a label that has its own edges. */
   readonly frames?: readonly Box[];
   /** The page's own size, where a label may fill it. */
@@ -50,8 +52,11 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
   const direction = uniformity(box, around.words);
   const owners = (around.owners ?? []).filter((owner) => distance(owner, box) > 0);
   const frames = edge === 'ink' ? [] : (around.frames ?? []).filter((frame) => distance(frame, box) > APART);
+  const twins = edge === 'ink' ? (around.inks ?? []).filter((ink) => distance(ink, box) > 0 && isOneSize(ink, box)) : [];
   const isOwned = (code: CodeLikeArea): boolean =>
-    owners.some((owner) => contains(owner, code.box, 6)) || frames.some((frame) => contains(frame, code.box, 2));
+    twins.some((twin) => contains(twin, code.box, 6)) ||
+    owners.some((owner) => contains(owner, code.box, 6)) ||
+    frames.some((frame) => contains(frame, code.box, 2));
   const isAside = ({ box: code }: CodeLikeArea): boolean =>
     candidate.ruled === 'level'
       ? code.x >= right(box) || right(code) <= box.x
@@ -75,6 +80,10 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
   ];
   return { ...candidate, score, evidence, ...(clear ? { clear: clear.space } : {}), ...(filling ? { fillsPaper: true } : {}) };
 }
+
+/** Labels of one sheet differ in size by no more than this, pt (1 mm). */
+const ONE_SIZE = mmToPt(1);
+const isOneSize = (a: Box, b: Box): boolean => Math.abs(a.width - b.width) < ONE_SIZE && Math.abs(a.height - b.height) < ONE_SIZE;
 
 const EDGE_WORDS = { page: 'page', frame: 'frame', picture: 'picture', ink: 'ink' } as const;
 

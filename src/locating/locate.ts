@@ -94,6 +94,7 @@ export function judgedOn(
     codes,
     words: page.words(),
     owners: owners.map(({ box }) => box),
+    inks: gathered.filter(({ edge, box, codes: own }) => edge === 'ink' && own.length > 0 && isLabelSized(box)).map(({ box }) => box),
     frames: framesOf(page).map(({ box }) => box),
     paper: page,
   };

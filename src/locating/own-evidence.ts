@@ -22,7 +22,7 @@ export function isLikeLabel(label: SaidCandidate, codes: readonly Code[] | undef
     (label.declares !== true || (codes ?? []).some(isTrackingLike)) &&
     (label.codes.length > 0 || (codes ?? []).length > 0) &&
     speaksAgainst(label, facts, codes) === undefined &&
-    (label.said.labelWords >= 2 ||
+    ((label.said.labelWords >= 2 && (label.edge !== 'ink' || (codes ?? []).some(isLongNumber))) ||
       label.said.characters < WRITING ||
       !isMatrixAlone(label) ||
       isParcelsMatrix(label, codes, facts.phrases)) &&
@@ -34,7 +34,8 @@ export function isLikeLabel(label: SaidCandidate, codes: readonly Code[] | undef
 }
 
 /** Whether a candidate has no row of bars: a code to show at a counter stands below an address, too, but not below two. */
-const isMatrixAlone = ({ codes }: SaidCandidate): boolean => codes.length > 0 && codes.every(({ kind }) => kind === 'matrix');
+export const isMatrixAlone = ({ codes }: Pick<SaidCandidate, 'codes'>): boolean =>
+  codes.length > 0 && codes.every(({ kind }) => kind === 'matrix');
 
 /** Whether a candidate is all that its page holds: then the page's size is no evidence, for whatever is printed on a roll of labels has it. */
 const isAlone = ({ box, edge }: SaidCandidate, blobs: readonly Box[]): boolean =>

@@ -24,6 +24,9 @@ const ON_LINE = 3;
 const TOUCHING = 7;
 const SIGN = { high: 24, beyond: 30 };
 
+/** A line reaches the paper's edge to this much, pt (2 mm). */
+const AT_EDGE = mmToPt(2);
+
 const cache = new WeakMap<SourcePage, readonly Box[]>();
 
 /**
@@ -47,7 +50,7 @@ function findDividers(page: SourcePage): readonly Box[] {
     level
       ? box.x <= EDGE_TO_EDGE && right(box) >= page.width - EDGE_TO_EDGE
       : box.y <= EDGE_TO_EDGE && bottom(box) >= page.height - EDGE_TO_EDGE;
-  const whole = lines.filter(isWhole);
+  const whole = withoutOwnRules(lines.filter(isWhole), linesOf(page), page);
   const stepped = page.skew === 0 ? [] : joined(lines.filter((line) => !line.dashed && !whole.includes(line))).filter(isWhole);
   const dashed = [true, false].flatMap((level) =>
     inLine(lines.filter((line) => line.dashed && line.level === level && !whole.includes(line))).flatMap((parts) => {
@@ -62,6 +65,25 @@ function findDividers(page: SourcePage): readonly Box[] {
     (line) => isWhole(line) && !seen.some(({ box, level }) => level === line.level && near(box, line.box, ON_LINE)),
   );
   return [...[...whole, ...stepped, ...dashed, ...pale].map(({ box, level }) => withSigns(box, level, page)), ...runningLines(page)];
+}
+
+/**
+ * Labels as wide as their page have rules from edge to edge of their own: where a line to cut along or one that reaches the paper's edges divides the page, those that end together a
+ * little way off the edges divide nothing.
+ */
+function withoutOwnRules(whole: readonly RuledLine[], lines: readonly RuledLine[], page: SourcePage): readonly RuledLine[] {
+  const ends = ({ box, level }: RuledLine): readonly [number, number] =>
+    level ? [box.x, page.width - right(box)] : [box.y, page.height - bottom(box)];
+  const isAtEdges = (line: RuledLine): boolean => ends(line).every((end) => end <= AT_EDGE);
+  const parts = lines.filter((line) => isAtEdges(line) || (line.dashed && whole.includes(line)));
+  const isAlike = (a: RuledLine, b: RuledLine): boolean =>
+    a.level === b.level && ends(a).every((end, at) => Math.abs(end - (ends(b)[at] ?? NaN)) <= ON_LINE);
+  const isOwn = (line: RuledLine): boolean =>
+    !line.dashed &&
+    !isAtEdges(line) &&
+    parts.some(({ level }) => level === line.level) &&
+    whole.some((other) => other !== line && !other.dashed && isAlike(line, other));
+  return whole.filter((line) => !isOwn(line));
 }
 
 /** On a page that was straightened a rule may still go down by a row of pixels here and there: the parts of one that overlap along it as one. */

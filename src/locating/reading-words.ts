@@ -70,7 +70,7 @@ async function rereadDoubtful(
   survey: (read: ReadPictures) => Promise<Survey>,
 ): Promise<Survey> {
   const [label, other] = seen.candidates;
-  if (!label || other || label.edge === 'ink' || label.edge === 'page' || !isWholeLabel(label)) return seen;
+  if (!label || other || label.edge === 'ink' || label.edge === 'page') return seen;
   const phrases = phrasesOf([...page.words(), ...read.words]);
   if (saidIn(phrases, label.box).characters >= WRITING || read.boxes.some((box) => intersection(box, label.box))) return seen;
   const codes = await readCodes(label.box);

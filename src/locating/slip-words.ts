@@ -229,4 +229,8 @@ export const PACKING_SLIP: readonly string[] = [
   'innholdsliste',
   'innehallslista',
   'contents list',
+  'senarai bungkusan',
+  'senarai pembungkusan',
+  'daftar kemasan',
+  'daftar isi paket',
 ];

@@ -17,7 +17,7 @@ import { littleOfLabel } from './little-of-label.js';
 import { outdoneLabel } from './larger-copy.js';
 import { namedPage, type All } from './named-page.js';
 import { ontoOwnPaper } from './own-paper.js';
-import { hasOwn, isLikeLabel } from './own-evidence.js';
+import { hasOwn, isLikeLabel, isMatrixAlone } from './own-evidence.js';
 import { hasItems } from './item-rows.js';
 import type { PageFacts, ReadCodes, ReadPictures, SaidCandidate } from './page-facts.js';
 import { pageDividers } from './page-dividers.js';
@@ -181,7 +181,14 @@ function allAnswers(labels: readonly Judged[], doubts: readonly Doubt[]): readon
 /** Codes are read only where they decide: more than one answer, a page that says it is something else, nothing written. */
 async function weigh(label: Likely, inDoubt: boolean, readCodes: ReadCodes): Promise<Likeliest> {
   const cheap = strengthOf(label, label.said, undefined);
-  if (!inDoubt && hasOwn(label, undefined) && label.codes.length > 0 && cheap >= LABEL && label.said.characters >= WRITING)
+  if (
+    !inDoubt &&
+    hasOwn(label, undefined) &&
+    label.codes.length > 0 &&
+    !(label.edge === 'ink' && isMatrixAlone(label)) &&
+    cheap >= LABEL &&
+    label.said.characters >= WRITING
+  )
     return { label, strength: cheap, codes: undefined };
   const codes = await readCodes(label.box);
   return { label, strength: strengthOf(label, label.said, codes), codes };
