@@ -3,7 +3,17 @@ import { join } from 'node:path';
 import type { Truth } from './kit/page.js';
 
 export type { LabelTruth, PageTruth, Truth } from './kit/page.js';
-export const HALVES = ['tuning', 'unseen', 'fresh', 'second-sight', 'third-sight', 'fourth-sight', 'fifth-sight', 'sixth-sight'] as const;
+export const HALVES = [
+  'tuning',
+  'unseen',
+  'fresh',
+  'second-sight',
+  'third-sight',
+  'fourth-sight',
+  'fifth-sight',
+  'sixth-sight',
+  'seventh-sight',
+] as const;
 export type Half = (typeof HALVES)[number];
 
 export interface ForeignFile {

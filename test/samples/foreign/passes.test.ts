@@ -40,6 +40,9 @@ interface Figures {
  * Three of these documents were taken out again, for names of real services stood on them; without them both together were 106 of 195: most had an address that was not known as one.
  * Of the 7 wrong now all print their label whole: three with a title that stands above it, three as all of their paper or as all of their ink, where the truth has the other, one with
  * its stub.
+ * The seventh-sight part was drawn by another mind again, for the desk of an ordinary shop (the files that begin with r): at first sight r01 to r14 gave 31 of 39 found, 8 held,
+ * none wrong, 16 of 16 pages without a label kept; r15 to r29 35 of 49 found, 11 held, 3 lost and wrong (unframed labels on long paper of their own, whose box is the ink), 15 of 15 kept;
+ * r30 to r43 31 of 33 found, 2 held, 13 of 13 kept.
  */
 const FIGURES: Readonly<Record<string, Figures>> = {
   't01-browser-slip': { found: 15, kinds: '15 of 15' },
@@ -231,6 +234,49 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   'n43-fed-any-way': { found: 3 },
   'n44-lying-on-letter': { found: 3 },
   'n45-papers-of-the-post-none': { found: 0, kinds: '3 of 3' },
+  'r01-label-alone': { found: 3 },
+  'r02-fold-here': { found: 3 },
+  'r03-steps-below-fold': { found: 3 },
+  'r04-four-quarters': { found: 0, held: 3 },
+  'r05-posting-record': { found: 3 },
+  'r06-label-then-note': { found: 2, kinds: '2 of 2' },
+  'r07-two-on-lying-page': { found: 5 },
+  'r08-under-tax-invoice': { found: 3 },
+  'r09-integrated': { found: 3, kinds: '3 of 3' },
+  'r10-bilingual': { found: 0, held: 2, kinds: '1 of 1' },
+  'r11-mailed-return': { found: 0, held: 3 },
+  'r12-beside-costs': { found: 3 },
+  'r13-receipt-below': { found: 3 },
+  'r14-none': { found: 0, kinds: '1 of 4' },
+  'r15-two-peel-offs': { found: 2, held: 4, kinds: '2 of 4' },
+  'r16-return-letter': { found: 3, kinds: '3 of 3' },
+  'r17-lying-paper': { found: 3 },
+  'r18-letter-labels': { found: 0, held: 4 },
+  'r19-quarter-fed-turned': { found: 3 },
+  'r20-half-sheets': { found: 5 },
+  'r21-long-paper': { found: 0, wrong: 3 },
+  'r22-lying-a5': { found: 2 },
+  'r23-with-declaration': { found: 3 },
+  'r24-four-places': { found: 5 },
+  'r25-browser-page': { found: 3 },
+  'r26-below-invoice': { found: 3 },
+  'r27-paper-with-tab': { found: 3, kinds: '0 of 3' },
+  'r28-order-mail': { found: 0, held: 3, kinds: '0 of 3' },
+  'r29-none': { found: 0, kinds: '4 of 4' },
+  'r30-carton-paper': { found: 2 },
+  'r31-slip-below': { found: 3, kinds: '3 of 3' },
+  'r32-return-mail': { found: 2, kinds: '2 of 2' },
+  'r33-steps-under-lying': { found: 3 },
+  'r34-letter-with-corner': { found: 0, held: 2 },
+  'r35-picture-opened': { found: 2 },
+  'r36-morning-in-one': { found: 3, kinds: '0 of 3' },
+  'r37-customer-copy': { found: 3 },
+  'r38-a5-with-receipt': { found: 3 },
+  'r39-letter-box-parcel': { found: 2 },
+  'r40-half-letter-abroad': { found: 2 },
+  'r41-beside-order': { found: 3, kinds: '3 of 3' },
+  'r42-fed-lying': { found: 3 },
+  'r43-none': { found: 0, kinds: '2 of 2' },
 };
 
 const totals = new Map<Half, Tally[]>();
@@ -257,7 +303,9 @@ describe.each(HALVES)('labels of other producers, %s part', (half) => {
     expect(layouts.filter((layout) => !(layout in FIGURES))).toEqual([]);
     const pages = files.flatMap(({ truth }) => truth.pages);
     expect(pages.filter(({ labels }) => labels.length > 0).length).toBeGreaterThanOrEqual(
-      { 'second-sight': 120, 'third-sight': 110, 'fourth-sight': 130, 'fifth-sight': 200, 'sixth-sight': 150 }[half as string] ?? 150,
+      { 'second-sight': 120, 'third-sight': 110, 'fourth-sight': 130, 'fifth-sight': 200, 'sixth-sight': 150, 'seventh-sight': 100 }[
+        half as string
+      ] ?? 150,
     );
     expect(pages.filter(({ labels }) => labels.length === 0).length).toBeGreaterThanOrEqual(30);
   });

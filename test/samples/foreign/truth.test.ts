@@ -24,19 +24,26 @@ const SIZES: Partial<Record<Half, readonly [number, number]>> = {
   'fourth-sight': [25, 200],
   'fifth-sight': [28, 220],
   'sixth-sight': [60, 150],
+  'seventh-sight': [38, 100],
 };
 const DPI = 150;
 
-/** Names of the sixth part, whose drawing code is Python. */
-const SIXTH = JSON.parse(textOf('test/samples/foreign/designs-sixth/j_words.json')) as {
+interface Names {
   readonly carriers: readonly string[];
   readonly shops: Readonly<Record<string, readonly string[]>>;
   readonly people: Readonly<Record<string, readonly (readonly string[])[]>>;
-};
-const SIXTH_NAMES = [
-  ...SIXTH.carriers,
-  ...[...Object.values(SIXTH.shops), ...Object.values(SIXTH.people).flat()].flatMap(([name]) => name ?? []),
-];
+}
+
+/** Names of the parts whose drawing code is Python: carriers, shops and the first line of each address. */
+const WRITTEN_NAMES = ['designs-sixth/j_words.json', 'designs-seventh/r_words.json']
+  .map((path) => JSON.parse(textOf(`test/samples/foreign/${path}`)) as Names)
+  .flatMap(({ carriers, shops, people }) => [
+    ...carriers,
+    ...Object.values(shops).flatMap(([name]) => name ?? []),
+    ...Object.values(people)
+      .flat()
+      .flatMap(([name]) => name ?? []),
+  ]);
 
 /** Sides of a box along which nothing is printed within 1 pt inside. */
 function emptySides(file: ForeignFile, page: number, { box }: LabelTruth): string[] {
@@ -111,7 +118,7 @@ describe('samples of foreign producers', () => {
   it('are unknown to the program and its recipes', () => {
     const words = [
       ...CARRIERS,
-      ...SIXTH_NAMES,
+      ...WRITTEN_NAMES,
       ...[TUNING, UNSEEN, FRESH, SECOND, THIRD, FOURTH, FIFTH].flatMap((each) => [...each.shops, ...each.people, ...each.marks]),
     ];
     const found = [...filesUnder('src'), ...filesUnder('recipes')].flatMap((path) => {

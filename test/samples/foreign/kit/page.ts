@@ -48,7 +48,9 @@ export type Producer =
   | 'skia'
   | 'pdf-lib'
   | 'gofpdf'
-  | 'pdfmake';
+  | 'pdfmake'
+  | 'rsvg'
+  | 'inkscape';
 export type Kind =
   'label' | 'return-label' | 'packing-slip' | 'customs' | 'instructions' | 'invoice' | 'advert' | 'blank' | 'pick-list' | 'other';
 export type Edge = 'frame' | 'cut' | 'picture' | 'ink' | 'page';
@@ -117,7 +119,8 @@ export interface PageTruth {
   readonly labels: readonly LabelTruth[];
   readonly slip?: Box;
 }
-export type Half = 'tuning' | 'unseen' | 'fresh' | 'second-sight' | 'third-sight' | 'fourth-sight' | 'fifth-sight' | 'sixth-sight';
+export type Half =
+  'tuning' | 'unseen' | 'fresh' | 'second-sight' | 'third-sight' | 'fourth-sight' | 'fifth-sight' | 'sixth-sight' | 'seventh-sight';
 export interface Truth {
   readonly producer: Producer;
   readonly layout: string;
