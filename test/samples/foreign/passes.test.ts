@@ -43,6 +43,7 @@ interface Figures {
  * The seventh-sight part was drawn by another mind again, for the desk of an ordinary shop (the files that begin with r): at first sight r01 to r14 gave 31 of 39 found, 8 held,
  * none wrong, 16 of 16 pages without a label kept; r15 to r29 35 of 49 found, 11 held, 3 lost and wrong (unframed labels on long paper of their own, whose box is the ink), 15 of 15 kept;
  * r30 to r43 31 of 33 found, 2 held, 13 of 13 kept; r44 to r54 23 of 31 found, 8 held, 5 of 7 kept: a sheet to drop a parcel off with and a certificate were taken for labels.
+ * r55 to r63 18 of 23 found, 5 held, 6 of 8 kept: another such sheet, and a paper about a pickup.
  */
 const FIGURES: Readonly<Record<string, Figures>> = {
   't01-browser-slip': { found: 15, kinds: '15 of 15' },
@@ -288,6 +289,15 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   'r52-quarters': { found: 0, held: 6 },
   'r53-foot-of-letter': { found: 2 },
   'r54-none': { found: 0, wrong: 2, mistaken: 2 },
+  'r55-right-half': { found: 3 },
+  'r56-note-around': { found: 2 },
+  'r57-back-and-how': { found: 2, kinds: '0 of 2' },
+  'r58-over-tax-invoice': { found: 3 },
+  'r59-between-columns': { found: 2 },
+  'r60-quarter': { found: 0, held: 3 },
+  'r61-half-letter': { found: 1, held: 2, kinds: '1 of 3' },
+  'r62-thirds': { found: 5 },
+  'r63-none': { found: 0, wrong: 2, mistaken: 2 },
 };
 
 const totals = new Map<Half, Tally[]>();
