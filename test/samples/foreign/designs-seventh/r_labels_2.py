@@ -11,7 +11,7 @@ def pemmiskar(pad, w, h, to, n, back=False):
     pad.rect(0, 0, 2.5, h, "#000000")
     pad.rect(0, h - 2.5, w, 2.5, "#000000")
     pad.text(10, 20, "PEMMISKAR", "NB", 20)
-    pad.text(w, 14, "RETURN" if back else "NEXT WORKING DAY", "NB", 12, "r")
+    pad.text(w, 14, "RETURN" if back else "BRINDER ONE", "NB", 12, "r")
     pad.text(w, 24, f"Consignment {n:05d}/55501", "N", 7.5, "r")
     for k, (head, value) in enumerate([("Parcel", "1 of 1"), ("Weight", f"{n % 8 + 1}.{n % 9}kg"), ("Route", f"{n % 50 + 10}")]):
         pad.box(10 + 62 * k, 30, 60, 26, 0.5)
@@ -38,7 +38,7 @@ def stranfelk(pad, w, h, to, n):
     pad.lines(0, 10, S["us"], "C", 7.5, 9)
     pad.code(w - 100, 0, "qr", f"STRF{n:06d}|{to[-1]}|00.00 SAMPLE POSTAGE|NOT VALID", dots=3, align="r", truth=False)
     pad.lines(w - 94, 10, ["STRANFELK", "POSTAGE SAMPLE", f"$04.{n % 90 + 10}0", f"02/{n % 27 + 1:02d}/26  97999"], "CB", 8, 11)
-    pad.text(0, 62, "ORLO ONE PRICE", "HB", 14)
+    pad.text(0, 62, "ORLO VANTRIL", "HB", 14)
     pad.line(0, 70, w, 70, 0.8)
     pad.lines(120, 98, [each.upper() for each in to], "C", 12, 15, fit=w - 124)
     pad.code(120, 168, "four-state", "DAFTTFADDATFADFTAAFDTFDAFTDAFTTADFADTFATDFDATFATD", dots=3, truth=False)

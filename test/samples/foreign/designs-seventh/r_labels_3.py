@@ -43,7 +43,7 @@ def calderwend(pad, w, h, to, n):
     pad.text(30, 46, "C", "TB", 50, "c")
     pad.code(70, 2, "datamatrix", f"CALD{n:06d}|POSTAGE 0|SAMPLE|97999", dots=4, truth=False)
     pad.lines(w - 2, 12, ["CALDERWEND", "Postage account 0555", f"Feb {n % 27 + 1}, 2026", f"{n % 12 + 1} oz  zone {n % 7 + 1}"], "T", 9, 12, align="r")
-    pad.image(0, 64, w, 22, logo("advance parcel", "OB", 60, slant=0.8, invert=True).resize((1200, 96)))
+    pad.image(0, 64, w, 22, logo("calder plint", "OB", 60, slant=0.8, invert=True).resize((1200, 96)))
     pad.lines(0, 102, S["us"], "T", 8.5, 10)
     pad.text(w, 102, "no signature needed", "T", 8, "r")
     pad.lines(60, 152, to, "T", 13, 15, fit=w - 62)

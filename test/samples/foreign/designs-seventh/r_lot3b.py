@@ -26,7 +26,7 @@ def return_mail():
 def picture_opened():
     """A label picture opened in the browser and printed."""
     pages = []
-    for n, (to, service) in enumerate([(P["gb"][1], "2-4 days"), (P["gb"][0], "NEXT DAY")], 66):
+    for n, (to, service) in enumerate([(P["gb"][1], "2-4 days"), (P["gb"][0], "BIR 1")], 66):
         picture, codes = pixels(three.birchanter, 288, 432, to, n, service, inset=8)
         pages.append(page("label", A4, f'<div data-part="0" style="position:absolute;left:36pt;top:36pt">{image(picture, "display:block;width:288pt;height:432pt")}</div>', ("label", "frame", 0, codes)))
     document("r35-picture-opened-1", "chromium", pages)
