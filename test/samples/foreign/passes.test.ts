@@ -44,6 +44,7 @@ interface Figures {
  * none wrong, 16 of 16 pages without a label kept; r15 to r29 35 of 49 found, 11 held, 3 lost and wrong (unframed labels on long paper of their own, whose box is the ink), 15 of 15 kept;
  * r30 to r43 31 of 33 found, 2 held, 13 of 13 kept; r44 to r54 23 of 31 found, 8 held, 5 of 7 kept: a sheet to drop a parcel off with and a certificate were taken for labels.
  * r55 to r63 18 of 23 found, 5 held, 6 of 8 kept: another such sheet, and a paper about a pickup.
+ * r64 to r69 14 of 14 found, 7 of 8 kept: a collection that is booked.
  */
 const FIGURES: Readonly<Record<string, Figures>> = {
   't01-browser-slip': { found: 15, kinds: '15 of 15' },
@@ -298,6 +299,12 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   'r61-half-letter': { found: 1, held: 2, kinds: '1 of 3' },
   'r62-thirds': { found: 5 },
   'r63-none': { found: 0, wrong: 2, mistaken: 2 },
+  'r64-beside-long-text': { found: 3 },
+  'r65-with-page-line': { found: 3 },
+  'r66-label-then-record': { found: 2 },
+  'r67-in-a-card': { found: 3 },
+  'r68-order-left': { found: 3 },
+  'r69-none': { found: 0, wrong: 1, mistaken: 1 },
 };
 
 const totals = new Map<Half, Tally[]>();
