@@ -45,6 +45,7 @@ interface Figures {
  * r30 to r43 31 of 33 found, 2 held, 13 of 13 kept; r44 to r54 23 of 31 found, 8 held, 5 of 7 kept: a sheet to drop a parcel off with and a certificate were taken for labels.
  * r55 to r63 18 of 23 found, 5 held, 6 of 8 kept: another such sheet, and a paper about a pickup.
  * r64 to r69 14 of 14 found, 7 of 8 kept: a collection that is booked.
+ * r70 to r72 5 of 6 found, 1 held, 10 of 12 kept: an order's details and a proof of a loan.
  */
 const FIGURES: Readonly<Record<string, Figures>> = {
   't01-browser-slip': { found: 15, kinds: '15 of 15' },
@@ -305,6 +306,9 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   'r67-in-a-card': { found: 3 },
   'r68-order-left': { found: 3 },
   'r69-none': { found: 0, wrong: 1, mistaken: 1 },
+  'r70-quarter-french': { found: 2, held: 1 },
+  'r71-any-corner': { found: 3 },
+  'r72-none': { found: 0, wrong: 2, mistaken: 2 },
 };
 
 const totals = new Map<Half, Tally[]>();
