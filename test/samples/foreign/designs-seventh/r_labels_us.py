@@ -2,7 +2,7 @@
 
 from PIL import Image, ImageDraw, ImageFont
 
-from r_codes import DOT, maxicode
+from r_codes import maxicode
 from r_pad import WORDS, font_file
 
 VOID = "SAMPLE - NOT VALID FOR CARRIAGE"
@@ -77,7 +77,7 @@ def drofelin(pad, w, h, to, n, service="FELLAR", billing="P/P"):
     number = f"1D55501{n % 90 + 10}03{7000 + n}{n * 37 % 10000:04d}"
     pad.code(w / 2, 255, "code128", number, 82, 3, "c")
     pad.rect(0, 345, w, 7, "#000000")
-    pad.lines(2, 362, [f"BILLING: {billing}", f"DESC: CERAMIC GOODS", f"REF 1: {n}-SAMPLE", VOID], "N", 8.5, 9.5)
+    pad.lines(2, 362, [f"BILLING: {billing}", "DESC: CERAMIC GOODS", f"REF 1: {n}-SAMPLE", VOID], "N", 8.5, 9.5)
     pad.text(2, h - 2, f"QXL 26.01.{n % 28 + 1:02d}   ZT45 {n % 80}.0A 02/2026*", "N", 5.5)
     pad.text(w - 4, h - 2, "TM", "N", 5, "r")
 
@@ -85,7 +85,7 @@ def drofelin(pad, w, h, to, n, service="FELLAR", billing="P/P"):
 def quendrast(pad, w, h, to, n, service="VELTRO 2", sort="XH OHIA"):
     """An express carrier: origin lines in small capitals, a wide stacked code, number and day in heavy type, a ladder at the side."""
     pad.box(0, 0, w, h, 0.75)
-    pad.lines(6, 11, [f"ORIGIN ID:PDXA  (503) 555-0119", *[each.upper() for each in FROM["us"]], "UNITED STATES US"], "S", 6.8, 7.6)
+    pad.lines(6, 11, ["ORIGIN ID:PDXA  (503) 555-0119", *[each.upper() for each in FROM["us"]], "UNITED STATES US"], "S", 6.8, 7.6)
     pad.line(150, 0, 150, 48, 0.75)
     pad.lines(155, 11, [f"SHIP DATE: {n % 27 + 1:02d}FEB26", f"ACTWGT: {n % 30}.{n % 9}0 LB", f"SYS: {1100 + n}/WSXX3600", f"DIMS: {n % 9 + 8}x9x6 IN", "BILL SENDER"], "S", 6.8, 7.6)
     pad.line(0, 48, w, 48, 0.75)

@@ -2,7 +2,6 @@
 
 import r_markup
 from r_build import document
-
 from r_markup import code, esc, page
 from r_pad import WORDS, Pad
 
