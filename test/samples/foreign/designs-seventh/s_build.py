@@ -22,7 +22,7 @@ def grey(pdf, page, dpi=DPI):
         return np.asarray(Image.open(out + ".pgm")).copy()
 
 
-def bounds(pixels, dpi=DPI, level=215):
+def bounds(pixels, dpi=DPI, level=240):
     ys, xs = np.where(pixels < level)
     if not len(ys):
         raise ValueError("nothing is drawn")
