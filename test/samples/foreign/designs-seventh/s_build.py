@@ -124,7 +124,7 @@ def scanned(path, truths, scan):
             if store == "g4":
                 picture.point(lambda v: 255 if v > 140 else 0).convert("1").save(file, compression="group4", dpi=(dpi, dpi))
             else:
-                picture.save(file, quality=store, dpi=(dpi, dpi))
+                picture.save(file, quality=store, optimize=True, progressive=True, dpi=(dpi, dpi))
             parts.append(file + ".pdf")
             with open(parts[-1], "wb") as out:
                 out.write(img2pdf.convert(file, layout_fun=img2pdf.get_layout_fun((w, h))))

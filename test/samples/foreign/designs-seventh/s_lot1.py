@@ -182,7 +182,7 @@ SN = [
 
 def s10(folder):
     pages = [Page("label", *A4, [Part("label", put(ouest, o, 105, 60)), lay(receipt, o, i)]) for i, o in enumerate(SN)]
-    scan = lambda i: (150, (1.6, -2.4, 0.7)[i], paper(40 + i, noise=4, shade=22 * i, edge=0.012 if i == 1 else 0, folds=(0.5,) if i else ()), 34)
+    scan = lambda i: (150, (1.6, -2.4, 0.7)[i], paper(40 + i, noise=2.5, shade=22 * i, edge=0.012 if i == 1 else 0, folds=(0.5,) if i else ()), 30)
     document(folder, "s10-counter-scan-1", "scan-jpeg", lambda: Raw(words="outlines"), pages, scan)
 
 
@@ -208,7 +208,7 @@ TR = [
 
 def s12(folder):
     pages = [Page("other", *A4, [lay(drop_sheet)])] + [Page("label", *A4, [Part("label", put(turk, o, 40 + 200 * i, 60))]) for i, o in enumerate(TR)]
-    scan = lambda i: (150, (0, 1.1, -2.8)[i], paper(90 + i, noise=3, phone=True, tone=232, blur=0.8), 36)
+    scan = lambda i: (150, (0, 1.1, -2.8)[i], paper(90 + i, noise=2, phone=True, tone=232, blur=0.8), 32)
     document(folder, "s12-phone-shade-1", "scan-shade", lambda: Raw(words="embedded"), pages, scan)
 
 

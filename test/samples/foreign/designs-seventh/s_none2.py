@@ -154,7 +154,7 @@ def s26(folder):
     scan = lambda i: (150, (1.2, -0.8)[i], paper(160 + i, noise=3, shade=10, tone=240), 32)
     document(folder, "s26-none-4", "scan-jpeg", lambda: Raw(), [one("other", 419.53, 297.64, notice), one("other", *LETTER, fair)], scan)
     html_document(folder, "s26-none-5", "", [("other", MAIL % svg("qr", "PAY-OD-118-2213", 1), None, None, []), ("invoice", PROFORMA % svg("code128", "PF-2026-118", 0.375, 12), None, None, [])])
-    document(folder, "s26-none-6", "img2pdf", lambda: Pixels(150, "L", 60), [one("customs", 595.28, 841.89, lambda: __import__("s_papers2").cn_form({"from": ["Radionica Šljiva", "Probna 4", "Sarajevo"], "to": ["Jernej Vzorčnik", "Pri Primeru 7", "4260 Bled"], "what": "džem", "kg": "0,6 kg", "value": "12 EUR"})), one("advert", *LETTER, lambda: __import__("s_none1").advert())])
+    document(folder, "s26-none-6", "img2pdf", lambda: Pixels(150, "L", 35), [one("customs", 595.28, 841.89, lambda: __import__("s_papers2").cn_form({"from": ["Radionica Šljiva", "Probna 4", "Sarajevo"], "to": ["Jernej Vzorčnik", "Pri Primeru 7", "4260 Bled"], "what": "džem", "kg": "0,6 kg", "value": "12 EUR"})), one("advert", *LETTER, lambda: __import__("s_none1").advert())])
 
 
 if __name__ == "__main__":

@@ -182,7 +182,7 @@ class Pixels:
             for i, (_, picture) in enumerate(self.pages):
                 jpeg = self.quality is not None
                 files.append(os.path.join(folder, f"{i}.{'jpg' if jpeg else 'png'}"))
-                picture.save(files[-1], **({"quality": self.quality} if jpeg else {}))
+                picture.save(files[-1], **({"quality": self.quality, "optimize": True, "progressive": True} if jpeg else {}))
             sizes = [size for size, _ in self.pages]
             made = []
             for file, (w, h) in zip(files, sizes):
