@@ -84,7 +84,8 @@ def document(folder, name, producer, writer, pages, scan=None):
                 alone.page(whole(each.parts, i), each.w, each.h, **each.more)
                 file = os.path.join(temp, "a.pdf")
                 alone.save(file)
-                ink = bounds(grey(file, 1))
+                lossy = getattr(alone, "quality", None) is not None
+                ink = bounds(grey(file, 1), level=160 if lossy else 240)
                 if part.role == "slip":
                     truth["slip"] = ink
                     continue

@@ -66,7 +66,7 @@ def bilingual(o):
 def greek(o):
     """A third of a sheet: rules only, 555 by 245."""
     k = Ink()
-    k.rect(0, 0, 555, 22, fill=True, g=0.88)
+    k.rect(0, 0, 555, 22, fill=True, g=0.82)
     k.text(6, 16, "Γιαλτέρμο", 14, "DB")
     k.text(180, 15, "ΔΕΙΓΜΑ – δεν ισχύει για μεταφορά", 8.5, "D")
     k.text(549, 15, o["date"], 9, "D", a="r")
