@@ -8,6 +8,7 @@ export type Producer =
   | 'ghostscript'
   | 'libreoffice'
   | 'img2pdf'
+  | 'hand-written'
   | 'tiff2pdf'
   | 'groff'
   | 'scan-jpeg'
