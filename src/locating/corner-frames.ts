@@ -36,7 +36,7 @@ export function cornerFrames(ink: GreyRaster, blobs: readonly Box[]): readonly B
     }),
   );
   return frames.filter(
-    (frame) => !frames.some((other) => other !== frame && contains(frame, other, ALIKE) && haveCornerInCommon(frame, other)),
+    (frame) => !frames.some((other) => contains(frame, other, ALIKE) && !contains(other, frame, ALIKE) && haveCornerInCommon(frame, other)),
   );
 }
 

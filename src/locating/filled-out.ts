@@ -8,12 +8,15 @@ import { HAIR } from './gather.js';
 import { merge } from './ink-groups.js';
 import { pageDividers } from './page-dividers.js';
 import type { Candidate } from './candidate.js';
-import type { Said } from './kind-of-words.js';
-import { fillsMostOf, fillsSize, isLabelSized } from './label-sizes.js';
+import { STEPS, type Said } from './kind-of-words.js';
+import { fillsMostOf, fillsSize, isLabelSized, isSmallPaper } from './label-sizes.js';
 import { CLEAR, NEXT_LINE, WIDER, WITHIN } from './white.js';
 
 /** Ink of one label lies no farther apart, pt (30 mm). */
 const FARTHEST = mmToPt(30);
+
+/** Lines of a list of steps stand no farther apart, pt (8 mm). */
+const LIST_LINE = mmToPt(8);
 
 /** A rule along a side ends where the side does, to this much, pt. */
 const ENDS = 2.5;
@@ -106,14 +109,21 @@ export function goesOnWith(
   const blocks = merge(free, NEXT_LINE, dividers);
   const crossed = blocks.filter((block) => isNear(block, CLEAR) && banners.some((blob) => contains(block, blob)));
   const likely = free.filter((blob) => (near.includes(blob) || crossed.some((block) => contains(block, blob))) && !isParted(blob));
-  const own = blocks.filter((block) => isLabelSized(union([part, block]) ?? part));
+  const own = blocks.filter((block) => {
+    const both = union([part, block]) ?? part;
+    return isLabelSized(both) || (isSmallPaper(both) && isNear(block, CLEAR));
+  });
+  const lists = merge(free, LIST_LINE, dividers).filter((list) => said(list).names.some(({ words }) => words === STEPS));
   const named = blocks.filter((block) => said(block).names.length > 0);
   const isBehind = (blob: Box): boolean => named.some((block) => intersection(union([part, blob]) ?? part, block) !== undefined);
   /** Lines of text that begin far beside the part's column, over more white than is inside a label, are the page's. */
   const isPages = (block: Box): boolean =>
     ways.every((alongY) => apart(part, block, alongY) > CLEAR || !isInLine(part, block, alongY)) &&
     ways.some((alongY) => apart(part, block, alongY) > CLEAR && standsOut(part, block, alongY));
-  return likely.filter((blob) => own.some((block) => contains(block, blob) && !isPages(block)) && !isBehind(blob));
+  return likely.filter(
+    (blob) =>
+      own.some((block) => contains(block, blob) && !isPages(block)) && !isBehind(blob) && !lists.some((list) => contains(list, blob)),
+  );
 }
 
 /** The part with the nearest ink beside it, one after the other, until both together fill a known size. */

@@ -5,7 +5,7 @@ import { LINEAR } from '../reading/codes.js';
 import type { Code } from '../reading/source.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { hasItems, listsItems } from './item-rows.js';
-import { isWholeLabel } from './label-sizes.js';
+import { isLabelSized, isWholeLabel } from './label-sizes.js';
 import type { SaidCandidate } from './page-facts.js';
 import { addressesOn } from './speaks-against.js';
 import { isLongNumber } from './strength.js';
@@ -16,14 +16,14 @@ const BARS = { long: mmToPt(28), high: mmToPt(9) };
 const NUMBER = /[A-Z0-9]{10,}/g;
 
 /**
- * Whether a candidate is a parcel's by all but its words, in whatever language they are: a frame or a picture of a label's size, sender and receiver, bars
+ * Whether a candidate is a parcel's by all but its words, in whatever language they are: a frame or a picture of a label's size, or a frame with a second code in it, sender and receiver, bars
  * that say a number longer than those of orders, no name of something else and no items.
  */
 export function isParcels(label: SaidCandidate, read: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {
   const { edge, codes } = label;
   return (
     (edge === 'frame' || edge === 'picture') &&
-    isWholeLabel(label) &&
+    (isWholeLabel(label) || (edge === 'frame' && isLabelSized(label.box) && (codes.length > 1 || (read ?? []).length > 1))) &&
     codes.some(({ kind, box: { width, height } }) => {
       const [high, long] = [Math.min(width, height), Math.max(width, height)];
       return kind === 'linear' && long >= BARS.long && high >= BARS.high;

@@ -61,6 +61,8 @@ export function said(phrases: readonly Phrase[]): Said {
       if (weight > (names.get(kind)?.weight ?? 0)) names.set(kind, { kind, words: words.trim(), heading, weight });
     }
   }
+  if (!names.has('instructions') && hasSteps(phrases))
+    names.set('instructions', { kind: 'instructions', words: STEPS, heading: false, weight: 0 });
   return {
     names: [...names.values()].sort((a, b) => b.weight - a.weight).map(({ kind, words, heading }) => ({ kind, words, heading })),
     labelWords: labelWords.size,
@@ -72,6 +74,15 @@ export function said(phrases: readonly Phrase[]): Said {
 const SHORT = new RegExp(`^(${PARTIES_SHORT.join('|')})[.:]`);
 /** A parcel's weight, by itself or with how many of how many it is (common practice, no source). */
 const WEIGHT = /^\d{1,2}[.,]\d{1,3} ?(?:kgs?|lbs?)(?=$|\W+\d)|(?:^|\d\W+)\d{1,2}[.,]\d{1,3} ?(?:kgs?|lbs?)$/;
+
+/** What a list of numbered steps is called: it has no name of its own. */
+export const STEPS = 'numbered steps';
+
+/** Whether three lines or more are numbered one after the other: "1. Print this page". */
+function hasSteps(phrases: readonly Phrase[]): boolean {
+  const numbers = new Set(phrases.flatMap(({ text }) => /^([1-9])[.)] ?\p{L}/u.exec(text)?.[1] ?? []));
+  return ['1', '2', '3'].every((number) => numbers.has(number));
+}
 
 interface Entry {
   readonly kind: Kind;
@@ -117,7 +128,7 @@ const stands = (words: string, line: string): boolean =>
   words.startsWith('%') ? line.includes(words) : line.includes(words.endsWith(' ') ? ` ${words}` : ` ${words} `);
 
 /** The size that half of the writing has or stays under, pt. */
-function usualSize(phrases: readonly Phrase[]): number {
+export function usualSize(phrases: readonly Phrase[]): number {
   const bySize = [...phrases].sort((a, b) => a.fontSize - b.fontSize);
   const all = phrases.reduce((sum, { text }) => sum + text.length, 0);
   let seen = 0;

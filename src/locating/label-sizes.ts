@@ -26,13 +26,17 @@ export function isLabelSized({ width, height }: Pick<Box, 'width' | 'height'>): 
 
 /** Paper that a label fills by itself in many countries: A5 and half a letter page, with what cutting and rounding may add, pt (common practice, no source). */
 const SMALL_PAPER = { short: mmToPt(150), long: mmToPt(218) };
+
+/** Whether something is no larger than A5 or half a letter page. */
+export const isSmallPaper = ({ width, height }: Pick<Box, 'width' | 'height'>): boolean =>
+  Math.min(width, height) <= SMALL_PAPER.short && Math.max(width, height) <= SMALL_PAPER.long;
+
 /** A label fills this much of its paper's area or more: white borders of 10 mm leave 78 % of A5. */
 const FILLED = 0.7;
 
 /** Whether a box larger than labels are elsewhere is one that fills its paper, no larger than A5 or half a letter page. */
 export function fillsPaper({ width, height }: Pick<Box, 'width' | 'height'>, paper: Pick<Box, 'width' | 'height'>): boolean {
-  const isSmall = Math.min(paper.width, paper.height) <= SMALL_PAPER.short && Math.max(paper.width, paper.height) <= SMALL_PAPER.long;
-  return isSmall && Math.min(width, height) > SHORT_SIDE.most && width * height >= FILLED * paper.width * paper.height;
+  return isSmallPaper(paper) && Math.min(width, height) > SHORT_SIDE.most && width * height >= FILLED * paper.width * paper.height;
 }
 
 /** Paper of which a half is small paper: A4, letter and legal, pt. */

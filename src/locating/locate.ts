@@ -7,6 +7,7 @@ import { phrasesOf } from '../reading/word-lines.js';
 import { alikePlaces } from './alike-places.js';
 import type { Candidate, Edge, Judged } from './candidate.js';
 import { choose, LEAST, type Choice } from './choose.js';
+import { inkOfCells } from './cells.js';
 import { clearOfDividers } from './clear-of-dividers.js';
 import { closedUnits } from './closed-units.js';
 import { doubtsOf, type Doubt } from './doubts.js';
@@ -107,7 +108,9 @@ export function judgedOn(
   );
   const pages = judged.filter((each) => each.edge === 'page');
   if (pages.length > 0) return [...pages, ...judged.filter(({ alike }) => alike !== undefined)];
-  const answers = withShownEdges(withoutParts(judged, isOther), blobs, units, (box) => edgeShows(page, box));
+  const answers = withShownEdges(withoutParts(judged, isOther, inkOfCells(page, dividers, ink)), blobs, units, (box) =>
+    edgeShows(page, box),
+  );
   return answers.map((each) => (each.edge === 'ink' && said ? { ...each, box: withPaleEdges(each.box, page) } : each));
 }
 

@@ -6,6 +6,7 @@ import type { Phrase } from '../reading/word-lines.js';
 import { closedUnits } from './closed-units.js';
 import { hasItems, listsItems } from './item-rows.js';
 import { WRITING } from './kind-of-words.js';
+import { isKnownSize } from './label-sizes.js';
 import type { PageFacts, SaidCandidate } from './page-facts.js';
 import { speaksAgainst } from './speaks-against.js';
 import { isParcels, isParcelsMatrix } from './from-to.js';
@@ -27,7 +28,11 @@ export function isLikeLabel(label: SaidCandidate, codes: readonly Code[] | undef
       !isMatrixAlone(label) ||
       isParcelsMatrix(label, codes, facts.phrases)) &&
     (isMoreThanPaper(label, codes, facts.phrases) || !isAlone(label, facts.blobs)) &&
-    !(label.fillsPaper === true && label.declares !== true && hasItems(label.box, facts.phrases)) &&
+    !(
+      (label.fillsPaper === true || (label.edge === 'frame' && !isKnownSize(label.box))) &&
+      label.declares !== true &&
+      hasItems(label.box, facts.phrases)
+    ) &&
     (label.said.labelWords >= 2 || !isHollow(label.box, facts.blobs)) &&
     !saysOther(label, codes, facts)
   );

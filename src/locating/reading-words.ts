@@ -70,11 +70,12 @@ async function rereadDoubtful(
   survey: (read: ReadPictures) => Promise<Survey>,
 ): Promise<Survey> {
   const [label, other] = seen.candidates;
-  if (!label || other || label.edge === 'ink' || label.edge === 'page') return seen;
+  const isScan = page.words().length === 0;
+  if (!label || other || label.edge === 'page' || (label.edge === 'ink' && !isScan)) return seen;
   const phrases = phrasesOf([...page.words(), ...read.words]);
   if (saidIn(phrases, label.box).characters >= WRITING || read.boxes.some((box) => intersection(box, label.box))) return seen;
   const codes = await readCodes(label.box);
-  if (!codes.some((code) => LINEAR.includes(code.symbology) && isLongNumber(code))) return seen;
+  if (!codes.some((code) => LINEAR.includes(code.symbology) && (isLongNumber(code) || (isScan && isTrackingLike(code))))) return seen;
   const own = await readPicture(page, label.box, codes);
   if (!isLegible(own)) return seen;
   const words = [...read.words, ...putRight(own.words)];

@@ -7,6 +7,7 @@ import { addressBlocks } from './address-block.js';
 import { sizeOf } from './candidate.js';
 import { WRITING } from './kind-of-words.js';
 import type { PageFacts, SaidCandidate } from './page-facts.js';
+import { isRunningText } from './running-text.js';
 import { hasCarriersBars } from './unmistakable.js';
 import { folded } from './vocabulary.js';
 
@@ -26,7 +27,7 @@ type Asked = Pick<PageFacts, 'page' | 'phrases' | 'pictures'>;
 
 /**
  * What speaks against a candidate whose words can be read: nobody's address stands on it, or one and nothing else of a label (a second address, one of its words, a second
- * code, an international number); or a caption calls it a figure. Undefined when nothing does; a picture without words isn't asked.
+ * code, an international number); it is written as running text is; or a caption calls it a figure. Undefined when nothing does; a picture without words isn't asked.
  * @param read the codes that were read in it
  */
 export function speaksAgainst(
@@ -45,6 +46,8 @@ export function speaksAgainst(
   const inside = phrases.filter((phrase) => contains(box, phrase.box, 2));
   const addresses = addressesOn(box, phrases);
   if (addresses === 0) return `no address stands on the ${sizeOf(label)}`;
+  if (!isRead && isRunningText(label, read, page, phrases))
+    return `the ${sizeOf(label)} is written as a letter or a form is: all but its title in one size, and one code`;
   // A picture's second address may be too small to be read.
   const hasMore =
     (isRead && hasCarriersBars(label)) ||

@@ -17,8 +17,9 @@ const LEAST_PART = 0.7;
  * the rest than around the whole. Rules inside a frame or a picture are its own. Ink that goes on beyond rules with what says that it is something else,
  * or is written across them, is more than the label; so is what reaches beyond the sides of rules that close it above and below.
  * @param isOther whether a part of the page is no label by its words
+ * @param cells all ink of each part that lines divide the page into: an answer that is one is whole where it is the likelier
  */
-export function withoutParts(judged: readonly Judged[], isOther: IsOther): readonly Judged[] {
+export function withoutParts(judged: readonly Judged[], isOther: IsOther, cells: readonly Box[] = []): readonly Judged[] {
   const likely = judged.filter(({ score }) => score >= LEAST);
   const edged = likely.filter(({ edge }) => edge === 'frame' || edge === 'picture');
   const stacks = likely.filter(({ ruled, box }) => ruled && !edged.some((each) => contains(each.box, box, 2)));
@@ -27,6 +28,18 @@ export function withoutParts(judged: readonly Judged[], isOther: IsOther): reado
     stacks.some(({ box }) => contains(box, part.box, 2)) ||
     [...pictures, ...likely.filter((whole) => whole.edge === 'ink' && goesOnInLine(part, whole, isOther))].some(
       ({ box, codes }) => contains(box, part.box, 2) && codes.length === part.codes.length,
+    );
+  const isCell = (whole: Judged): boolean =>
+    whole.edge === 'ink' && cells.some((cell) => contains(whole.box, cell, WITHIN) && contains(cell, whole.box, WITHIN));
+  const wholeCells = likely.filter((each) => isCell(each) && !isOther(each.box));
+  const isPartOfCell = (part: Judged): boolean =>
+    wholeCells.some(
+      (whole) =>
+        whole !== part &&
+        contains(whole.box, part.box, 2) &&
+        whole.codes.length === part.codes.length &&
+        whole.score > part.score &&
+        addedInLine(part.box, whole.box).length > 0,
     );
   const isPartOfStack = (part: Judged): boolean => stacks.some((whole) => goesOnInLine(part, whole, isOther));
   const goesBeyondStack = (whole: Judged): boolean =>
@@ -39,7 +52,8 @@ export function withoutParts(judged: readonly Judged[], isOther: IsOther): reado
   return judged.filter((each) =>
     each.ruled
       ? stacks.includes(each) && !isPartOfStack(each)
-      : each.edge !== 'ink' || !(isPart(each) || goesBeyondStack(each) || pictures.some((picture) => cutsThrough(each.box, picture.box))),
+      : each.edge !== 'ink' ||
+        !(isPart(each) || isPartOfCell(each) || goesBeyondStack(each) || pictures.some((picture) => cutsThrough(each.box, picture.box))),
   );
 }
 

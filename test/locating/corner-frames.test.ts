@@ -37,6 +37,12 @@ describe('corner frames', () => {
     for (const key of ['x', 'y', 'width', 'height'] as const) expect(Math.abs((found?.[key] ?? NaN) - BOX[key])).toBeLessThan(1.5);
   });
 
+  it('are one for each of two labels in a column, and none around both', async () => {
+    const upper = { ...BOX, height: 200 };
+    const frames = await framesOn(marks(marks(new Drawing(612, 792), upper), { ...upper, y: 400 }));
+    expect(frames.map(({ y }) => Math.round(y / 10))).toEqual([6, 40]);
+  });
+
   it('are found with words just inside a mark', async () => {
     const d = marks(new Drawing(612, 792), BOX, 24).text(72, 80, 'i', { size: 9 });
     expect(await framesOn(d)).toHaveLength(1);

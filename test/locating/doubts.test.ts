@@ -124,6 +124,20 @@ describe('doubts about a page', () => {
     expect(await about(new Drawing(612, 792), [scissors])).toHaveLength(1);
   });
 
+  it('is ink that rules go through and beyond, as a piece of a form is', async () => {
+    const form = (to: number, rules: readonly number[]): Drawing => rules.reduce((d, y) => d.line(10, y, to, y, 1), new Drawing(612, 792));
+    const about = async (drawing: Drawing, edge: Judged['edge'] = 'ink'): Promise<number> =>
+      doubtsOf(
+        { labels: [judged(inches(0.5, 1, 4, 6), 0.9, { edge })], rivals: [], unsure: [], unlike: undefined, ticked: [] },
+        { page: await drawnPage(drawing), blobs: [], said: () => nothingSaid },
+      ).filter(({ why }) => why.startsWith('rules go through the ink 4.00×6.00 in')).length;
+    expect(await about(form(600, [200, 300]))).toBe(1);
+    expect(await about(form(600, [200]))).toBe(0);
+    expect(await about(form(300, [200, 300]))).toBe(0);
+    expect(await about(form(600, [40, 600]))).toBe(0);
+    expect(await about(form(600, [200, 300]), 'frame')).toBe(0);
+  });
+
   it.each<[string, number, number, number]>([
     ['what was found is offered, too, where all of it is larger than most labels', 4.2, 5.6, 2],
     ['not where that is as large itself', 6.2, 7.3, 1],

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { contains, type Box } from '../../src/geometry/box.js';
 import { filledOut, goesOnWith } from '../../src/locating/filled-out.js';
-import type { Said } from '../../src/locating/kind-of-words.js';
+import { STEPS, type Said } from '../../src/locating/kind-of-words.js';
 import { drawnPage } from '../reading/drawn-page.js';
 import { Drawing } from '../samples/drawing.js';
 import { blankPages } from '../steps/on-sample.js';
@@ -94,6 +94,22 @@ describe('goesOnWith', () => {
         : nothing;
     expect(goesOnWith({ box: of }, { page, blobs: [of, heading, list], said }, [])).toEqual([]);
     expect(goesOnWith({ box: of }, { page, blobs: [of, inches(1, 5.7, 2, 0.05), heading, list], said }, [])).toHaveLength(1);
+  });
+
+  it('is not so for a list of numbered steps beside it, nor for text that begins far beside it and stands clear of it', () => {
+    const of = inches(1, 1, 3.5, 4.6);
+    const steps = [0, 1, 2].map((step) => inches(5.2, 1 + 0.35 * step, 1, 0.12));
+    const said = (part: Box): Said =>
+      steps.every((step) => contains(part, step))
+        ? { ...nothing, names: [{ kind: 'instructions', words: STEPS, heading: false }] }
+        : nothing;
+    expect(goesOn(of, steps)).toBe(true);
+    expect(goesOnWith({ box: of }, { page, blobs: [of, ...steps], said }, [])).toEqual([]);
+    const right = inches(4, 0.4, 3.5, 3.3);
+    const line = (from: number): Box => inches(from, 4.6, 7.4 - from, 0.12);
+    const words = (from: number): readonly Box[] => [line(from), inches(4.2, 4.74, 2, 0.12)];
+    expect(goesOn(right, words(4))).toBe(true);
+    expect(goesOn(right, words(2))).toBe(false);
   });
 
   it('is so for ink that fills a size, too, where the next line of type would stand', () => {

@@ -35,6 +35,14 @@ describe('judge', () => {
     expect(score({ codes, owners: [label, next] })).toBeCloseTo(score({}), 5);
   });
 
+  it('a code near ink that lies in ink of the same size speaks against nothing: it is that of the next label', () => {
+    const [next, small] = [inches(5.2, 1, 4, 6), inches(5.2, 1, 3, 6)];
+    const codes = [barsIn(label), barsAt(inches(5.3, 3, 1, 0.5))];
+    const of = (inks: readonly Box[]): number => score({ codes, inks }, { edge: 'ink' });
+    expect(of([label, next])).toBeGreaterThan(of([label, small]) + 0.2);
+    expect(of([label, small])).toBeCloseTo(of([]), 5);
+  });
+
   it('a code in a frame of any size, a little way off, speaks against nothing with edges of its own', () => {
     const at = inches(1, 1, 4, 6);
     const advert = inches(1, 7.25, 6, 1);

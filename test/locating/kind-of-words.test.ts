@@ -28,6 +28,15 @@ describe('said', () => {
     expect(said([phrase('Together Forewarned', 18), BODY])).toMatchObject({ names: [], labelWords: 0 });
   });
 
+  it('is instructions where steps are numbered from one', () => {
+    const steps = (...lines: readonly string[]) => said(lines.map((line, at) => phrase(line, 10, at * 24))).names;
+    expect(steps('1. Print on plain paper.', '2. Cut, or fold twice.', '3. Tape it on.')).toMatchObject([
+      { kind: 'instructions', heading: false },
+    ]);
+    expect(steps('1. Print on plain paper.', '2. Cut, or fold twice.')).toEqual([]);
+    expect(steps('1/3', '2 kg', '3 Sample Lane')).toEqual([]);
+  });
+
   it('is nothing that it says it does without', () => {
     expect(said([phrase('Manifest not required / Manifeste non requis', 14), BODY]).names).toEqual([]);
     expect(said([phrase('Rechnung nicht erforderlich', 14), BODY]).names).toEqual([]);

@@ -28,6 +28,13 @@ describe('pageDividers', () => {
     expect(await dividersOf(new Drawing(595, 842).line(8, 180, 587, 180, 1))).toHaveLength(1);
   });
 
+  it('are not the rules of labels as wide as the page, where a line to cut along parts those', async () => {
+    const rules = (): Drawing => new Drawing(595, 842).line(20, 220, 575, 220, 1).line(20, 260, 575, 260, 2);
+    expect(await dividersOf(rules().line(0, 280, 595, 280, 1, 4))).toHaveLength(1);
+    expect(await dividersOf(rules())).toHaveLength(2);
+    expect(await dividersOf(new Drawing(595, 842).line(20, 260, 575, 260, 2).line(0, 280, 595, 280, 1, 4))).toHaveLength(2);
+  });
+
   it('leave out what stands beside a line, and lines that are short, or of which too little is drawn', async () => {
     const [cut] = await dividersOf(new Drawing(612, 792).line(40, 400, 572, 400, 1, 4).rect(80, 404, 100, 9));
     expect(cut?.[3]).toBeLessThan(4);

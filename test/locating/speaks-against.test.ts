@@ -31,6 +31,17 @@ describe('what speaks against a label', () => {
     expect(await against((d) => address(d).text(60, 300, 'RX 433 195 708 ZZ'))).toBeUndefined();
   });
 
+  it("is that it is written as running text is, on a larger page without a frame of a label's size", async () => {
+    const box = { x: 40, y: 60, width: 300, height: 260 };
+    const drawing = address(address(new Drawing(612, 792), 90), 190);
+    const page = await drawnPage(drawing);
+    const phrases = phrasesOf(page.words());
+    const label = { box, edge: 'ink', codes: [], score: 1, evidence: [], said: saidIn(phrases, box) } as const;
+    const why = 'the ink 4.17×3.61 in is written as a letter or a form is: all but its title in one size, and one code';
+    expect(speaksAgainst(label, { page, phrases }, [code('COL555014277')])).toBe(why);
+    expect(speaksAgainst(label, { page, phrases }, [code('COL555014277'), code('EX00187')])).toBeUndefined();
+  });
+
   it('is an address missing, or alone', async () => {
     expect(await against((d) => d.text(60, 120, 'Tracking no and weight, from and to'))).toBe(
       'no address stands on the frame 4.00×6.00 in',

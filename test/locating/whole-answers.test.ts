@@ -30,6 +30,17 @@ describe('withoutParts', () => {
     expect(withoutParts([around, picture])).toEqual([around, picture]);
   });
 
+  it('leaves away a part of all that lines leave room for, where both have one width', () => {
+    const all = judged(whole, 0.9, { edge: 'ink', codes });
+    const of = (cells: readonly Box[], isOther = false): readonly Judged[] => withoutOthersParts([all, part()], () => isOther, cells);
+    expect(of([whole])).toEqual([all]);
+    expect(of([])).toContainEqual(part());
+    expect(of([whole], true)).toContainEqual(part());
+    expect(of([inches(1, 1, 4, 7)])).toContainEqual(part());
+    const corner = judged(inches(2, 2, 3, 4), 0.8, { edge: 'ink', codes });
+    expect(withoutOthersParts([all, corner], () => false, [whole])).toContainEqual(corner);
+  });
+
   it('keeps ink inside an answer that is no label by itself, a picture of another size or one with more codes', () => {
     const poor = judged(whole, 0.6, { edge: 'ink', ruled: 'level', codes });
     expect(withoutParts([part(), poor])).toEqual([part()]);
