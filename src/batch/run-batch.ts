@@ -82,9 +82,11 @@ async function runInFolder({ pipeline, dryRun, today, stop, emit, worker }: RunR
   try {
     pool.warm();
     const orderFiles = await findOrderFiles(pipeline);
-    const found = await findWork(pipeline, { except: new Set(orderFiles.files.map(({ path }) => path)) });
+    const [found, ordered] = await Promise.all([
+      findWork(pipeline, { except: new Set(orderFiles.files.map(({ path }) => path)) }),
+      readRunOrders(pipeline, orderFiles.files),
+    ]);
     const { intake } = found;
-    const ordered = await readRunOrders(pipeline, orderFiles.files);
     const diagnostics = [...found.diagnostics, ...orderFiles.diagnostics, ...ordered.diagnostics];
     const told: Diagnostic[] = [];
     const tellAll = (all: readonly Diagnostic[]): void => {

@@ -6,7 +6,7 @@ import { INTAKE_LIMITS, type IntakeLimits } from './limits.js';
 import { lookAt, type Looked } from './look-at.js';
 import { compareWork } from './order.js';
 import { duplicateOf } from './reasons.js';
-import { settledStates } from './settled.js';
+import { SETTLE_WAIT, settledStates } from './settled.js';
 import { shownPath } from './shown-name.js';
 import type { Intake, RefusedItem, WorkItem } from './work.js';
 
@@ -21,7 +21,6 @@ export interface FindOptions {
   readonly except?: ReadonlySet<string>;
 }
 
-const WAIT = 300;
 /** Files that are read at the same time. */
 const AT_ONCE = 8;
 
@@ -37,7 +36,7 @@ interface Candidate {
  */
 export async function findWork(
   pipeline: Searched,
-  { limits = INTAKE_LIMITS, wait = WAIT, except = new Set() }: FindOptions = {},
+  { limits = INTAKE_LIMITS, wait = SETTLE_WAIT, except = new Set() }: FindOptions = {},
 ): Promise<{ readonly intake: Intake; readonly diagnostics: readonly Diagnostic[] }> {
   const named = await findCandidates(pipeline);
   const candidates = named.candidates.filter(({ path }) => !except.has(path));

@@ -5,7 +5,7 @@ import { KINDS } from './kinds.js';
 import type { IntakeLimits } from './limits.js';
 import { passedOver } from './passed-over.js';
 import { NOT_A_FILE, STILL_WRITTEN, ZIP_IN_ZIP, reason, tooLarge } from './reasons.js';
-import { fileState, sameState, type FileState } from './settled.js';
+import { fileState, hasUnfinishedTwin, sameState, type FileState } from './settled.js';
 import { shownEntry } from './shown-name.js';
 import { sniff, SNIFF_BYTES } from './sniff.js';
 import type { WorkItem } from './work.js';
@@ -71,10 +71,4 @@ const sizeOf = (state: FileState | 'moving' | { readonly error: Error }): number
 function unreadable(error: Error): Reason {
   const { message, remedy } = fileFailure(error, 'the file can not be read').reason;
   return reason('intake/unreadable', message, remedy);
-}
-
-/** Some browsers hold a name with an empty file while the content still comes in beside it. */
-async function hasUnfinishedTwin(path: string): Promise<boolean> {
-  for (const ending of ['.part', '.crdownload']) if (!('error' in (await fileState(path + ending)))) return true;
-  return false;
 }

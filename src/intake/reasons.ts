@@ -11,6 +11,12 @@ export const STILL_WRITTEN = reason(
   'Wait until its download or copy has finished, then run again.',
 );
 
+export const STILL_WRITTEN_ORDERS = reason(
+  'intake/still-written',
+  'the order file is still being written, so its orders are left out',
+  STILL_WRITTEN.remedy,
+);
+
 export const NOT_A_FILE = reason('intake/not-a-file', 'it is a device or a pipe, not a file', 'Name a file.');
 
 export const tooLarge = (size: number, limit: number): Reason =>

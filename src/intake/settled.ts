@@ -4,6 +4,8 @@ import { errnoOf } from '../files/failure.js';
 
 /** A file changed less than this long ago (ms) may still be being written. */
 const YOUNG = 2_000;
+/** How long a file that was changed just now is watched for further changes, ms. */
+export const SETTLE_WAIT = 300;
 
 /** What tells one state of a file from the next. */
 export interface FileState {
@@ -50,4 +52,10 @@ export async function settledStates(
     states.set(path, 'error' in now || sameState(before, now) ? now : 'moving');
   }
   return states;
+}
+
+/** Some browsers hold a name with an empty file while the content still comes in beside it. */
+export async function hasUnfinishedTwin(path: string): Promise<boolean> {
+  for (const ending of ['.part', '.crdownload']) if (!('error' in (await fileState(path + ending)))) return true;
+  return false;
 }

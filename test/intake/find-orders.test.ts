@@ -1,8 +1,8 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { appendFileSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { findOrderFiles, readOrderFile } from '../../src/intake/find-orders.js';
+import { findOrderFiles, readOrderFile, settledOrders } from '../../src/intake/find-orders.js';
 import { findWork } from '../../src/intake/find-work.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'slipyard-orders-'));
@@ -38,8 +38,42 @@ describe('order files', () => {
 
   it('that went away since are told with their name', async () => {
     const gone = { channel: 0, path: join(folder, 'gone.csv'), shownName: 'gone.csv' };
-    const read = await readOrderFile(gone);
+    const read = await readOrderFile(gone, await settledOrders([gone]));
     expect('diagnostic' in read && read.diagnostic).toMatchObject({ severity: 'error', place: { kind: 'document', file: 'gone.csv' } });
+  });
+
+  describe('that are not whole yet are not read, since what is missing at their end would be missed by nobody', () => {
+    const file = { channel: 0, path: join(folder, 'export.csv'), shownName: 'export.csv' };
+    const stillWritten = {
+      diagnostic: { code: 'intake/still-written', severity: 'error', place: { kind: 'document', file: 'export.csv' } },
+    };
+
+    it('one that grows while it is watched', async () => {
+      writeFileSync(file.path, 'Order\nA-1\n');
+      const states = settledOrders([file], 200);
+      setTimeout(() => appendFileSync(file.path, 'A-2\n'), 60);
+      expect(await readOrderFile(file, await states)).toMatchObject(stillWritten);
+    });
+
+    it('one that grew after it was watched', async () => {
+      writeFileSync(file.path, 'Order\nA-1\n');
+      const states = await settledOrders([file], 1);
+      appendFileSync(file.path, 'A-2\n');
+      expect(await readOrderFile(file, states)).toMatchObject(stillWritten);
+    });
+
+    it('an empty one whose content a browser still puts beside it', async () => {
+      writeFileSync(file.path, '');
+      writeFileSync(`${file.path}.part`, 'Order\n');
+      expect(await readOrderFile(file, await settledOrders([file], 1))).toMatchObject(stillWritten);
+    });
+  });
+
+  it('that are whole are read, however young', async () => {
+    const file = { channel: 0, path: join(folder, 'whole.csv'), shownName: 'whole.csv' };
+    writeFileSync(file.path, 'Order\nA-1\n');
+    const read = await readOrderFile(file, await settledOrders([file], 1));
+    expect('bytes' in read && Buffer.from(read.bytes).toString()).toBe('Order\nA-1\n');
   });
 
   it('of a channel without orders there are none', async () => {
