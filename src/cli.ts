@@ -33,8 +33,15 @@ const dumb = process.env['TERM'] === 'dumb';
 const wantsColour = !process.argv.includes('--no-color') && !process.env['NO_COLOR'] && !dumb;
 const jsonLines = ['run', 'check', 'explain', 'steps'].includes(process.argv[2] ?? '') && process.argv.includes('--json');
 
+/** The system's name for what went wrong with the standard output; a reader that has seen enough (`| head`) is no failure. */
+let outFailure: string | undefined;
+const noteOut = (error?: NodeJS.ErrnoException | null): void => {
+  if (error && error.code !== 'EPIPE') outFailure ??= error.code ?? error.message;
+};
+const toOut = (data: string | Uint8Array): void => void process.stdout.write(data, noteOut);
+
 const io: CommandIo = {
-  out: (text) => void process.stdout.write(text),
+  out: toOut,
   err: (text) => void process.stderr.write(text),
   colour: wantsColour && process.stdout.isTTY && process.stderr.isTTY,
 };
@@ -163,8 +170,7 @@ function program(): Command {
     .addHelpText('after', '\nExample:\n  slipyard ruler --media 100x150mm --grid 8dpmm')
     .action(async ({ media, grid, out }: { media?: string; grid?: string; out?: string }) => {
       const { runRuler } = await import('./commands/ruler.js');
-      const bytes = (data: Uint8Array): void => void process.stdout.write(data);
-      exitCode = await runRuler({ media, grid, out }, { ...io, folder: process.cwd(), bytes });
+      exitCode = await runRuler({ media, grid, out }, { ...io, folder: process.cwd(), bytes: toOut });
     });
 
   slipyard
@@ -224,16 +230,17 @@ async function main(): Promise<ExitCode> {
   }
 }
 
-// A reader that has seen enough (`| head`) is no failure.
-for (const stream of [process.stdout, process.stderr]) {
-  stream.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
-  });
-}
+// Labels count for more than talk of them: a run whose log is on a full disk, or whose terminal is gone, goes on to its end.
+process.stderr.on('error', () => undefined);
+process.stdout.on('error', noteOut);
 const ended = await main();
 if (jsonLines) io.out(exitLine(ended));
 // Whatever is still on its way out goes first; a thread stuck in native code must not keep the process.
-process.stdout.write('', () => process.stderr.write('', () => leave(ended)));
+process.stdout.write('', () => {
+  if (outFailure !== undefined)
+    io.err(`slipyard: the standard output can't be written (${outFailure}), so what it was to hold is not whole\n`);
+  process.stderr.write('', () => leave(outFailure === undefined ? ended : EXIT.cannotGoOn));
+});
 
 /** Today by the machine's clock and time zone. */
 function localDay(): string {
