@@ -94,6 +94,7 @@ export const DIAGNOSTIC_CODES = [
   'intake/printer-language',
   'intake/spreadsheet',
   'intake/still-written',
+  'intake/temporary-file',
   'intake/text',
   'intake/too-large',
   'intake/two-channels',

@@ -24,8 +24,8 @@ export interface Found {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** A folder that begins with a dot belongs to a program; one that ends in `.download` is a browser's unfinished download. */
-const NEVER_ENTERED = ['**/.*/**', '**/*.download/**'];
+/** A folder that begins with a dot belongs to a program. */
+const NEVER_ENTERED = ['**/.*/**'];
 
 /**
  * The files that a channel names. A name that exists is taken as it stands, so that `order (2).pdf` is a file and no pattern, and

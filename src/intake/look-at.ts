@@ -29,8 +29,8 @@ export async function lookAt(
   limits: IntakeLimits,
 ): Promise<readonly Looked[]> {
   const bare: WorkItem = { ...place, entry: undefined, sha256: '', size: 0 };
-  const over = passedOver(place.path);
-  if (over) return [skippedItem({ ...bare, size: sizeOf(state) }, over)];
+  const over = passedOver(place.shownName);
+  if (over) return [{ item: { ...bare, size: sizeOf(state) }, refusal: over }];
   if (state === 'moving') return [failedItem(bare, STILL_WRITTEN)];
   if ('error' in state) return [failedItem(bare, unreadable(state.error))];
   if (!state.isFile) return [failedItem(bare, NOT_A_FILE)];
@@ -54,7 +54,7 @@ async function lookIntoZip(zip: WorkItem, limits: IntakeLimits): Promise<readonl
     const shownName = shownEntry(zip.shownName, entry.name);
     const bare: WorkItem = { ...zip, entry: entry.name, shownName, sha256: '', size: 0 };
     const over = passedOver(entry.name);
-    if (over) return skippedItem(bare, over);
+    if (over) return { item: bare, refusal: over };
     if (!entry.ok) return failedItem(bare, entry.reason);
     const item = { ...bare, sha256: entry.fingerprint.sha256, size: entry.fingerprint.size };
     const sniffed = sniff(entry.fingerprint.head);
@@ -63,7 +63,6 @@ async function lookIntoZip(zip: WorkItem, limits: IntakeLimits): Promise<readonl
   });
 }
 
-const skippedItem = (item: WorkItem, why: Reason): Looked => ({ item, refusal: { state: 'skipped', reason: why } });
 const failedItem = (item: WorkItem, why: Reason): Looked => ({ item, refusal: { state: 'failed', reason: why } });
 const sizeOf = (state: FileState | 'moving' | { readonly error: Error }): number =>
   state === 'moving' || 'error' in state ? 0 : state.size;

@@ -49,7 +49,7 @@ describe('find-work', () => {
     expect(names((await find(join(folder, 'none'), { all: [join(below, 'in')] })).intake)).toEqual(['../.shop (new) {1}/in/a.pdf']);
   });
 
-  it('passes over hidden, temporary and unfinished files, and says so for each', async () => {
+  it('passes over hidden and temporary files, and takes unfinished downloads for labels that are missing yet', async () => {
     const folder = inbox({
       'in/a.pdf': pdf('1'),
       'in/.DS_Store': 'x',
@@ -68,10 +68,11 @@ describe('find-work', () => {
       'in/.DS_Store: skipped intake/hidden-file',
       'in/._a.pdf: skipped intake/hidden-file',
       'in/Thumbs.db: skipped intake/hidden-file',
-      'in/b.pdf.part: skipped intake/partial-download',
-      'in/c.pdf.crdownload: skipped intake/partial-download',
-      'in/d.tmp: skipped intake/partial-download',
-      'in/~$e.docx: skipped intake/partial-download',
+      'in/b.pdf.part: failed intake/partial-download',
+      'in/c.pdf.crdownload: failed intake/partial-download',
+      'in/d.tmp: skipped intake/temporary-file',
+      'in/g.pdf.download/g.pdf: failed intake/partial-download',
+      'in/~$e.docx: skipped intake/temporary-file',
     ]);
     expect(diagnostics).toEqual([]);
   });

@@ -47,7 +47,7 @@ describe('zip', () => {
       'in/day.zip/__MACOSX/._a.pdf: skipped intake/hidden-file',
       'in/day.zip/again.pdf: skipped intake/duplicate',
       'in/day.zip/empty.pdf: failed intake/empty',
-      'in/day.zip/half.pdf.part: skipped intake/partial-download',
+      'in/day.zip/half.pdf.part: failed intake/partial-download',
       'in/day.zip/inner.zip: failed intake/zip-in-zip',
       'in/day.zip/page.pdf: failed intake/html',
     ]);
