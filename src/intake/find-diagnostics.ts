@@ -1,6 +1,9 @@
 import type { DiagnosticCode } from '../diagnostics/codes.js';
 import type { Diagnostic, Severity } from '../diagnostics/diagnostic.js';
 
+/** What a channel's patterns name. */
+export type Sought = 'documents' | 'order files';
+
 /** Whose files they are, in front of a message. @param channel undefined: they were named on the command line */
 const of = (channel: string | undefined): string => (channel === undefined ? '' : `channel ${channel}: `);
 
@@ -12,13 +15,21 @@ const ofRun = (code: DiagnosticCode, severity: Severity, message: string, remedy
   remedy,
 });
 
-export const nothingMatches = (channel: string | undefined, pattern: string): Diagnostic =>
-  ofRun(
-    'intake/no-match',
-    'warning',
-    `${of(channel)}nothing matches ${pattern}`,
-    'If there should be documents, check the folder and the spelling of the pattern.',
-  );
+/** @param what is looked for */
+export const nothingMatches = (channel: string | undefined, pattern: string, what: Sought): Diagnostic =>
+  what === 'documents'
+    ? ofRun(
+        'intake/no-match',
+        'warning',
+        `${of(channel)}nothing matches ${pattern}`,
+        'If there should be documents, check the folder and the spelling of the pattern.',
+      )
+    : ofRun(
+        'intake/no-match',
+        'warning',
+        `${of(channel)}no order file matches ${pattern}, so no order of it is known`,
+        'Export its orders into that folder, or check the spelling of the pattern.',
+      );
 
 /** @param near what is there and may be meant */
 export const noSuchFile = (channel: string | undefined, name: string, near: string | undefined): Diagnostic =>
@@ -45,13 +56,13 @@ export const onlyOutput = (channel: string | undefined, pattern: string, count: 
     'Name an output folder that holds no documents to read.',
   );
 
-export const unreadableFolder = (channel: string | undefined, path: string, errno: string): Diagnostic =>
+export const unreadableFolder = (channel: string | undefined, path: string, errno: string, what: Sought): Diagnostic =>
   errno === 'ENOENT' || errno === 'ELOOP'
     ? ofRun('intake/unreadable', 'warning', `${of(channel)}the link ${path} leads nowhere`, 'Remove the link or mend it.')
     : ofRun(
         'intake/unreadable-folder',
         'error',
-        `${of(channel)}the folder ${path} can not be read (the system reports ${errno}); documents in it are missing`,
+        `${of(channel)}the folder ${path} can not be read (${errno === 'EACCES' ? 'permission is denied' : `the system reports ${errno}`}); ${what} in it are missing`,
         'Give your user the right to read it, or check the disk, then run again.',
       );
 

@@ -5,7 +5,7 @@ import { glob, isDynamicPattern } from 'tinyglobby';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { nearestName } from './nearest-name.js';
 import { shownPath } from './shown-name.js';
-import { noSuchFile, nothingMatches, nothingNamed, onlyOutput, unreadableFolder } from './find-diagnostics.js';
+import { noSuchFile, nothingMatches, nothingNamed, onlyOutput, type Sought, unreadableFolder } from './find-diagnostics.js';
 
 /** What a channel names: globs, files and folders; one that begins with `!` takes away what it matches. */
 export interface Wanted {
@@ -16,6 +16,8 @@ export interface Wanted {
   readonly folder: string;
   /** The output folder, absolute: nothing in it is ever taken. */
   readonly out: string;
+  /** What they are, for messages; left out: documents. */
+  readonly what?: Sought;
 }
 
 export interface Found {
@@ -33,7 +35,7 @@ const NEVER_ENTERED = ['**/.*/**'];
  * error, a pattern that matches nothing a warning. Upper and lower case of letters are the same. Hidden files are found too: it is
  * for the caller to say that they were passed over.
  */
-export async function findFiles({ channel, patterns, folder, out }: Wanted): Promise<Found> {
+export async function findFiles({ channel, patterns, folder, out, what = 'documents' }: Wanted): Promise<Found> {
   const paths = new Set<string>();
   const diagnostics: Diagnostic[] = [];
   const unwanted = new Set<string>();
@@ -43,13 +45,13 @@ export async function findFiles({ channel, patterns, folder, out }: Wanted): Pro
   if (wanted.length === 0) diagnostics.push(nothingNamed(channel, patterns));
   for (const pattern of new Set(wanted)) {
     const { found, problems, missing } = await matchesOf(pattern, folder);
-    diagnostics.push(...problems.map((each) => unreadableFolder(channel, shownPath(folder, each.path), each.errno)));
+    diagnostics.push(...problems.map((each) => unreadableFolder(channel, shownPath(folder, each.path), each.errno, what)));
     const kept = await outside(found, out);
     if (found.length > 0 && kept.length === 0) diagnostics.push(onlyOutput(channel, pattern, found.length));
     if (found.length === 0 && problems.length === 0)
       diagnostics.push(
         missing === undefined
-          ? nothingMatches(channel, pattern)
+          ? nothingMatches(channel, pattern, what)
           : noSuchFile(channel, missing, await nearestName(missing, folder, missing !== pattern)),
       );
     for (const path of kept) if (!unwanted.has(path)) paths.add(path);

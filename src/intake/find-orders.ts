@@ -6,6 +6,7 @@ import type { Reason } from '../sheet/sheet.js';
 import { compareNames } from './order.js';
 import { findFiles } from './find-files.js';
 import { INTAKE_LIMITS } from './limits.js';
+import { passedOver, type PassedOver } from './passed-over.js';
 import { NOT_A_FILE, STILL_WRITTEN_ORDERS, tooLarge } from './reasons.js';
 import { fileState, hasUnfinishedTwin, sameState, SETTLE_WAIT, settledStates } from './settled.js';
 import { shownPath } from './shown-name.js';
@@ -28,13 +29,27 @@ export async function findOrderFiles({ folder, out, channels }: Pick<Pipeline, '
   const diagnostics: Diagnostic[] = [];
   for (const [channel, { name, orders }] of channels.entries()) {
     if (!orders) continue;
-    const found = await findFiles({ channel: name, patterns: orders, folder, out });
+    const found = await findFiles({ channel: name, patterns: orders, folder, out, what: 'order files' });
     diagnostics.push(...found.diagnostics);
-    const own = found.paths.map((path) => ({ channel, path, shownName: shownPath(folder, path) }));
+    const own: OrderFile[] = [];
+    for (const path of found.paths) {
+      const file = { channel, path, shownName: shownPath(folder, path) };
+      const over = passedOver(file.shownName);
+      if (over) diagnostics.push(notRead(file, over));
+      else own.push(file);
+    }
     files.push(...own.sort((a, b) => compareNames(a.shownName, b.shownName)));
   }
   return { files, diagnostics };
 }
+
+/** Orders in an unfinished download are missing; a hidden file that a pattern takes along holds none. */
+const notRead = ({ shownName }: OrderFile, { state, reason }: PassedOver): Diagnostic => ({
+  ...reason,
+  message: `${reason.message}, so no orders are read from it`,
+  severity: state === 'failed' ? 'error' : 'note',
+  place: { kind: 'document', file: shownName },
+});
 
 /** How the order files stand; one that changed just now is watched, since an export that is half there lacks orders without a sign. */
 export const settledOrders = (files: readonly OrderFile[], wait = SETTLE_WAIT): Promise<OrderStates> =>

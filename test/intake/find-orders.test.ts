@@ -36,6 +36,26 @@ describe('order files', () => {
     expect(diagnostics.map(({ severity }) => severity)).toEqual(['error']);
   });
 
+  it('a pattern that finds none says that no orders are known', async () => {
+    const { diagnostics } = await findOrderFiles(pipeline(['clay/export*.csv']));
+    expect(diagnostics.map(({ code, severity, message }) => [code, severity, message])).toEqual([
+      ['intake/no-match', 'warning', 'channel clay: no order file matches clay/export*.csv, so no order of it is known'],
+    ]);
+  });
+
+  it('a hidden file is none, and an unfinished download is one whose orders are missing', async () => {
+    mkdirSync(join(folder, 'odd'));
+    for (const name of ['._orders.csv', 'orders.csv', 'orders 2.csv.part', '~$orders.csv']) writeFileSync(join(folder, 'odd', name), name);
+    const { files, diagnostics } = await findOrderFiles(pipeline(['odd/*']));
+    expect(files.map(({ shownName }) => shownName)).toEqual(['odd/orders.csv']);
+    const told = diagnostics.map(({ place, severity, code }) => `${place.kind === 'document' ? place.file : ''} ${severity} ${code}`);
+    expect(told.sort()).toEqual([
+      'odd/._orders.csv note intake/hidden-file',
+      'odd/orders 2.csv.part error intake/partial-download',
+      'odd/~$orders.csv note intake/temporary-file',
+    ]);
+  });
+
   it('that went away since are told with their name', async () => {
     const gone = { channel: 0, path: join(folder, 'gone.csv'), shownName: 'gone.csv' };
     const read = await readOrderFile(gone, await settledOrders([gone]));
