@@ -162,6 +162,7 @@ export const DIAGNOSTIC_CODES = [
   'orders/unknown-country',
   'orders/unknown-state',
   'orders/unknown-word',
+  'orders/web-page',
   'packing-slip/empty-region',
   'packing-slip/from-orders',
   'packing-slip/no-label',

@@ -89,6 +89,8 @@ function refusalOfBytes(bytes: Buffer): Refusal | undefined {
   return binary && { code: 'orders/binary', message: `the file is ${binary.what}, not CSV or JSON`, remedy: EXPORT_AS_CSV };
 }
 
+const WEB_PAGE = /^\ufeff?\s*(?:<\?xml[^>]*>\s*|<!--[\s\S]*?-->\s*)*<(?:!doctype html|html|head|body)\b/i;
+
 /** Why decoded text can't be an order file. */
 function refusalOfText(text: string, stated: Encoding | undefined): Refusal | undefined {
   if (text.includes('\u0000')) {
@@ -96,6 +98,12 @@ function refusalOfText(text: string, stated: Encoding | undefined): Refusal | un
       ? { code: 'orders/binary', message: 'the file holds bytes that are no text', remedy: EXPORT_AS_CSV }
       : { code: 'orders/encoding', message: `the file is not in ${stated}`, remedy: 'Take `encoding` out of the recipe.' };
   }
+  if (WEB_PAGE.test(text))
+    return {
+      code: 'orders/web-page',
+      message: 'the file is a web page, often the sign-in page that came instead of the export',
+      remedy: 'Sign in to the sales channel and export the orders again.',
+    };
   if (text.trim() !== '') return undefined;
   return { code: 'orders/empty', message: 'the file is empty', remedy: 'Export the orders again, or take the file away.' };
 }

@@ -75,7 +75,7 @@ describe('an order file that is no good costs its own channel the match, and not
       ],
     ],
     ['is an empty list', '[]', [['orders/no-rows', 'note', 1]]],
-    ['is a web page', '<!DOCTYPE html>\n<html><body>Sign in</body></html>\n', [['orders/missing-column', 'error', 1]]],
+    ['is a web page', '<!DOCTYPE html>\n<html><body>Sign in</body></html>\n', [['orders/web-page', 'error', 1]]],
   ];
   it.each(cases)('%s', async (_, content, told) => {
     const { pipeline, file } = studio();
