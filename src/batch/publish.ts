@@ -26,7 +26,11 @@ export interface Publication {
   readonly record: (stacks: readonly StackRecord[]) => RunRecord | { readonly refused: Reason };
 }
 
-export type Published = { readonly ok: true; readonly record: RunRecord } | { readonly ok: false; readonly reason: Reason };
+/** What a run that could not go on leaves in the output folder: what was there before, or files of both. */
+export type Left = 'as-it-was' | 'mixed';
+
+export type Published =
+  { readonly ok: true; readonly record: RunRecord } | { readonly ok: false; readonly reason: Reason; readonly left: Left };
 
 /**
  * Replaces the outputs of the run before by those of this one. Everything is written under temporary names first; until that
@@ -39,6 +43,7 @@ export async function publish(
   writer: Writer,
 ): Promise<Published> {
   const staged: Staged[] = [];
+  let left: Left = 'as-it-was';
   const put = async (path: string, data: FileData): Promise<FileResult> => {
     const result = await writer.stage(join(out, path), data);
     if (result.ok) staged.push(result.staged);
@@ -57,6 +62,7 @@ export async function publish(
     await must(put('run.json', `${JSON.stringify(told, undefined, 2)}\n`));
 
     await must(writer.remove(join(out, 'run.json')));
+    left = 'mixed';
     const account = staged.at(-1);
     for (const each of staged.slice(0, -1)) await must(each.commit());
     await removeOld(out, 'print', STACK_NAME, new Set(told.stacks.flatMap(({ file, raster = file }) => [file, raster])), writer);
@@ -70,7 +76,7 @@ export async function publish(
   } catch (error) {
     // What has its name by now has no temporary one any more, so nothing of it is removed.
     for (const each of staged) await each.discard();
-    if (error instanceof CannotPublish) return { ok: false, reason: error.reason };
+    if (error instanceof CannotPublish) return { ok: false, reason: error.reason, left };
     throw error;
   }
 }

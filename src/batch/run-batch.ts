@@ -26,7 +26,7 @@ import { outputNamed, outputsOf, placeOf, stackTarget } from './outputs.js';
 import { packedParcels } from './packed-parcels.js';
 import { withPairPictures } from './pair-pictures.js';
 import { defaultJobs, Pool, POOL_DEFAULTS, workerScript } from './pool.js';
-import { clearLeftovers, publish } from './publish.js';
+import { clearLeftovers, type Left, publish } from './publish.js';
 import { doesNotAddUp, Reckoning } from './reckoning.js';
 import { readRunOrders } from './run-orders.js';
 import type { RunRecord, StackRecord } from './run-record.js';
@@ -53,7 +53,8 @@ export interface RunRequest {
 export type RunEnd =
   | { readonly kind: 'finished'; readonly record: RunRecord }
   | { readonly kind: 'stopped'; readonly done: number; readonly of: number }
-  | { readonly kind: 'cannot-go-on'; readonly reason: Reason };
+  /** `left`: undefined where another run may be at work there, or nothing can be there. */
+  | { readonly kind: 'cannot-go-on'; readonly reason: Reason; readonly left?: Left };
 
 const MEMORY_FOR_PAGES = 96 * 1024 * 1024;
 
@@ -65,7 +66,8 @@ export async function runBatch(request: RunRequest): Promise<RunEnd> {
   if ('reason' in opened) return { kind: 'cannot-go-on', reason: opened.reason };
   const scratch = new Scratch(join(out, temporaryName()), request.memoryForPages ?? MEMORY_FOR_PAGES);
   try {
-    return await runInFolder(request, scratch);
+    const end = await runInFolder(request, scratch);
+    return end.kind === 'cannot-go-on' ? { left: 'as-it-was', ...end } : end;
   } finally {
     tell(request.emit, await scratch.remove());
     tell(request.emit, await writeAtomically(join(out, 'log.jsonl'), request.log()));
@@ -146,7 +148,7 @@ async function runInFolder({ pipeline, dryRun, today, stop, emit, worker }: RunR
       return buildRecord({ pipeline, documents, collated, account, stacks: built, diagnostics: told, orders, counts: day.counts });
     };
     const published = await publish({ out: pipeline.out, documents, stacks, lists: lists.files, record }, scratch, writer);
-    if (!published.ok) return { kind: 'cannot-go-on', reason: published.reason };
+    if (!published.ok) return { kind: 'cannot-go-on', reason: published.reason, ...(dryRun ? {} : { left: published.left }) };
     watch.lap('stacks');
     tell(emit, await writer.write(join(pipeline.out, 'times.json'), watch.toJson(jobs, documents)));
     return { kind: 'finished', record: published.record };
@@ -175,6 +177,6 @@ function tell(emit: RunRequest['emit'], result: FileResult): void {
 /** @param code of the mistake that was told already, with what to do about it */
 const nothingFound = (code: DiagnosticCode): Reason => ({
   code,
-  message: 'no document was found, so nothing is made; what an earlier run left is as it was',
+  message: 'no document was found, so nothing is made',
   remedy: 'Put right what is said above, then run again.',
 });

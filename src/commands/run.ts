@@ -82,10 +82,18 @@ export async function runRun(args: RunArgs, io: RunIo): Promise<ExitCode> {
     case 'cannot-go-on': {
       const { code, message, remedy } = end.reason;
       io.err(`${formatDiagnostic({ code, severity: 'error', message, remedy, place: { kind: 'run' } }, { colour: io.colour })}\n`);
+      if (end.left !== undefined) io.err(LEFT[end.left](out));
       return EXIT.cannotGoOn;
     }
   }
 }
+
+/** What lies in the output folder after a run that could not go on; somebody may take it for today's. */
+const LEFT = {
+  'as-it-was': (out: string) => `No stack was written; what an earlier run left in ${out} is as it was.\n`,
+  mixed: (out: string) =>
+    `Some stacks in ${out}/print may be of this run and others of an earlier one: print nothing from there until a run has ended well.\n`,
+} as const;
 
 const isDay = (text: string): boolean =>
   /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(Date.parse(text)) && new Date(text).toISOString().startsWith(text);

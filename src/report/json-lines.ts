@@ -20,7 +20,7 @@ export function endLines(end: RunEnd): string {
     case 'stopped':
       return jsonLine({ type: 'stopped', done: end.done, of: end.of });
     case 'cannot-go-on':
-      return jsonLine({ type: 'cannot-go-on', reason: end.reason });
+      return jsonLine({ type: 'cannot-go-on', reason: end.reason, left: end.left });
     case 'finished':
       return recordLines(end.record).map(jsonLine).join('');
   }

@@ -62,7 +62,7 @@ const failingAt = (name: string): Writer => ({
 
 it.each([['stack-4x6in.pdf'], ['run.json']])('leaves no temporary file when %s can not be put in its place', async (name) => {
   const [result, out] = await over(failingAt(name));
-  expect(result).toMatchObject({ ok: false, reason: { code: 'files/no-space' } });
+  expect(result).toMatchObject({ ok: false, reason: { code: 'files/no-space' }, left: 'mixed' });
   expect(lyingIn(out)).toEqual(['stack-4x6in.pdf']);
 });
 
@@ -71,13 +71,13 @@ it('leaves no temporary file when what is old can not be removed', async () => {
     ...diskWriter,
     remove: async () => ({ ok: false, reason: { ...reason, code: 'files/no-permission' } }),
   });
-  expect(result).toMatchObject({ ok: false, reason: { code: 'files/no-permission' } });
+  expect(result).toMatchObject({ ok: false, reason: { code: 'files/no-permission' }, left: 'as-it-was' });
   expect(lyingIn(out).sort()).toEqual(['run.json', 'stack-4x6in.pdf']);
 });
 
 it('changes nothing when the record is refused', async () => {
   const [result, out] = await over(diskWriter, () => ({ refused: reason }));
-  expect(result).toEqual({ ok: false, reason });
+  expect(result).toEqual({ ok: false, reason, left: 'as-it-was' });
   expect(lyingIn(out).sort()).toEqual(['run.json', 'stack-4x6in.pdf']);
   for (const name of ['run.json', 'print/stack-4x6in.pdf']) expect(readFileSync(join(out, name), 'utf8')).toBe('yesterday');
 });

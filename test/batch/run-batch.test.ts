@@ -146,6 +146,7 @@ describe('a run', () => {
     const { end } = await run(pipeline);
     await locked.lock.release();
     expect(end).toMatchObject({ kind: 'cannot-go-on', reason: { code: 'files/locked' } });
+    expect(end).not.toHaveProperty('left');
     expect(filesIn(join(folder, 'out'))).toEqual(before);
   });
 
@@ -204,6 +205,7 @@ describe('a run', () => {
       expect(end).toMatchObject({
         kind: 'cannot-go-on',
         reason: { code: misspelt.startsWith('!') ? 'intake/nothing-named' : 'intake/no-file' },
+        left: 'as-it-was',
       });
       expect(lastingFilesIn(pipeline.out)).toEqual(before);
     },

@@ -25,6 +25,7 @@ it('tells why a run did not come to its end', () => {
   expect(parsed(endLines({ kind: 'stopped', done: 2, of: 5 }))).toEqual([{ type: 'stopped', done: 2, of: 5 }]);
   const reason = { code: 'files/no-space', message: 'the disk is full', remedy: 'Free some space.' } as const;
   expect(parsed(endLines({ kind: 'cannot-go-on', reason }))).toEqual([{ type: 'cannot-go-on', reason }]);
+  expect(parsed(endLines({ kind: 'cannot-go-on', reason, left: 'mixed' }))).toEqual([{ type: 'cannot-go-on', reason, left: 'mixed' }]);
 });
 
 it('keeps the talk of libraries to the log', () => {
