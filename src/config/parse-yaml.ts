@@ -1,7 +1,7 @@
 import { isAlias, isCollection, isMap, isNode, isScalar, parseDocument, type Document, type Node, type YAMLError } from 'yaml';
 import type { ConfigFile, Span } from './config-file.js';
 import { quote } from './words.js';
-import { yamlErrorInWords } from './yaml-errors.js';
+import { INDENT, yamlErrorInWords } from './yaml-errors.js';
 
 /** Deeper nesting than this is no pipeline and no recipe, and would exhaust the stack of a recursive reader. */
 const DEEPEST = 40;
@@ -66,16 +66,32 @@ function reportSyntax(file: ConfigFile, document: Document.Parsed): boolean {
     file.error('config/directive', { start, end: start + 1 }, words, 'Take the line out.');
   }
   const told = new Set<number>();
+  const acrossLines = new Set(document.errors.flatMap(({ code, pos }) => (code === 'MULTILINE_IMPLICIT_KEY' ? [pos[0]] : [])));
+  let shifted = false;
   for (const error of document.errors) {
     if (error.code === 'TAG_RESOLVE_FAILED' || error.code === 'BAD_COLLECTION_TYPE') continue;
-    const words = yamlErrorInWords(error);
-    const span = spanOfError(file, document, error);
+    const isKey = error.code === 'BLOCK_AS_IMPLICIT_KEY' || error.code === 'MULTILINE_IMPLICIT_KEY';
+    // Where one line stands in the wrong column, the right ones below it are wrong for the parser, too.
+    if (shifted && isKey) continue;
+    // A value that goes on in the next line, and there with a key: that line is too far in, or the one above is too far out.
+    const isShifted = isKey && acrossLines.has(error.pos[0]);
+    const words = isShifted ? INDENT : yamlErrorInWords(error);
+    const span = isShifted ? nextLine(file.text, error.pos[0]) : spanOfError(file, document, error);
     const line = file.lineOf(span.start);
     if (told.has(line)) continue;
     told.add(line);
+    shifted ||= words === INDENT || words.code === 'config/tab';
     file.error(words.code, span, words.message, words.remedy);
   }
   return told.size > 0 || document.directives.yaml.explicit === true;
+}
+
+/** The text of the line below the one that `offset` is in, without its indentation. */
+function nextLine(text: string, offset: number): Span {
+  const from = text.indexOf('\n', offset) + 1;
+  const [line = ''] = /^.*/.exec(text.slice(from)) ?? [];
+  const start = from + line.search(/\S|$/);
+  return { start, end: from + line.trimEnd().length };
 }
 
 function spanOfError(file: ConfigFile, document: Document.Parsed, error: YAMLError): Span {

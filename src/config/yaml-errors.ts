@@ -7,7 +7,7 @@ interface Words {
   readonly remedy: string;
 }
 
-const INDENT: Words = {
+export const INDENT: Words = {
   code: 'config/syntax',
   message: 'this line is indented in a way that does not fit the lines above it',
   remedy: 'Put keys of one map, and dashes of one list, exactly below each other; what belongs to a key goes two spaces further in.',
@@ -78,7 +78,7 @@ const WORDS: Readonly<Partial<Record<ErrorCode, Words>>> = {
 
 export function yamlErrorInWords(error: YAMLError): Words {
   if (error.code === 'BAD_INDENT' && /^Flow (sequence|map)/.test(error.message)) return ENDS_MISSING;
-  if (error.message.startsWith('A block sequence may not')) return INDENT;
+  if (/^(?:A block sequence may not|Sequence item without - )/.test(error.message)) return INDENT;
   if (error.code === 'MISSING_CHAR' && error.message.startsWith('Implicit map keys')) return NO_COLON;
   if (error.code === 'MISSING_CHAR' && error.message.startsWith('Missing , ')) {
     return { code: 'config/syntax', message: 'two entries stand side by side with no comma', remedy: 'Put a comma between the entries.' };
