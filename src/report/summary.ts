@@ -33,6 +33,7 @@ export function summary(record: RunRecord, options: SummaryOptions): string {
     ...section('skipped', 'Skipped', 'dim', record, options),
     ...ordersTold(record, options),
     ...notes(record, options),
+    ...mistakes(record, options),
     '',
     accountLine(record),
     ...(options.dryRun ? [] : [whereToLook(account.items.held > 0, options)]),
@@ -95,7 +96,13 @@ function ordersTold({ orders }: RunRecord, options: SummaryOptions): string[] {
     `${sums['no-label']} without a label`,
     `${sums['not-expected']} that need none`,
   ];
-  const told = looseEnds.flatMap(({ code, message, remedy }) => [`  ${message} ${paint('dim', `[${code}]`)}`, `    do: ${remedy}`]);
+  const told = grouped(looseEnds, ({ code, remedy }) => `${code} ${remedy}`).flatMap((group) => [
+    ...few(
+      group.map(({ code, message }) => `  ${message} ${paint('dim', `[${code}]`)}`),
+      TOLD_ABOVE.includes(group[0]?.code ?? '') ? options : undefined,
+    ),
+    `    do: ${group[0]?.remedy ?? ''}`,
+  ]);
   return [
     '',
     `${count(sums.orders, 'order')}: ${ends.join(', ')}.`,
@@ -103,13 +110,21 @@ function ordersTold({ orders }: RunRecord, options: SummaryOptions): string[] {
   ];
 }
 
+/** Loose ends of labels that are named above already, held or printed: no more than the first few are named again. */
+const TOLD_ABOVE: readonly string[] = ['orders/no-order', 'orders/label-held'];
+
+/** Each of these names another document: a folder that is there twice would fill the screen if each were told with its remedy. */
+const TWICE: ReadonlySet<string> = new Set(['intake/duplicate', 'batch/duplicate']);
+
 function section(state: ItemStateKind, title: string, style: Style, record: RunRecord, options: SummaryOptions): string[] {
   const told = record.documents.flatMap((document) =>
     document.items.filter((item) => item.state === state).map((item) => ({ document, item })),
   );
   if (told.length === 0) return [];
   const paint = painter(options.colour);
-  const groups = grouped(told, ({ item: { reason } }) => JSON.stringify([reason?.code, reason?.message, reason?.remedy]));
+  const groups = grouped(told, ({ item: { reason } }) =>
+    JSON.stringify([reason?.code, TWICE.has(reason?.code ?? '') ? '' : reason?.message, reason?.remedy]),
+  );
   return ['', paint(style, `${title}: ${told.length}`), ...groups.flatMap((group) => groupLines(group, options))];
 }
 
@@ -142,10 +157,30 @@ function notes({ documents }: RunRecord, options: SummaryOptions): string[] {
   ];
 }
 
+/** What a run was told of at its beginning, in another stream perhaps: a channel that gave nothing must not be forgotten over the others. */
+function mistakes({ diagnostics }: RunRecord, { colour }: SummaryOptions): string[] {
+  const told = diagnostics.filter(({ severity }) => severity === 'error');
+  if (told.length === 0) return [];
+  const paint = painter(colour);
+  const lines = told.map(({ code, message, place }) => {
+    const where = 'file' in place ? `${place.file}${'line' in place ? `:${place.line}:${place.col}` : ''}: ` : '';
+    return `  ${where}${message} ${paint('dim', `[${code}]`)}`;
+  });
+  return ['', paint('red', `Mistakes to put right: ${told.length}`), ...lines];
+}
+
 /** The first of many lines, and how many there are more; a dry run leaves no file that would name them. */
-function named(lines: readonly string[], { out, dryRun }: SummaryOptions): string[] {
-  const more = lines.length > NAMED ? [`    and ${lines.length - NAMED} more${dryRun ? '' : `, see ${out}/run.json`}`] : [];
-  return [...lines.slice(0, NAMED).map((line) => `    ${line}`), ...more];
+function named(lines: readonly string[], options: SummaryOptions): string[] {
+  return few(
+    lines.map((line) => `    ${line}`),
+    options,
+  );
+}
+
+/** @param options left out: all lines */
+function few(lines: readonly string[], options: SummaryOptions | undefined): string[] {
+  if (options === undefined || lines.length <= NAMED) return [...lines];
+  return [...lines.slice(0, NAMED), `    and ${lines.length - NAMED} more${options.dryRun ? '' : `, see ${options.out}/run.json`}`];
 }
 
 /** A reason once, and below it whom it concerns; of what a label leaves of its page only the number. */
@@ -156,12 +191,24 @@ function groupLines(group: readonly Told[], options: SummaryOptions): string[] {
   if (group.every(({ item }) => item.role === 'remainder' && item.state === 'skipped')) {
     return [`  ${reason?.message ?? ''}: ${count(group.length, 'time')} ${paint('dim', `[${reason?.code ?? ''}]`)}`];
   }
-  lines.push(
-    ...named(
-      group.map(({ document, item }) => whose(document, item, options)),
-      options,
-    ),
-  );
+  if (new Set(group.map(({ item }) => item.reason?.message)).size > 1) {
+    const each = group.map(({ document, item }) => `  ${whose(document, item, options)}: ${item.reason?.message ?? ''}`);
+    lines.splice(
+      0,
+      1,
+      ...few(
+        each.map((line) => `${line} ${paint('dim', `[${reason?.code ?? ''}]`)}`),
+        options,
+      ),
+    );
+  } else {
+    lines.push(
+      ...named(
+        group.map(({ document, item }) => whose(document, item, options)),
+        options,
+      ),
+    );
+  }
   if (reason?.remedy) lines.push(`    do: ${reason.remedy.replaceAll('\n', '\n        ')}`);
   return lines;
 }

@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { RunRecord } from '../../src/batch/run-record.js';
+import { duplicateOf } from '../../src/intake/reasons.js';
+import type { LooseEnd } from '../../src/orders/loose-ends.js';
 import { summary } from '../../src/report/summary.js';
 import { DOCUMENTS, record, STACK } from './fakes.js';
 
@@ -38,6 +41,54 @@ Look at out/held for pictures of what is held and at out/run.json for what becam
     if (!failed) throw new Error('no failed document');
     const many = Array.from({ length: 30 }, (_, index) => ({ ...failed, name: `in/${index}.pdf` }));
     expect(summary(record(many, []), { ...PLAIN, dryRun: true })).toMatch(/and 18 more\n/);
+  });
+
+  it('gives each document that is there twice one line, and the remedy once', () => {
+    const [, , failed] = DOCUMENTS;
+    const [item] = failed?.items ?? [];
+    if (!failed || !item) throw new Error('no failed document');
+    const copies = Array.from({ length: 30 }, (_, index) => ({
+      ...failed,
+      name: `in/copy ${index}.pdf`,
+      state: 'skipped' as const,
+      items: [{ ...item, state: 'skipped' as const, reason: duplicateOf(`in/${index}.pdf`) }],
+    }));
+    const text = summary(record(copies, []), PLAIN);
+    expect(text).toContain(
+      '  in/copy 11.pdf: it is a duplicate of in/11.pdf, byte for byte [intake/duplicate]\n    and 18 more, see out/run.json\n',
+    );
+    expect(text.match(/^ {4}do: /gm)).toHaveLength(1);
+  });
+
+  it('names every order without a label, but of labels that are told above only the first few again', () => {
+    const end = (code: LooseEnd['code'], n: number): LooseEnd => ({
+      code,
+      message: `${code} ${n}`,
+      remedy: `Do ${code}.`,
+      orders: [],
+      labels: [],
+    });
+    const looseEnds = (['orders/no-label', 'orders/no-order'] as const).flatMap((code) =>
+      Array.from({ length: 30 }, (_, n) => end(code, n)),
+    );
+    const sums = { orders: 30, packed: 0, held: 0, 'no-label': 30, 'not-expected': 0 };
+    const orders = { sums, looseEnds, lists: [] } as unknown as NonNullable<RunRecord['orders']>;
+    const text = summary({ ...record(DOCUMENTS, [STACK]), orders }, PLAIN);
+    expect(text.match(/ {2}orders\/no-label \d+ /g)).toHaveLength(30);
+    expect(text.match(/ {2}orders\/no-order \d+ /g)).toHaveLength(12);
+    expect(text.match(/do: Do orders/g)).toHaveLength(2);
+  });
+
+  it('says again what was wrong from the beginning, and nothing of mere warnings', () => {
+    const wrong = (severity: 'error' | 'warning', message: string) =>
+      ({ code: 'intake/no-file', severity, message, place: { kind: 'run' } }) as const;
+    const told = {
+      ...record(DOCUMENTS, [STACK]),
+      diagnostics: [wrong('error', 'there is no folder mugs'), wrong('warning', 'nothing matches')],
+    };
+    const text = summary(told, PLAIN);
+    expect(text).toContain('\nMistakes to put right: 1\n  there is no folder mugs [intake/no-file]\n\nThe account adds up');
+    expect(text).not.toContain('nothing matches');
   });
 
   it('tells of sheets where several pages lie on one', () => {
