@@ -75,8 +75,8 @@ const SHORT = new RegExp(`^(${PARTIES_SHORT.join('|')})[.:]`);
 /** A parcel's weight, by itself or with how many of how many it is (common practice, no source). */
 const WEIGHT = /^\d{1,2}[.,]\d{1,3} ?(?:kgs?|lbs?)(?=$|\W+\d)|(?:^|\d\W+)\d{1,2}[.,]\d{1,3} ?(?:kgs?|lbs?)$/;
 
-/** What a list of numbered steps is called: it has no name of its own. */
-export const STEPS = 'numbered steps';
+/** A list of numbered steps has no name of its own: it is called by its numbers. */
+export const STEPS = '1. 2. 3.';
 
 /** Whether three lines or more are numbered one after the other: "1. Print this page". */
 function hasSteps(phrases: readonly Phrase[]): boolean {

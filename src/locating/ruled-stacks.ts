@@ -72,8 +72,10 @@ function answersOf(family: readonly Box[], around: Around): readonly Pick<RuledS
   const column = { from: span.x - WITHIN, to: right(span) + WITHIN };
   const touching = around.ink.filter((blob) => blob.x < column.to - 2 * WITHIN && right(blob) > column.from + 2 * WITHIN);
   const keeps = (blob: Box): boolean => blob.x >= column.from && right(blob) <= column.to;
+  const isBeyond = (blob: Box): boolean => blob.y > bottom(span) || bottom(blob) < span.y;
+  const isOfWiderLine = (blob: Box): boolean => around.ink.some((other) => !keeps(other) && isNextWord(blob, other));
   const crossing = [
-    ...touching.filter((blob) => !keeps(blob)),
+    ...touching.filter((blob) => !keeps(blob) || (isBeyond(blob) && isOfWiderLine(blob))),
     ...around.stops.filter((line) => line.x < column.to && right(line) > column.from),
   ];
   if (crossing.some((blob) => blob.y < bottom(span) && bottom(blob) > span.y)) return [];
@@ -97,6 +99,16 @@ function answersOf(family: readonly Box[], around: Around): readonly Pick<RuledS
     closed: box.y >= span.y - 1 && bottom(box) <= bottom(span) + 1,
   }));
 }
+
+/** Words of one line of type are alike in height and stand on it, with a blank between them. */
+function isNextWord(a: Box, b: Box): boolean {
+  const high = Math.max(a.height, b.height);
+  const gap = Math.max(a.x - right(b), b.x - right(a));
+  const isAlike = Math.min(a.height, b.height) >= 0.5 * high && high <= TYPE;
+  return isAlike && Math.abs(a.y + a.height / 2 - b.y - b.height / 2) <= 0.3 * high && gap >= 0 && gap <= 0.5 * high;
+}
+/** Larger type (pt) stands alone. */
+const TYPE = 18;
 
 /** With a line of small print that runs along a side, nearer to it than lines of type stand apart, and with nothing else as near behind it. */
 function withLinesBeside(box: Box, ink: readonly Box[]): Box {

@@ -55,6 +55,16 @@ describe('ruledStacks', () => {
     expect((await stacksOf(label(60))).map(extent)).toEqual([[60, 342]]);
   });
 
+  it('end before a line of type that begins beside the rules, of which some words stand below them', async () => {
+    const words = (from: number): Drawing =>
+      label(12)
+        .rect(from, 415, 60 - from + 30, 12)
+        .rect(94, 415, 40, 12);
+    expect((await stacksOf(words(62))).map(extent)).toEqual([[60, 427]]);
+    const wide = label(12).rect(20, 415, 38, 12).rect(62, 415, 40, 12).rect(106, 415, 30, 12);
+    expect((await stacksOf(wide)).map(extent)).toEqual([[60, 403]]);
+  });
+
   it('end before a block of which only the whole says what it is', async () => {
     const block = (): Drawing => label(12).rect(62, 420, 60, 40).rect(130, 421, 60, 60).rect(200, 421, 60, 60);
     const isTall = ({ height }: Box): boolean => height > 62;

@@ -169,6 +169,10 @@ function make(document: Document, wanted: (part: Part) => boolean, folder: strin
     case 'gofpdf':
     case 'pdfmake':
       throw new Error(`Documents by ${producer} are drawn by the Python files of designs-sixth.`);
+    case 'hand-written':
+    case 'inkscape':
+    case 'rsvg':
+      throw new Error(`Documents by ${producer} are drawn by the files of designs-seventh.`);
   }
 }
 
