@@ -67,6 +67,7 @@ export const DIAGNOSTIC_CODES = [
   'draft/unsettled',
   'explain/no-documents',
   'files/failed',
+  'files/is-file',
   'files/is-folder',
   'files/locked',
   'files/missing-folder',

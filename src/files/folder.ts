@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { disk as realDisk, type Disk } from './disk.js';
-import { errnoOf, fileFailure, type FileResult } from './failure.js';
+import { errnoOf, type FileFailure, fileFailure, type FileResult } from './failure.js';
 import { isTemporaryName } from './temporary-name.js';
 
 /** Makes a folder and those above it; one that exists is fine. */
@@ -9,13 +9,18 @@ export async function ensureFolder(folder: string, disk: Disk = realDisk): Promi
     await disk.makeFolder(folder);
     return { ok: true };
   } catch (error) {
-    if (errnoOf(error) === 'EEXIST')
-      return fileFailure(Object.assign(new Error(), { code: 'ENOTDIR', syscall: 'mkdir' }), notFolder(folder));
+    const errno = errnoOf(error);
+    if (errno === 'EEXIST') return { ok: false, reason: fileInTheWay(folder, 'its name') };
+    if (errno === 'ENOTDIR') return { ok: false, reason: fileInTheWay(folder, 'the name of a folder above it') };
     return fileFailure(error, `cannot make the folder ${folder}`);
   }
 }
 
-const notFolder = (folder: string): string => `cannot make the folder ${folder}, a file has its name`;
+const fileInTheWay = (folder: string, name: string): FileFailure => ({
+  code: 'files/is-file',
+  message: `cannot make the folder ${folder}: a file has ${name}`,
+  remedy: 'Rename or move that file, or name another folder, then run again.',
+});
 
 /** Names of the files in a folder, sorted by code unit; hidden ones too, temporary ones not. A missing folder has none. */
 export async function listFiles(folder: string, disk: Disk = realDisk): Promise<FileResult<{ readonly names: readonly string[] }>> {

@@ -17,9 +17,13 @@ describe('folder', () => {
   it('reports a file that stands where the folder should', async () => {
     const folder = temporaryFolder();
     writeFileSync(join(folder, 'out'), '');
-    for (const below of ['out', 'out/print']) {
+    for (const [below, words] of [
+      ['out', 'a file has its name'],
+      ['out/print', 'a file has the name of a folder above it'],
+    ] as const) {
       const result = await ensureFolder(join(folder, below));
-      expect(result).toMatchObject({ ok: false, reason: { code: 'files/missing-folder' } });
+      expect(result).toMatchObject({ ok: false, reason: { code: 'files/is-file' } });
+      expect(!result.ok && result.reason.message).toContain(words);
     }
   });
 
