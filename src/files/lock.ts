@@ -104,7 +104,8 @@ async function readHolder(path: string, disk: Disk): Promise<Holder | 'gone' | '
     const text = await disk.readText(path);
     const holder = parseHolder(text);
     if (holder) return holder;
-    if (Date.now() - (await disk.modified(path)) > UNREADABLE_GRACE) return 'debris';
+    // A clock that was put back may have left one in the future.
+    if (Math.abs(Date.now() - (await disk.modified(path))) > UNREADABLE_GRACE) return 'debris';
     return { pid: 0, host: '', started: '', mark: undefined, token: '' };
   } catch (error) {
     if (errnoOf(error) === 'ENOENT') return 'gone';

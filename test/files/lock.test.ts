@@ -75,6 +75,15 @@ describe('lock', () => {
     expect(await acquireLock(folder)).toMatchObject({ ok: true });
   });
 
+  it('takes over one from before the clock was put back', async () => {
+    const folder = temporaryFolder();
+    const path = join(folder, LOCK_NAME);
+    writeFileSync(path, '{"pid":');
+    const ahead = Date.now() / 1000 + 3600;
+    utimesSync(path, ahead, ahead);
+    expect(await acquireLock(folder)).toMatchObject({ ok: true });
+  });
+
   it('goes to exactly one of many that find a dead one at the same time', async () => {
     for (let round = 0; round < 5; round += 1) {
       const folder = temporaryFolder();
