@@ -1,10 +1,10 @@
-import { fileFailure } from '../files/failure.js';
+import { errnoOf, fileFailure } from '../files/failure.js';
 import { fingerprintFile } from '../files/fingerprint.js';
 import type { Reason } from '../sheet/sheet.js';
 import { KINDS } from './kinds.js';
 import type { IntakeLimits } from './limits.js';
 import { passedOver } from './passed-over.js';
-import { NOT_A_FILE, STILL_WRITTEN, ZIP_IN_ZIP, reason, tooLarge } from './reasons.js';
+import { NOT_A_FILE, STILL_WRITTEN, UNSPELLABLE, ZIP_IN_ZIP, reason, tooLarge } from './reasons.js';
 import { fileState, hasUnfinishedTwin, sameState, type FileState } from './settled.js';
 import { shownEntry } from './shown-name.js';
 import { sniff, SNIFF_BYTES } from './sniff.js';
@@ -32,7 +32,7 @@ export async function lookAt(
   const over = passedOver(place.shownName);
   if (over) return [{ item: { ...bare, size: sizeOf(state) }, refusal: over }];
   if (state === 'moving') return [failedItem(bare, STILL_WRITTEN)];
-  if ('error' in state) return [failedItem(bare, unreadable(state.error))];
+  if ('error' in state) return [failedItem(bare, unreadable(state.error, place.path))];
   if (!state.isFile) return [failedItem(bare, NOT_A_FILE)];
   if (state.size === 0) return [failedItem(bare, (await hasUnfinishedTwin(place.path)) ? STILL_WRITTEN : KINDS.empty)];
   if (state.size > limits.documentBytes) return [failedItem({ ...bare, size: state.size }, tooLarge(state.size, limits.documentBytes))];
@@ -67,7 +67,9 @@ const failedItem = (item: WorkItem, why: Reason): Looked => ({ item, refusal: { 
 const sizeOf = (state: FileState | 'moving' | { readonly error: Error }): number =>
   state === 'moving' || 'error' in state ? 0 : state.size;
 
-function unreadable(error: Error): Reason {
+function unreadable(error: Error, path: string): Reason {
+  // Names that are no Unicode can't be spelt to the system: it answers that there is no such file.
+  if (errnoOf(error) === 'ENOENT' && path.includes('\ufffd')) return UNSPELLABLE;
   const { message, remedy } = fileFailure(error, 'the file can not be read').reason;
   return reason('intake/unreadable', message, remedy);
 }

@@ -19,6 +19,12 @@ export const STILL_WRITTEN_ORDERS = reason(
 
 export const NOT_A_FILE = reason('intake/not-a-file', 'it is a device or a pipe, not a file', 'Name a file.');
 
+export const UNSPELLABLE = reason(
+  'intake/unreadable',
+  'the file can not be read: its name holds letters that are not in Unicode (UTF-8)',
+  'Rename the file, then run again.',
+);
+
 export const tooLarge = (size: number, limit: number): Reason =>
   reason('intake/too-large', `the file has ${megabytes(size)}, more than the ${megabytes(limit)} that one document may have`, SPLIT);
 

@@ -196,6 +196,14 @@ describe('find-work', () => {
     expect(diagnostics[0]?.message).toContain('broken.pdf');
   });
 
+  it.skipIf(process.platform !== 'linux')('says so of a file whose name can not be spelt', async () => {
+    const folder = inbox({ 'in/1.pdf': pdf('1') });
+    writeFileSync(Buffer.concat([Buffer.from(join(folder, 'in/t')), Buffer.from([0xf6]), Buffer.from('pfe.pdf')]), pdf('2'));
+    const { intake } = await find(folder, { all: ['in/*'] });
+    expect(refusals(intake)).toEqual(['in/t\ufffdpfe.pdf: failed intake/unreadable']);
+    expect(intake.refused[0]?.reason.message).toContain('its name holds letters');
+  });
+
   it('tells no path of the machine: of a file from elsewhere its own name, of a folder that can not be read the way from here', async () => {
     const folder = inbox({ 'here/1.pdf': pdf('1'), 'beside/2.pdf': pdf('2') });
     const { intake } = await find(join(folder, 'here'), { all: [join(folder, 'here/1.pdf'), '../beside/*'] });
