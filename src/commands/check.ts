@@ -4,7 +4,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { formatDiagnostics } from '../diagnostics/format.js';
 import { loadNamed } from '../config/load-named.js';
 import { loadPipeline } from '../config/load-pipeline.js';
-import { missingNames } from '../intake/missing-names.js';
+import { missingNames, namesInOutput } from '../intake/missing-names.js';
 import { PIPELINE_FILE } from './run-pipeline.js';
 import { diagnosticLine, jsonLine } from '../report/json-lines.js';
 import { EXIT, type CommandIo, type ExitCode } from './exit-codes.js';
@@ -52,9 +52,11 @@ async function countPipeline(path: string): Promise<Checked> {
   const { value, diagnostics, sources, patterns } = loadPipeline(path);
   const channels = value?.channels ?? [];
   // A run names them too, but only when it is under way; a folder that isn't there is seen before.
-  const missing = await missingNames(patterns, dirname(resolve(path)));
+  const folder = dirname(resolve(path));
+  const missing = await missingNames(patterns, folder);
+  const inOutput = value ? namesInOutput(patterns, folder, value.out) : [];
   return {
-    diagnostics: [...diagnostics, ...missing],
+    diagnostics: [...diagnostics, ...missing, ...inOutput],
     sources,
     channels: channels.length,
     recipes: channels.map(({ recipe }) => recipe.file ?? recipe.name),

@@ -56,6 +56,20 @@ describe('check', () => {
     expect(exitCode).toBe(2);
   });
 
+  it.each([
+    ['inbox', 'inbox/*.pdf', true],
+    ['inbox', './inbox', true],
+    ['inbox/returns', 'inbox/*.pdf', false],
+    ['in', 'inbox/*.pdf', false],
+  ])('with out: %s warns that nothing of %s would be read: %s', async (out, files, warned) => {
+    const config = write('out.yaml', `out: ${out}\nchannels:\n${CHANNEL.replace('inbox/*.pdf', files)}`);
+    const ended = await capture((io) => runCheck({ config, files: [] }, io));
+    expect(ended.exitCode).toBe(0);
+    expect(
+      /out\.yaml:3:\d+: warning: .* lies in the output folder `inbox`, where nothing is ever read \[intake\/only-output\]/.test(ended.out),
+    ).toBe(warned);
+  });
+
   describe('warns of folders and files that are not there, and names what is near', () => {
     it.each([
       ['inbox/return/*', 'inbox/return', 'Is it `inbox/returns`?'],
