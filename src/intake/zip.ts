@@ -1,3 +1,4 @@
+import { stat } from 'node:fs/promises';
 import type { Readable } from 'node:stream';
 import { crc32 } from 'node:zlib';
 import { getFileNameLowLevel, openPromise, type Entry, type ZipFile } from 'yauzl';
@@ -67,7 +68,7 @@ async function withZip<T>(
   try {
     // Names are decoded here: the library refuses a whole ZIP for one odd name, which harms nobody when nothing is unpacked to disk.
     zip = await openPromise(path, { autoClose: false, decodeStrings: false, validateEntrySizes: true });
-    const listing = await readDirectory(zip, limits);
+    const listing = await directoryOf(path, zip, limits);
     return 'reason' in listing ? { ok: false, reason: listing.reason } : await use(zip, listing.files);
   } catch (error) {
     if (errnoOf(error) !== undefined) return fileFailure(error, 'cannot read the ZIP');
@@ -77,7 +78,25 @@ async function withZip<T>(
   }
 }
 
-async function readDirectory(zip: ZipFile, limits: IntakeLimits): Promise<{ files: ZipFileEntry[] } | { reason: Reason }> {
+type Directory = { readonly files: readonly ZipFileEntry[] } | { readonly reason: Reason };
+
+/** Of the last ZIP: its files are fetched one after the other, and to go through all names for each would take longer than the label. */
+let last: { readonly key: string; readonly limits: IntakeLimits; readonly directory: Directory } | undefined;
+
+async function directoryOf(path: string, zip: ZipFile, limits: IntakeLimits): Promise<Directory> {
+  const { size, mtimeMs, ino } = await stat(path);
+  const key = JSON.stringify([path, size, mtimeMs, ino]);
+  if (last?.key === key && last.limits === limits) return last.directory;
+  counts.directories += 1;
+  const directory = await readDirectory(zip, limits);
+  last = { key, limits, directory };
+  return directory;
+}
+
+/** How often the names of a ZIP were gone through, for a test: it must not be once for each. */
+export const counts = { directories: 0 };
+
+async function readDirectory(zip: ZipFile, limits: IntakeLimits): Promise<Directory> {
   if (zip.entryCount > limits.zipEntries) return { reason: zipTooLarge(`holds ${zip.entryCount} files, more than ${limits.zipEntries}`) };
   const files: ZipFileEntry[] = [];
   let total = 0;

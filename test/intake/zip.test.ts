@@ -4,9 +4,10 @@ import { describe, expect, it } from 'vitest';
 import { sha256 } from '../../src/files/fingerprint.js';
 import { INTAKE_LIMITS } from '../../src/intake/limits.js';
 import { readWork } from '../../src/intake/read-work.js';
+import { counts } from '../../src/intake/zip.js';
 import { smallPdf as pdf } from '../faults/inputs/documents.js';
 import { zipOf, type ZipFile } from '../faults/inputs/zips.js';
-import { find, inbox, names, refusals } from './inbox.js';
+import { addFile, find, inbox, names, refusals } from './inbox.js';
 
 const file = (name: string, changes: Partial<ZipFile> = {}): ZipFile => ({ name, data: pdf(name), ...changes });
 const findIn = (zip: Uint8Array, limits = INTAKE_LIMITS) => find(inbox({ 'in/day.zip': zip }), { all: ['in/*'] }, { limits });
@@ -25,6 +26,20 @@ describe('zip', () => {
       expect(Buffer.compare(read.bytes, pdf(item.entry ?? ''))).toBe(0);
     }
     expect(intake.work).toHaveLength(4);
+  });
+
+  it('goes through its names once to find them and once more to read them, however many there are, and anew when it was replaced', async () => {
+    const folder = inbox({ 'in/day.zip': zipOf(Array.from({ length: 30 }, (_, n) => file(`${n}.pdf`))) });
+    const before = counts.directories;
+    const { intake } = await find(folder, { all: ['in/*'] });
+    for (const item of intake.work) expect((await readWork(item)).ok).toBe(true);
+    expect(counts.directories - before).toBeLessThanOrEqual(2);
+
+    addFile(folder, 'in/day.zip', zipOf([file('another.pdf'), file('7.pdf', { data: pdf('other') })]));
+    const [item] = intake.work.filter(({ entry }) => entry === '7.pdf');
+    if (!item) throw new Error('no 7.pdf');
+    const read = await readWork(item);
+    expect(read.ok && Buffer.compare(read.bytes, pdf('other'))).toBe(0);
   });
 
   it('judges each file in it as one in a folder', async () => {
