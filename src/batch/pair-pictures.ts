@@ -1,3 +1,4 @@
+import { fileFailure } from '../files/failure.js';
 import type { Scratch } from '../files/scratch.js';
 import { encodePng } from '../reading/png.js';
 import type { GreyRaster } from '../reading/source.js';
@@ -29,14 +30,22 @@ export async function withPairPictures(
     const pictures = new Map(document.pictures);
     for (const [at, item] of document.items.entries()) {
       if (item.state.kind !== 'ready' || items[index]?.[at]?.state.kind !== 'held') continue;
-      const png = await pictureOf({ document: index, item }, others.get(`${index} ${item.id}`), pages);
-      const put = await scratch.put(png);
+      const put = await drawnAndPut(() => pictureOf({ document: index, item }, others.get(`${index} ${item.id}`), pages), scratch);
       if (!put.ok) return { reason: put.reason };
       pictures.set(item.id, put.kept);
     }
     result.push({ ...document, items: items[index] ?? [], pictures });
   }
   return { documents: result };
+}
+
+/** Pressed pages may lie on the disk, which may fail when they are wanted back. */
+async function drawnAndPut(draw: () => Promise<Uint8Array>, scratch: Scratch): ReturnType<Scratch['put']> {
+  try {
+    return await scratch.put(await draw());
+  } catch (error) {
+    return fileFailure(error, 'cannot read back the pages that were put away in the output folder');
+  }
 }
 
 async function pictureOf(label: RunLabel, other: RunLabel | undefined, pages: PressedPages): Promise<Uint8Array> {
