@@ -62,9 +62,11 @@ export function findRecipe(reference: string, folder: string, shipped = SHIPPED_
 
   const all = [...new Set([...recipesIn(join(folder, 'recipes')), ...names])].sort();
   const near = all.find((each) => folded(each) === folded(meant)) ?? nearest(meant, all);
-  const own = 'or name a file of your own by its path: `./my-recipe.yaml`';
+  // Whoever writes a path knows that a file of one's own is named by it.
+  const isPath = !isName && !WORDS.test(reference);
+  const own = isPath ? 'or the path of a file that is there' : 'or name a file of your own by its path: `./my-recipe.yaml`';
   const remedy = near === undefined ? `Write ${listWords(all)}, ${own}.` : `Write ${quote(near)}, ${own}.`;
-  return { path: undefined, message: `there is no recipe ${quote(meant)}`, remedy };
+  return { path: undefined, message: isPath ? `there is no file ${quote(reference)}` : `there is no recipe ${quote(meant)}`, remedy };
 }
 
 /** A path that the system refuses outright (too long, a file for a folder) leads nowhere. */

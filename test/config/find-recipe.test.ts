@@ -49,6 +49,11 @@ describe('where a recipe is looked for', () => {
     });
     own('zebra.yaml');
     expect(findRecipe('quite-other', folder)).toMatchObject({ path: undefined, remedy: expect.stringContaining('`zebra`') as string });
+    expect(findRecipe('recipes/nowhere.yaml', folder)).toMatchObject({
+      path: undefined,
+      message: 'there is no file `recipes/nowhere.yaml`',
+      remedy: expect.stringMatching(/or the path of a file that is there\.$/) as unknown,
+    });
     expect(findRecipe('recipes\\mine.yaml', folder)).toMatchObject({ path: undefined, remedy: 'Write `recipes/mine.yaml`.' });
   });
 
