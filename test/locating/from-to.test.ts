@@ -36,6 +36,12 @@ describe('a parcel by all but its words', () => {
     expect(parcels()).toBe(true);
   });
 
+  it('has a frame of any size that labels have, where a second code stands in it', () => {
+    const other = { box: inches(1, 1, 4, 4.4) };
+    expect(parcels(BOTH, other, [...NUMBER, code('EX 00731', 'Data Matrix')])).toBe(true);
+    expect(parcels(BOTH, { ...other, edge: 'picture' }, [...NUMBER, code('EX 00731', 'Data Matrix')])).toBe(false);
+  });
+
   it.each<[string, boolean]>([
     ['one address', parcels(block(100, TO))],
     ['rows of goods', parcels([...BOTH, ...block(200, ['2 x Ampulla viridis', '1 x Patera magna'])])],

@@ -49,6 +49,7 @@ describe('labels that fill their paper', () => {
 
   it.each<[string, Drawing]>([
     ['a list of items', framed(A5, ITEMS)],
+    ['a list of items in a frame on larger paper', framed({ width: 595, height: 842 }, ITEMS, 100)],
     ['larger paper', framed({ width: 480, height: 680 }, ADDRESS)],
     [
       'no word of a label and a short number',

@@ -24,7 +24,7 @@ const SIZES: Partial<Record<Half, readonly [number, number]>> = {
   'fourth-sight': [25, 200],
   'fifth-sight': [28, 220],
   'sixth-sight': [60, 150],
-  'seventh-sight': [48, 120],
+  'seventh-sight': [90, 250],
 };
 const DPI = 150;
 
