@@ -80,6 +80,10 @@ function answersOf(family: readonly Box[], around: Around): readonly Pick<RuledS
   ];
   if (crossing.some((blob) => blob.y < bottom(span) && bottom(blob) > span.y)) return [];
   const own = touching.filter(keeps);
+  if (isClosedByThickRules(family, span, touching)) {
+    const box = union([span, ...own.filter((blob) => contains(span, blob, 1))]) ?? span;
+    if (isLabelSized(box)) return [{ box, closed: true }];
+  }
   const downwards = below(span, own, crossing, around.isOther);
   const upwards = below(mirrored(span), own.map(mirrored), crossing.map(mirrored), (part) => around.isOther(mirrored(part)));
   const answers = upwards.flatMap((up) =>
@@ -99,6 +103,26 @@ function answersOf(family: readonly Box[], around: Around): readonly Pick<RuledS
     closed: box.y >= span.y - 1 && bottom(box) <= bottom(span) + 1,
   }));
 }
+
+/** Whether the first and the last rule are the only thick ones, as they are where they close a label, and a line's white is beyond each. */
+function isClosedByThickRules(family: readonly Box[], span: Box, ink: readonly Box[]): boolean {
+  // A rule may be known twice, as a line and as ink.
+  const isAtEnd = (rule: Box): boolean => rule.y < span.y + AT_END || bottom(rule) > bottom(span) - AT_END;
+  const inner = family.filter((rule) => !isAtEnd(rule));
+  const ends = family.filter(isAtEnd);
+  if (inner.length === 0) return false;
+  const thin = Math.max(...inner.map(({ height }) => height));
+  const isFree = (gap: (blob: Box) => number): boolean => ink.every((blob) => gap(blob) < -1 || gap(blob) > NEXT_LINE);
+  return (
+    Math.min(...ends.map(({ height }) => height)) >= THICK * thin &&
+    isFree((blob) => (blob.y > span.y ? -Infinity : span.y - bottom(blob))) &&
+    isFree((blob) => (bottom(blob) < bottom(span) ? -Infinity : blob.y - bottom(span)))
+  );
+}
+/** Rules that close a label are this many times as thick as those in it. */
+const THICK = 1.9;
+/** No thicker than this (pt), the first and the last. */
+const AT_END = 10;
 
 /** Words of one line of type are alike in height and stand on it, with a blank between them. */
 function isNextWord(a: Box, b: Box): boolean {

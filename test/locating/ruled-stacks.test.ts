@@ -39,6 +39,21 @@ describe('ruledStacks', () => {
     expect((await stacksOf(closed)).map((stack) => stack.closed)).toEqual([true]);
   });
 
+  it('end with the first and the last rule where those alone are thick, and a line of type stands clear of them', async () => {
+    const closed = (thick: number, white: number): Drawing =>
+      new Drawing(612, 792)
+        .rect(60, 60, 280, thick)
+        .rect(60, 180, 280, 1)
+        .rect(60, 340, 280, thick)
+        .rect(62, 75, 180, 60)
+        .rect(62, 200, 200, 60)
+        .rect(62, 300, 200, 30)
+        .rect(62, 340 + thick + white, 150, 8);
+    expect((await stacksOf(closed(3, 28))).map(extent)).toEqual([[60, 343]]);
+    expect((await stacksOf(closed(1, 28))).map(extent)).not.toContainEqual([60, 343]);
+    expect((await stacksOf(closed(3, 5))).map(extent)).not.toContainEqual([60, 343]);
+  });
+
   it('know a label that lies', async () => {
     const drawing = new Drawing(792, 612);
     for (const x of [100, 220, 340]) drawing.rect(x, 60, 1.5, 280);
