@@ -8,6 +8,7 @@ import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourceDocument, SourcePage } from '../reading/source.js';
 import type { Reason } from '../sheet/sheet.js';
 import { insideCutLine } from '../steps/inside-cut-line.js';
+import { insideWhite } from '../steps/inside-white.js';
 import { surveyed } from '../steps/surveyed.js';
 import { wordsAsWritten } from './as-written.js';
 
@@ -21,7 +22,7 @@ export interface Target {
 export interface SeenLabel {
   readonly box: Box;
   readonly edge: Edge;
-  /** What its dashed cut line encloses, where it has one: scale may print that alone. */
+  /** What its dashed cut line encloses, where it has one, else the bounds of its ink: scale may print that alone. */
   readonly inside: Box | undefined;
   readonly returns: string | undefined;
 }
@@ -95,7 +96,7 @@ function seenOf(page: SourcePage, survey: Survey): Seen {
       const labels = survey.labels.map(({ box, edge, returns }) => ({
         box,
         edge,
-        inside: insideCutLine(page, box),
+        inside: insideCutLine(page, box) ?? insideWhite(page, box),
         returns: written(returns),
       }));
       return { kind: 'labels', labels, beside: { ...survey.rest, kind: survey.rest.name?.kind, words: written(survey.rest.name?.words) } };

@@ -49,7 +49,9 @@ describe('what the code of a label says', () => {
 describe('a hazard mark', () => {
   async function scaled(words: string, height: number): Promise<Sheet | undefined> {
     const pdf = await PDFDocument.create({ updateMetadata: false });
-    pdf.addPage([288, height]).drawText(words, { x: 30, y: 200, size: 14 });
+    const drawn = pdf.addPage([288, height]);
+    drawn.drawRectangle({ x: 2, y: 2, width: 284, height: height - 4, borderWidth: 1 });
+    drawn.drawText(words, { x: 30, y: 200, size: 14 });
     const source = await openSource(await pdf.save());
     if ('refused' in source) throw new Error(source.refused.message);
     const context = { document: source, media: mediaNamed('4x6in'), grid: gridOf('203dpi') };

@@ -76,7 +76,7 @@ describe('a line that a remedy tells to write', () => {
     [
       'a matrix code',
       letter(other(addressedMatrix('BX682434879094', ['Ship to']), 40, 240)),
-      "one matrix code and no bars, one word of a label that Slipyard knows, not the size of a label's paper",
+      'all but its title in one size, and one code',
     ],
   ])('prints what has little of a label, if the seller says that it is one: %s', async (_, page, why) => {
     const held = await items(page);
