@@ -1,4 +1,15 @@
 import { bottom, centre, right, union, type Box } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
+import { isLabelSized } from './label-sizes.js';
+
+/** Labels of one sheet differ in size by no more than this, pt (3 mm): a line more, a shorter name. */
+const ALIKE = mmToPt(3);
+
+/** Those of some cells that are as large as labels are, and of one size with another: the labels of a sheet. */
+export const alikeCells = (cells: readonly Box[]): readonly Box[] =>
+  cells.filter((cell) => isLabelSized(cell) && cells.some((other) => other !== cell && isOneSize(cell, other)));
+
+const isOneSize = (a: Box, b: Box): boolean => Math.abs(a.width - b.width) <= ALIKE && Math.abs(a.height - b.height) <= ALIKE;
 
 /**
  * The bounds of all ink in each part of a page that lines from edge to edge divide it into; none where nothing does.

@@ -58,6 +58,7 @@ const isFarFromRest = (each: Judged, label: Judged): boolean =>
   !isWholeLabel(label) &&
   label.codes.length === each.codes.length &&
   contains(label.box, each.box, 1) &&
+  !sameBox(label.box, each.box) &&
   (each.clear ?? 0) > CLEAR;
 
 /** Whether two boxes are the same answer. */

@@ -7,7 +7,7 @@ import { phrasesOf } from '../reading/word-lines.js';
 import { alikePlaces } from './alike-places.js';
 import type { Candidate, Edge, Judged } from './candidate.js';
 import { choose, LEAST, type Choice } from './choose.js';
-import { inkOfCells } from './cells.js';
+import { alikeCells, inkOfCells } from './cells.js';
 import { clearOfDividers } from './clear-of-dividers.js';
 import { closedUnits } from './closed-units.js';
 import { doubtsOf, type Doubt } from './doubts.js';
@@ -78,6 +78,7 @@ export function judgedOn(
     edge: 'ink',
     codes: codesIn(codes, each.box),
   }));
+  /** Without the lines that divide the page. */
   const free = dividers.length === 0 ? blobs : blobs.filter((blob) => !dividers.some((line) => contains(line, blob, 1)));
   const alike = byInk ? alikePlaces(free, codes).filter(isInRegion) : [];
   const sheet = alike.map((place): Candidate => ({
@@ -86,12 +87,16 @@ export function judgedOn(
     codes: codesIn(codes, place),
     alike: alike.length,
   }));
+  const cells = inkOfCells(page, dividers, free);
+  const parts = (byInk ? alikeCells(cells) : []).flatMap((cell): readonly Candidate[] => {
+    const own = codesIn(codes, cell);
+    return own.length > 0 && isInRegion(cell) && !isOther(cell) ? [{ box: clip(grow(cell, HAIR), page), edge: 'ink', codes: own }] : [];
+  });
   const found = gatherCandidates(page, region, edges, media, blobs).map((each) => filled(withoutStub(each, page, dividers, blobs)));
-  const gathered = withSheet([...found, ...ruled], sheet);
+  const gathered = withSheet([...found, ...ruled, ...parts], sheet);
   const owners = gathered.filter(({ edge, box, codes: own }) => isOwning(edge) && own.length > 0 && isLabelSized(box));
-  const ink = dividers.length === 0 ? blobs : blobs.filter((blob) => !dividers.some((line) => contains(line, blob, 1)));
   const around = {
-    blobs: ink,
+    blobs: free,
     codes,
     words: page.words(),
     owners: owners.map(({ box }) => box),
@@ -108,9 +113,7 @@ export function judgedOn(
   );
   const pages = judged.filter((each) => each.edge === 'page');
   if (pages.length > 0) return [...pages, ...judged.filter(({ alike }) => alike !== undefined)];
-  const answers = withShownEdges(withoutParts(judged, isOther, inkOfCells(page, dividers, ink)), blobs, units, (box) =>
-    edgeShows(page, box),
-  );
+  const answers = withShownEdges(withoutParts(judged, isOther, cells), blobs, units, (box) => edgeShows(page, box));
   return answers.map((each) => (each.edge === 'ink' && said ? { ...each, box: withPaleEdges(each.box, page) } : each));
 }
 

@@ -37,7 +37,7 @@ export function withoutParts(judged: readonly Judged[], isOther: IsOther, cells:
       (whole) =>
         whole !== part &&
         contains(whole.box, part.box, 2) &&
-        whole.codes.length === part.codes.length &&
+        whole.codes.length >= part.codes.length &&
         whole.score > part.score &&
         addedInLine(part.box, whole.box).length > 0,
     );

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import type { Box } from '../../src/geometry/box.js';
-import { inkOfCells } from '../../src/locating/cells.js';
+import { alikeCells, inkOfCells } from '../../src/locating/cells.js';
 
 const A4 = { width: 595, height: 842 };
 const LEVEL: Box = { x: 0, y: 420, width: 595, height: 1 };
@@ -18,4 +18,9 @@ it('leaves out ink that stands over a line', () => {
 
 it('is nothing on a page that no line divides', () => {
   expect(inkOfCells(A4, [], [at(20, 30)])).toEqual([]);
+});
+
+it('are labels of a sheet where two are of one size, as large as labels are', () => {
+  const label = (x: number, width = 250): Box => ({ x, y: 30, width, height: 350 });
+  expect(alikeCells([label(20), label(320, 252), label(20, 200), at(20, 500), at(320, 500)])).toEqual([label(20), label(320, 252)]);
 });

@@ -55,4 +55,10 @@ describe('choose', () => {
     const [a, b, c] = [judged(inches(0.2, 1.1, 4, 6), 0.9), judged(inches(4.4, 1, 4, 6), 0.91), judged(inches(0.2, 8, 4, 6), 0.99)];
     expect(choose([c, b, a]).labels).toMatchObject([a, b, c]);
   });
+
+  it('is sure of one place that was found in two ways, however clear it stands', () => {
+    const ink = judged(inches(1, 1, 3.5, 4.8), 0.87, { edge: 'ink', clear: 60 });
+    const { labels, rivals } = choose([ink, { ...ink }]);
+    expect([labels.length, rivals]).toEqual([1, []]);
+  });
 });
