@@ -20,34 +20,14 @@ const QUIET = 8;
  * as a scan or a printer's hairline has them. One with anything close above and below along a fifth of it is none.
  */
 export function paleLines(raster: GreyRaster): readonly RuledLine[] {
-  const { width, height, data, pixelsPerPt: k, origin } = raster;
+  const { pixelsPerPt: k, origin } = raster;
   const size = Math.max(1, Math.round(PART * k));
-  if (!mayShowLine(raster, true) && !mayShowLine(raster, false)) return [];
-  const [across, down] = [Math.floor(width / size), Math.floor(height / size)];
-  const rows = new Uint32Array(height * across);
-  const columns = new Uint32Array(width * down);
-  for (let y = 0; y < height; y++) {
-    const isWithin = y < down * size;
-    const column = Math.floor(y / size) * width;
-    for (let part = 0; part < across; part++) {
-      let sum = 0;
-      for (let x = part * size, end = x + size; x < end; x++) {
-        const grey = data[y * width + x] as number;
-        if (grey >= PAPER) continue;
-        sum += 255 - grey;
-        if (isWithin) columns[column + x] = (columns[column + x] as number) + 255 - grey;
-      }
-      rows[y * across + part] = sum;
-    }
-  }
-  const level = found({ of: (at, part) => (rows[at * across + part] as number) / size, lines: height, parts: across });
-  const upright = found({ of: (at, part) => (columns[part * width + at] as number) / size, lines: width, parts: down });
   return [
-    ...level.map(({ at, from, to }) => {
+    ...found(raster, true, size).map(({ at, from, to }) => {
       const box = { x: origin.x + (from * size) / k, y: origin.y + at / k, width: ((to - from) * size) / k, height: THICK / k };
       return { box, level: true, dashed: true };
     }),
-    ...upright.map(({ at, from, to }) => {
+    ...found(raster, false, size).map(({ at, from, to }) => {
       const box = { x: origin.x + at / k, y: origin.y + (from * size) / k, width: THICK / k, height: ((to - from) * size) / k };
       return { box, level: false, dashed: true };
     }),
@@ -57,8 +37,8 @@ export function paleLines(raster: GreyRaster): readonly RuledLine[] {
 /** Strips across the way of a line, this many pixels wide, that most of which must show it: a glance that spares most pages the look at every pixel. */
 const STRIPS = { at: [0.12, 0.31, 0.5, 0.69, 0.88], wide: 14, least: 3 };
 
-/** Whether a thin line may go from side to side, `level` or upright, by a few strips of the page. */
-function mayShowLine({ width, height, data }: GreyRaster, level: boolean): boolean {
+/** The rows (`level`) or columns where a thin line may go from side to side, by a few strips of the page. */
+function likelyLines({ width, height, data }: GreyRaster, level: boolean): readonly number[] {
   const [length, lines, step, stride] = level ? [width, height, 1, width] : [height, width, width, 1];
   const shown = new Uint8Array(lines);
   const darkness = new Uint32Array(lines);
@@ -77,14 +57,36 @@ function mayShowLine({ width, height, data }: GreyRaster, level: boolean): boole
         shown[line] = (shown[line] as number) + 1;
     }
   }
-  return shown.some((strips, line) => Math.max(strips, shown[line + 1] ?? 0) >= STRIPS.least);
+  const likely: number[] = [];
+  for (let line = BESIDE.far; line + THICK + BESIDE.far <= lines; line++)
+    if (Math.max(shown[line] as number, shown[line + 1] as number) >= STRIPS.least) likely.push(line);
+  return likely;
 }
 
 /** How dark, 0 to 255, each part of each row (or column) is in the mean. */
 interface Parts {
   readonly of: (line: number, part: number) => number;
-  readonly lines: number;
   readonly parts: number;
+}
+
+function partsOf({ width, height, data }: GreyRaster, level: boolean, size: number): Parts {
+  const [length, step, stride] = level ? [width, 1, width] : [height, width, 1];
+  const parts = Math.floor(length / size);
+  const rows = new Map<number, Float64Array>();
+  const row = (line: number): Float64Array => {
+    const sums = new Float64Array(parts);
+    for (let part = 0; part < parts; part++) {
+      let sum = 0;
+      for (let pixel = part * size, end = pixel + size; pixel < end; pixel++) {
+        const grey = data[line * stride + pixel * step] as number;
+        if (grey < PAPER) sum += 255 - grey;
+      }
+      sums[part] = sum / size;
+    }
+    rows.set(line, sums);
+    return sums;
+  };
+  return { of: (line, part) => (rows.get(line) ?? row(line))[part] as number, parts };
 }
 
 /** A line's first row, and the first part that shows it and that after the last. */
@@ -94,13 +96,15 @@ interface Found {
   readonly to: number;
 }
 
-function found(parts: Parts): readonly Found[] {
+function found(raster: GreyRaster, level: boolean, size: number): readonly Found[] {
+  const parts = partsOf(raster, level, size);
   const lines: Found[] = [];
-  for (let at = BESIDE.far; at + THICK + BESIDE.far <= parts.lines; at++) {
-    const line = lineAt(parts, at);
+  let next = 0;
+  for (const at of likelyLines(raster, level)) {
+    const line = at < next ? undefined : lineAt(parts, at);
     if (!line) continue;
     lines.push(line);
-    at += 2 * THICK;
+    next = at + 2 * THICK + 1;
   }
   return lines;
 }
