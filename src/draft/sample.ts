@@ -96,7 +96,7 @@ function seenOf(page: SourcePage, survey: Survey): Seen {
       const labels = survey.labels.map(({ box, edge, returns }) => ({
         box,
         edge,
-        inside: insideCutLine(page, box) ?? insideWhite(page, box),
+        inside: insideOf(page, box),
         returns: written(returns),
       }));
       return { kind: 'labels', labels, beside: { ...survey.rest, kind: survey.rest.name?.kind, words: written(survey.rest.name?.words) } };
@@ -129,3 +129,6 @@ const doubtful = (why: string): Reason => ({
 /** Whether every other answer for a doubtful page shares paper with `chosen`: then they are answers to one question. */
 export const isOneQuestion = (chosen: Judged, candidates: readonly Judged[]): boolean =>
   candidates.every((each) => intersection(each.box, chosen.box) !== undefined);
+
+/** What `scale` may print of a label alone, to keep its size: what its cut line encloses, else the bounds of its ink. */
+export const insideOf = (page: SourcePage, box: Box): Box | undefined => insideCutLine(page, box) ?? insideWhite(page, box);

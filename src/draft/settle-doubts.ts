@@ -4,9 +4,7 @@ import { SIZE_TOLERANCE } from '../geometry/media.js';
 import { inkBlobs } from '../locating/ink-blobs.js';
 import { restOf } from '../locating/rest.js';
 import { phrasesOf } from '../reading/word-lines.js';
-import { insideCutLine } from '../steps/inside-cut-line.js';
-import { insideWhite } from '../steps/inside-white.js';
-import { isOneQuestion, type Sample, type SamplePage, type Seen } from './sample.js';
+import { insideOf, isOneQuestion, type Sample, type SamplePage, type Seen } from './sample.js';
 import { wordsAsWritten } from './as-written.js';
 
 /** Boxes with every edge this near are the same, pt (2 mm). */
@@ -45,7 +43,7 @@ function settled(page: SamplePage, pages: readonly SamplePage[], { document }: S
   const words = rest.name && wordsAsWritten(source, rest.name.words);
   return {
     kind: 'labels',
-    labels: [{ box: chosen.box, edge: chosen.edge, inside: insideCutLine(source, chosen.box) ?? insideWhite(source, chosen.box), returns }],
+    labels: [{ box: chosen.box, edge: chosen.edge, inside: insideOf(source, chosen.box), returns }],
     beside: { kind: rest.name?.kind, words, box: rest.box },
     settledByOthers: true,
   };

@@ -65,3 +65,7 @@ export function grow(box: Box, by: number): Box {
   const height = Math.max(0, box.height + 2 * by);
   return { x: box.x + (box.width - width) / 2, y: box.y + (box.height - height) / 2, width, height };
 }
+
+/** Whether two boxes have sides of one length, to less than `within` pt, wherever they stand. */
+export const sameSize = (a: Pick<Box, 'width' | 'height'>, b: Pick<Box, 'width' | 'height'>, within: number): boolean =>
+  Math.abs(a.width - b.width) < within && Math.abs(a.height - b.height) < within;

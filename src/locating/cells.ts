@@ -1,4 +1,4 @@
-import { bottom, centre, right, union, type Box } from '../geometry/box.js';
+import { bottom, centre, right, sameSize, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { isLabelSized } from './label-sizes.js';
 
@@ -7,9 +7,7 @@ const ALIKE = mmToPt(3);
 
 /** Those of some cells that are as large as labels are, and of one size with another: the labels of a sheet. */
 export const alikeCells = (cells: readonly Box[]): readonly Box[] =>
-  cells.filter((cell) => isLabelSized(cell) && cells.some((other) => other !== cell && isOneSize(cell, other)));
-
-const isOneSize = (a: Box, b: Box): boolean => Math.abs(a.width - b.width) <= ALIKE && Math.abs(a.height - b.height) <= ALIKE;
+  cells.filter((cell) => isLabelSized(cell) && cells.some((other) => other !== cell && sameSize(cell, other, ALIKE)));
 
 /**
  * The bounds of all ink in each part of a page that lines from edge to edge divide it into; none where nothing does.

@@ -1,4 +1,4 @@
-import { bottom, contains, grow, intersection, near, right, union, type Box } from '../geometry/box.js';
+import { bottom, contains, grow, intersection, near, right, sameSize, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { linesOf } from '../reading/frames.js';
 import type { Code } from '../reading/source.js';
@@ -177,7 +177,7 @@ export function sureBeside<T extends Judged>(
       isFree(each),
   );
   const whole = free.filter(({ label }) => isWholeLabel(label));
-  return free.filter((each) => whole.includes(each) || whole.some((other) => sameSize(each.label.box, other.label.box)));
+  return free.filter((each) => whole.includes(each) || whole.some((other) => sameSize(each.label.box, other.label.box, ALIKE)));
 }
 
 /** Whether a label has a number that may be a parcel's, and nothing beside it has the same. */
@@ -185,5 +185,3 @@ function hasOwnNumber({ codes }: Weighed, others: readonly Weighed[]): boolean {
   const numbers = (codes ?? []).filter(isTrackingLike).map(({ bytes }) => bytes);
   return numbers.length > 0 && !others.some((other) => other.codes?.some(({ bytes }) => numbers.includes(bytes)));
 }
-
-const sameSize = (a: Box, b: Box): boolean => Math.abs(a.width - b.width) < ALIKE && Math.abs(a.height - b.height) < ALIKE;

@@ -10,7 +10,7 @@ import { pageDividers } from './page-dividers.js';
 import type { Candidate } from './candidate.js';
 import { STEPS, type Said } from './kind-of-words.js';
 import { fillsMostOf, fillsSize, isLabelSized, isSmallPaper } from './label-sizes.js';
-import { CLEAR, NEXT_LINE, WIDER, WITHIN } from './white.js';
+import { CLEAR, NEXT_LINE, WIDER, widestWhite, WITHIN } from './white.js';
 
 /** Ink of one label lies no farther apart, pt (30 mm). */
 const FARTHEST = mmToPt(30);
@@ -100,7 +100,7 @@ export function goesOnWith(
   const free = freeInk(part, blobs, [...closedUnits(page, blobs), ...others], dividers).filter((blob) => !isFoldMark(blob, page));
   const inside = blobs.filter((blob) => contains(part, blob, 1));
   /** Where rules show two sides of a label, what stands beyond clearly more white than is anywhere inside it is none of it. */
-  const widest = (alongY: boolean): number => Math.max(CLEAR, WIDER * widestWhite(part, inside, alongY));
+  const widest = (alongY: boolean): number => Math.max(CLEAR, WIDER * widestWhite(inside, alongY));
   const isNear = (box: Box, within: number): boolean =>
     ways.some((alongY) => isInLine(part, box, alongY) && apart(part, box, alongY) <= (ruled ? Math.min(within, widest(alongY)) : within));
   const near = free.filter((blob) => isNear(blob, reach));
@@ -147,19 +147,6 @@ function grownAlong(
     else if (filled) return undefined;
   }
   return filled;
-}
-
-/** The widest white between the ink of a part, from top to bottom or from left to right, pt. */
-function widestWhite(part: Box, inside: readonly Box[], alongY: boolean): number {
-  const spans = inside
-    .map((blob): readonly [number, number] => (alongY ? [blob.y, bottom(blob)] : [blob.x, right(blob)]))
-    .sort(([a], [b]) => a - b);
-  let [end, white] = [alongY ? part.y : part.x, 0];
-  for (const [from, to] of spans) {
-    white = Math.max(white, from - end);
-    end = Math.max(end, to);
-  }
-  return white;
 }
 
 /** Whether a block goes beyond a part's column, or its row, by more than this share of the part. */

@@ -1,4 +1,4 @@
-import { area, bottom, contains, grow, right, type Box } from '../geometry/box.js';
+import { area, bottom, contains, grow, right, sameSize, type Box } from '../geometry/box.js';
 import { formatSize, mmToPt, ptToMm } from '../geometry/length.js';
 import type { CodeLikeArea } from '../reading/code-like.js';
 import type { Word } from '../reading/source.js';
@@ -52,7 +52,7 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
   const direction = uniformity(box, around.words);
   const owners = (around.owners ?? []).filter((owner) => distance(owner, box) > 0);
   const frames = edge === 'ink' ? [] : (around.frames ?? []).filter((frame) => distance(frame, box) > APART);
-  const twins = edge === 'ink' ? (around.inks ?? []).filter((ink) => distance(ink, box) > 0 && isOneSize(ink, box)) : [];
+  const twins = edge === 'ink' ? (around.inks ?? []).filter((ink) => distance(ink, box) > 0 && sameSize(ink, box, ONE_SIZE)) : [];
   const isOwned = (code: CodeLikeArea): boolean =>
     twins.some((twin) => contains(twin, code.box, 6)) ||
     owners.some((owner) => contains(owner, code.box, 6)) ||
@@ -83,7 +83,6 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
 
 /** Labels of one sheet differ in size by no more than this, pt (1 mm). */
 const ONE_SIZE = mmToPt(1);
-const isOneSize = (a: Box, b: Box): boolean => Math.abs(a.width - b.width) < ONE_SIZE && Math.abs(a.height - b.height) < ONE_SIZE;
 
 const EDGE_WORDS = { page: 'page', frame: 'frame', picture: 'picture', ink: 'ink' } as const;
 

@@ -6,7 +6,7 @@ import type { Candidate } from './candidate.js';
 import type { IsOther } from './whole-answers.js';
 import { fillsSize, isLabelSized, LONG_SIDE, SHORT_SIDE } from './label-sizes.js';
 import { pageDividers } from './page-dividers.js';
-import { CLEAR, NEXT_LINE, WIDER, WITHIN } from './white.js';
+import { CLEAR, NEXT_LINE, WIDER, WITHIN, widestWhite } from './white.js';
 
 /** Rules of one label begin and end at the same places, to this much, pt (1 mm). */
 const ALIKE = mmToPt(1);
@@ -173,7 +173,13 @@ interface Place {
 function below(span: Box, own: readonly Box[], crossing: readonly Box[], isOther: (part: Box) => boolean): readonly Place[] {
   const stop = Math.min(Infinity, ...crossing.filter(({ y }) => y >= bottom(span) - 1).map(({ y }) => y));
   const beyond = own.filter((blob) => bottom(blob) > bottom(span) && bottom(blob) <= stop + 1).sort((a, b) => a.y - b.y);
-  const usual = Math.max(USUAL, widestWhite(own.filter((blob) => contains(span, blob, WITHIN))));
+  const usual = Math.max(
+    USUAL,
+    widestWhite(
+      own.filter((blob) => contains(span, blob, WITHIN)),
+      true,
+    ),
+  );
   const places: Omit<Place, 'isClear'>[] = [];
   let end = bottom(span);
   let isNamed = false;
@@ -213,14 +219,4 @@ function blockFrom(blobs: readonly Box[]): readonly Box[] {
     return isApart;
   });
   return next < 0 ? blobs : blobs.slice(0, next);
-}
-
-/** The widest white between blobs from top to bottom, pt. */
-function widestWhite(blobs: readonly Box[]): number {
-  let [most, end] = [0, Infinity];
-  for (const blob of [...blobs].sort((a, b) => a.y - b.y)) {
-    most = Math.max(most, blob.y - end);
-    end = end === Infinity ? bottom(blob) : Math.max(end, bottom(blob));
-  }
-  return most;
 }

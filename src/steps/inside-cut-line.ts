@@ -1,4 +1,5 @@
 import { contains, grow, intersection, union, type Box } from '../geometry/box.js';
+import { HAIR } from '../locating/gather.js';
 import { inkBlobs } from '../locating/ink-blobs.js';
 import { framesOf } from '../reading/frames.js';
 import type { SourcePage } from '../reading/source.js';
@@ -7,8 +8,6 @@ import type { SourcePage } from '../reading/source.js';
 const SAME = 3;
 /** Dashes are thinner than this and nearer to the line than that, pt; no line of type is. */
 const DASH = 3;
-/** Paper left around the ink, pt (0.25 mm). */
-const HAIR = 0.7;
 
 /** What a dashed cut line encloses, pt: the bounds of all ink inside it but its own dashes. Undefined where `box` is no cut line. */
 export function insideCutLine(page: SourcePage, box: Box): Box | undefined {

@@ -1,9 +1,7 @@
 import { contains, grow, intersection, union, type Box } from '../geometry/box.js';
+import { HAIR } from '../locating/gather.js';
 import { inkBlobs } from '../locating/ink-blobs.js';
 import type { SourcePage } from '../reading/source.js';
-
-/** Paper left around the ink, pt (0.25 mm). */
-const HAIR = 0.7;
 
 /** The bounds of all ink in a box, pt, with a hair of paper around it. Undefined where ink crosses the box's edge, or there is none. */
 export function insideWhite(page: SourcePage, box: Box): Box | undefined {
