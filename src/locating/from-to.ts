@@ -8,7 +8,7 @@ import { hasItems, listsItems } from './item-rows.js';
 import { isLabelSized, isWholeLabel } from './label-sizes.js';
 import type { SaidCandidate } from './page-facts.js';
 import { addressesOn } from './speaks-against.js';
-import { isLongNumber } from './strength.js';
+import { hasMainBars, isLongNumber } from './strength.js';
 
 /** Bars that say a parcel's number are at least this long and high, pt (28 × 9 mm), however finely they are drawn (common practice, no source). */
 const BARS = { long: mmToPt(28), high: mmToPt(9) };
@@ -16,14 +16,15 @@ const BARS = { long: mmToPt(28), high: mmToPt(9) };
 const NUMBER = /[A-Z0-9]{10,}/g;
 
 /**
- * Whether a candidate is a parcel's by all but its words, in whatever language they are: a frame or a picture of a label's size, or a frame with a second code in it, sender and receiver, bars
- * that say a number longer than those of orders, no name of something else and no items.
+ * Whether a candidate is a parcel's by all but its words, in whatever language they are: a frame or a picture of a label's size, a frame with a second code in it, or anything with a label's
+ * leading bars and one of its words; sender and receiver, bars that say a number longer than those of orders, no name of something else and no items.
  */
 export function isParcels(label: SaidCandidate, read: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {
   const { edge, codes } = label;
   return (
-    (edge === 'frame' || edge === 'picture') &&
-    (isWholeLabel(label) || (edge === 'frame' && isLabelSized(label.box) && (codes.length > 1 || (read ?? []).length > 1))) &&
+    (((edge === 'frame' || edge === 'picture') && isWholeLabel(label)) ||
+      (edge === 'frame' && isLabelSized(label.box) && (codes.length > 1 || (read ?? []).length > 1)) ||
+      (label.said.labelWords > 0 && hasMainBars(label))) &&
     codes.some(({ kind, box: { width, height } }) => {
       const [high, long] = [Math.min(width, height), Math.max(width, height)];
       return kind === 'linear' && long >= BARS.long && high >= BARS.high;

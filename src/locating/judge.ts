@@ -3,7 +3,7 @@ import { formatSize, mmToPt, ptToMm } from '../geometry/length.js';
 import type { CodeLikeArea } from '../reading/code-like.js';
 import type { Word } from '../reading/source.js';
 import type { Candidate, Judged } from './candidate.js';
-import { fillsHalf, fillsPaper, isLabelSized, nearestSize, nearestSizeOfInk } from './label-sizes.js';
+import { fillsHalf, fillsPaper, isLabelSized, isWholeFrame, nearestSize, nearestSizeOfInk } from './label-sizes.js';
 
 /** What the parts of the score weigh; together 1. */
 const WEIGHT = { size: 0.35, gutter: 0.25, edge: 0.2, direction: 0.2 };
@@ -61,8 +61,9 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
     candidate.ruled === 'level'
       ? code.x >= right(box) || right(code) <= box.x
       : candidate.ruled === 'upright' && (code.y >= bottom(box) || bottom(code) <= box.y);
+  const isAdverts = ({ kind }: CodeLikeArea): boolean => kind === 'matrix' && isWholeFrame(candidate);
   const strays = around.codes.filter(
-    (code) => !contains(box, code.box, 6) && distance(box, code.box) < NEAR_CODE && !isOwned(code) && !isAside(code),
+    (code) => !contains(box, code.box, 6) && distance(box, code.box) < NEAR_CODE && !isOwned(code) && !isAside(code) && !isAdverts(code),
   );
   const score =
     WEIGHT.size * size +

@@ -127,3 +127,7 @@ export function isWholeLabel({ edge, box }: Pick<Candidate, 'edge' | 'box'>): bo
   const { width, height } = box;
   return edge === 'ink' ? fillsSize(width, height) || fillsMostOf(width, height) : isKnownSize(box) || isScaledSize(width, height);
 }
+
+/** Whether a frame is a whole label by its size and has a row of bars in it: a matrix code beside it is an advert's or the page's. */
+export const isWholeFrame = ({ edge, box, codes }: Candidate): boolean =>
+  edge === 'frame' && isKnownSize(box) && codes.some(({ kind }) => kind === 'linear');

@@ -1,4 +1,5 @@
-import { contains } from '../geometry/box.js';
+import { contains, type Box } from '../geometry/box.js';
+import { LINEAR } from '../reading/codes.js';
 import { sizeOf, type Judged } from './candidate.js';
 import { WRITING, type SaidName } from './kind-of-words.js';
 import { isWholeLabel } from './label-sizes.js';
@@ -35,10 +36,17 @@ export async function namedPage(name: SaidName, { named, others }: All, facts: P
     (name.kind === 'customs-form' ? undefined : await passedOver(others.filter(has(LABEL)), readCodes));
   if (strong) return doubtful(`the page calls itself "${name.words}", but the ${sizeOf(strong)} is like a label`, [strong]);
   const bars = isPrinted ? undefined : await repeatedNumber(page, readCodes);
-  if (!bars) return { kind: 'named', name };
+  if (!bars) return name.kind === 'instructions' && (await hasParcel(facts)) ? { kind: 'unnamed', codes: true } : { kind: 'named', name };
   const around = [...others, ...named].find(({ box }) => contains(box, bars, 2));
   if (!around) return { kind: 'unnamed', codes: true };
   return doubtful(`the page calls itself "${name.words}", but a number stands on it twice, as on a label and its receipt`, [around]);
+}
+
+/** An address and bars that say a parcel's number: instructions that begin with them may have a label smaller than most, for somebody to look at. */
+async function hasParcel({ page, phrases, readCodes }: PageFacts): Promise<boolean> {
+  const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
+  if (addressesOn(whole, phrases) === 0) return false;
+  return (await readCodes(whole)).some((code) => LINEAR.includes(code.symbology) && isLongNumber(code));
 }
 
 /** A label may have a large word that is a name of something else: with edges of its own, an address, a number longer than those of orders, and no items. */

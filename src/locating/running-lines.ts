@@ -12,6 +12,8 @@ const SMALL = 10;
 const APART = 8;
 /** `https://www.shop.example/print`, `about:blank` is none. */
 const ADDRESS = /^[a-z]+:\/\//i;
+/** A dash hangs above its line. */
+const SPOKEN = /[\p{L}\p{N}]/u;
 const PAGE_OF = /^\d{1,3}\/\d{1,3}$/;
 
 /**
@@ -39,7 +41,12 @@ function lineInMargin(words: readonly Word[], turn: Turn, first: boolean, { widt
   const edge = first ? Math.max(...line.map(to)) : Math.min(...line.map(from));
   const isOne =
     line.length > 0 &&
-    line.every((word) => word.turn === turn && word.fontSize <= SMALL && Math.abs((first ? to(word) : from(word)) - edge) <= ON_LINE);
+    line.every(
+      (word) =>
+        word.turn === turn &&
+        word.fontSize <= SMALL &&
+        (!SPOKEN.test(word.text) || Math.abs((first ? to(word) : from(word)) - edge) <= ON_LINE),
+    );
   const isNear = (word: Word): boolean => !line.includes(word) && (first ? from(word) < edge + APART : to(word) > edge - APART);
   return isOne && !words.some(isNear) ? [line] : [];
 }

@@ -1,4 +1,6 @@
 import { bottom, contains, right, type Box } from '../geometry/box.js';
+import { plainText, textOf } from '../reading/code-text.js';
+import { LINEAR } from '../reading/codes.js';
 import { linesOf } from '../reading/frames.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import type { Phrase } from '../reading/word-lines.js';
@@ -10,6 +12,8 @@ import { isKnownSize, isLabelSized } from './label-sizes.js';
 const ONE_SIZE = 1.05;
 /** … but for two lines, a title among them, no larger than this. */
 const TITLE = { lines: 2, most: 2.2 };
+/** So many characters or more of a line are what a code says, and no word by chance. */
+const CODE_TEXT = 6;
 /** A rule inside a frame goes over this share of its short side and keeps this far (pt) from its sides. */
 const INNER = { long: 0.4, off: 4 };
 
@@ -22,7 +26,10 @@ export function isRunningText({ box, edge, codes }: Judged, read: readonly Code[
   if ((edge !== 'ink' && edge !== 'frame') || isLabelSized(page)) return false;
   if (codes.length > 1 || new Set(read.map(({ bytes }) => bytes)).size > 1) return false;
   if (edge === 'frame' && (isKnownSize(box) || hasInnerRules(box, page))) return false;
-  const inside = phrases.filter((phrase) => contains(box, phrase.box, 2));
+  // What a code to show says is written below it, in type as large as there is room.
+  const said = read.filter(({ symbology }) => !LINEAR.includes(symbology)).map((code) => plainText(textOf(code)));
+  const isOfCode = ({ text }: Phrase): boolean => text.length >= CODE_TEXT && said.some((all) => all.includes(plainText(text)));
+  const inside = phrases.filter((phrase) => contains(box, phrase.box, 2) && !isOfCode(phrase));
   const usual = usualSize(inside);
   const sizes = inside.map(({ fontSize }) => fontSize / usual).sort((a, b) => b - a);
   return sizes.length > TITLE.lines && (sizes[0] as number) <= TITLE.most && (sizes[TITLE.lines] as number) <= ONE_SIZE;

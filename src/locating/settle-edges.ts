@@ -3,7 +3,7 @@ import { mmToPt } from '../geometry/length.js';
 import type { Judged } from './candidate.js';
 import { LEAST } from './choose.js';
 import { addsOnlyUnits } from './closed-units.js';
-import { fillsSize, isKnownSize, nearestSize } from './label-sizes.js';
+import { fillsSize, isKnownSize, isWholeFrame, nearestSize } from './label-sizes.js';
 
 /** A cut line stands at most this far outside the frame of its label, pt (12 mm; common practice, no source). */
 const CUT_LINE = mmToPt(12);
@@ -26,10 +26,15 @@ export function withShownEdges(
   const whole = judged.filter((each) => each.score >= LEAST && isWhole(each));
   return judged.filter(
     (each) =>
-      !edged.some((other) => other !== each && other.codes.length === each.codes.length && showsEdgeOf(other, each, blobs, isShown)) &&
+      !edged.some((other) => other !== each && hasCodesOf(other, each) && showsEdgeOf(other, each, blobs, isShown)) &&
       !whole.some((other) => other !== each && isBesideUnits(each, other, blobs, units)),
   );
 }
+
+/** Whether an edged answer has the codes of a looser one, or all but matrix codes that stand outside a whole frame. */
+const hasCodesOf = (edged: Judged, loose: Judged): boolean =>
+  edged.codes.length === loose.codes.length ||
+  (isWholeFrame(edged) && loose.codes.every((code) => code.kind === 'matrix' || contains(edged.box, code.box, 6)));
 
 /** Whether an answer fills a known size by itself. */
 const isWhole = ({ edge, box }: Judged): boolean =>

@@ -13,8 +13,8 @@ const THROUGH = 4;
 const LEAST_PART = 0.7;
 
 /**
- * Ink inside a better answer is a part of it: inside rules from side to side, inside a picture of a label's size, and where less white lies between it and
- * the rest than around the whole. Rules inside a frame or a picture are its own. Ink that goes on beyond rules with what says that it is something else,
+ * Ink inside a better answer is a part of it: inside rules from side to side, inside a picture of a label's size, with a matrix code alone beside the bars, and where less white lies between
+ * it and the rest than around the whole. Rules inside a frame or a picture are its own. Ink that goes on beyond rules with what says that it is something else,
  * or is written across them, is more than the label; so is what reaches beyond the sides of rules that close it above and below.
  * @param isOther whether a part of the page is no label by its words
  * @param cells all ink of each part that lines divide the page into: an answer that is one is whole where it is the likelier
@@ -49,13 +49,24 @@ export function withoutParts(judged: readonly Judged[], isOther: IsOther, cells:
         ((stack.closed === true && isWiderThan(stack, whole)) ||
           addedInLine(stack.box, whole.box).some((strip) => isOther(strip, stack.ruled))),
     );
+  const isBesideBars = (part: Judged): boolean =>
+    isBarless(part) && likely.some((whole) => !isBarless(whole) && contains(whole.box, part.box, 2));
   return judged.filter((each) =>
     each.ruled
-      ? stacks.includes(each) && !isPartOfStack(each)
+      ? stacks.includes(each) && !isPartOfStack(each) && !isBesideBars(each)
       : each.edge !== 'ink' ||
-        !(isPart(each) || isPartOfCell(each) || goesBeyondStack(each) || pictures.some((picture) => cutsThrough(each.box, picture.box))),
+        !(
+          isBesideBars(each) ||
+          isPart(each) ||
+          isPartOfCell(each) ||
+          goesBeyondStack(each) ||
+          pictures.some((picture) => cutsThrough(each.box, picture.box))
+        ),
   );
 }
+
+/** Whether an answer has matrix codes alone. */
+const isBarless = ({ codes }: Judged): boolean => codes.every(({ kind }) => kind === 'matrix');
 
 /** Whether a box ends inside another, whose edge is a fact. */
 function cutsThrough(box: Box, picture: Box): boolean {

@@ -1,6 +1,7 @@
-import { intersection, type Box } from '../geometry/box.js';
+import { grow, intersection, type Box } from '../geometry/box.js';
 import { hasFinders } from './finder-patterns.js';
 import { inkRuns } from './ink.js';
+import { hasSolidSides } from './solid-sides.js';
 import type { GreyRaster, SourcePage } from './source.js';
 
 /** An area that looks like a code by its texture, found on the coarse ink raster without decoding. */
@@ -34,8 +35,13 @@ const DENSE_CELLS = 3;
 const DENSE_FILL = 0.5;
 /** No stacked code is longer than this many times its height; a line of heavy type is. */
 const DENSE_LONGEST = 7;
+/** Words reach so far (pt) beyond their letters' boxes, and cover this share of an area that is writing. */
+const BESIDE_WORDS = 2;
+const WRITTEN = 0.6;
 /** A cell is dense when its mean darkness (grey steps) lies between these: finest codes are an even grey here, solid areas are not. */
 const DENSE = { least: 45, most: 235 };
+/** A dense cell of nothing but a rule has hardly any steps of grey along it, this share of those across: it joins a frame and the code in it to one area. */
+const RULE = 0.1;
 
 const textures = new WeakMap<GreyRaster, Texture>();
 const areasOf = new WeakMap<SourcePage, readonly CodeLikeArea[]>();
@@ -56,7 +62,7 @@ export function codeLikeAreas(page: SourcePage): readonly CodeLikeArea[] {
   return memo(areasOf, page, () => {
     const areas = texturedAreas(page);
     const isKnown = (box: Box): boolean => areas.some((area) => intersection(area.box, box) !== undefined);
-    const coarse = denseAreas(page).filter((box) => !isKnown(box) && hasFinders(page.ink(), box));
+    const coarse = denseAreas(page).filter((box) => !isKnown(box) && (hasFinders(page.ink(), box) || hasSolidSides(page.ink(), box)));
     return [...areas, ...coarse.map((box): CodeLikeArea => ({ box, kind: 'matrix', run: undefined }))].sort(fromTop);
   });
 }
@@ -77,11 +83,24 @@ export function denseAreas(page: SourcePage): readonly Box[] {
     const raster = page.ink();
     const bars = texturedAreas(page).filter((area) => area.kind === 'linear');
     const cells = texture.cells.slice();
-    for (const { box } of bars) clearCells(cells, texture, raster, box);
-    return components({ ...texture, cells }, DENSE_CELL)
-      .filter(mayBeCode)
-      .map(({ x0, y0, x1, y1 }) => toPt(raster, x0, y0, x1 + 1, y1 + 1));
+    for (const { box } of bars) clearCells(cells, texture, raster, box, 1);
+    const dense = components({ ...texture, cells }, DENSE_CELL);
+    const boxOf = ({ x0, y0, x1, y1 }: Component): Box => toPt(raster, x0, y0, x1 + 1, y1 + 1);
+    const joined = dense.filter((each) => !mayBeCode(each) || isWriting(page, boxOf(each)));
+    for (const { box } of joined.length > 0 ? page.words() : []) clearCells(cells, texture, raster, box, 0);
+    const parted = components({ ...texture, cells: withoutLines({ ...texture, cells }, joined) }, DENSE_CELL);
+    return [...dense, ...parted].filter(mayBeCode).map(boxOf);
   });
+}
+
+/** Heavy type is as dense as a code; where the text layer says that there are words, there is none. Rows of bars set in a barcode's font are found as rows. */
+export function isWriting(page: SourcePage, area: Box): boolean {
+  let written = 0;
+  for (const { box } of page.words()) {
+    const shared = intersection(grow(box, BESIDE_WORDS), area);
+    if (shared) written += shared.width * shared.height;
+  }
+  return written > WRITTEN * area.width * area.height;
 }
 
 function mayBeCode({ x0, y0, x1, y1, cells }: Component): boolean {
@@ -89,12 +108,36 @@ function mayBeCode({ x0, y0, x1, y1, cells }: Component): boolean {
   return Math.min(w, h) >= DENSE_CELLS && Math.max(w, h) <= DENSE_LONGEST * Math.min(w, h) && cells >= DENSE_FILL * w * h;
 }
 
-/** Takes a box and the part-filled cells along its edge out of the cells. */
-function clearCells(cells: Uint8Array, { columns, rows }: Texture, { pixelsPerPt, origin }: GreyRaster, box: Box): void {
+/**
+ * The dense cells of components that are no code by their shape, or writing, without rules and
+ * what is narrower than a code: those beside one join it to them.
+ * A cell stays where it belongs to a square of `DENSE_CELLS` a side with at most one gap.
+ */
+function withoutLines({ columns, cells }: Texture, joined: readonly Component[]): Uint8Array {
+  const kept = new Uint8Array(cells.length);
+  for (const { x0, y0, x1, y1 } of joined) {
+    for (let y = y0; y <= y1 - DENSE_CELLS + 1; y++) {
+      for (let x = x0; x <= x1 - DENSE_CELLS + 1; x++) {
+        const square = squareOf(y * columns + x, columns);
+        if (square.filter((cell) => ((cells[cell] as number) & (DENSE_CELL | RULE_CELL)) === DENSE_CELL).length < square.length - 1)
+          continue;
+        for (const cell of square) kept[cell] = DENSE_CELL;
+      }
+    }
+  }
+  return kept;
+}
+
+const squareOf = (corner: number, columns: number): readonly number[] =>
+  Array.from({ length: DENSE_CELLS ** 2 }, (_, at) => corner + Math.floor(at / DENSE_CELLS) * columns + (at % DENSE_CELLS));
+
+/** Takes a box, and so many part-filled cells along its edge, out of the cells. */
+function clearCells(cells: Uint8Array, { columns, rows }: Texture, { pixelsPerPt, origin }: GreyRaster, box: Box, beside: number): void {
   const k = pixelsPerPt / CELL;
-  const from = (at: number, start: number): number => Math.max(0, Math.round((at - start) * k) - 1);
-  for (let y = from(box.y, origin.y); y <= Math.min(rows - 1, from(box.y + box.height, origin.y) + 1); y++) {
-    for (let x = from(box.x, origin.x); x <= Math.min(columns - 1, from(box.x + box.width, origin.x) + 1); x++) cells[y * columns + x] = 0;
+  const from = (at: number, start: number): number => Math.max(0, Math.round((at - start) * k) - beside);
+  const to = (at: number, start: number): number => Math.round((at - start) * k) - 1 + beside;
+  for (let y = from(box.y, origin.y); y <= Math.min(rows - 1, to(box.y + box.height, origin.y)); y++) {
+    for (let x = from(box.x, origin.x); x <= Math.min(columns - 1, to(box.x + box.width, origin.x)); x++) cells[y * columns + x] = 0;
   }
 }
 
@@ -122,12 +165,12 @@ export function findCodeLike(raster: GreyRaster, grid: Texture = textureOf(raste
 }
 
 /** What a cell's texture is, as bits: it may be dense beside being of one of the other kinds. */
-const [LEVEL, UPRIGHT, MATRIX, DENSE_CELL, SEEN] = [1, 2, 4, 8, 16];
+const [LEVEL, UPRIGHT, MATRIX, DENSE_CELL, RULE_CELL, SEEN] = [1, 2, 4, 8, 16, 32];
 
 export interface Texture {
   readonly columns: number;
   readonly rows: number;
-  /** Of each cell, row by row, the sum of what it is: a row of bars `LEVEL` or `UPRIGHT`, `MATRIX`, or `DENSE_CELL` enough to be part of a matrix code. */
+  /** Of each cell, row by row, the sum of what it is: a row of bars `LEVEL` or `UPRIGHT`, `MATRIX`, or `DENSE_CELL` enough to be part of a matrix code, perhaps nothing but a `RULE_CELL`. */
   readonly cells: Uint8Array;
 }
 
@@ -178,7 +221,8 @@ function look(data: Uint8Array, width: number, corner: number): number {
     }
   }
   const cell = CELL * CELL;
-  const dense = dark >= DENSE.least * cell && dark <= DENSE.most * cell ? DENSE_CELL : 0;
+  const rule = Math.min(across, down) < RULE * Math.max(across, down) ? RULE_CELL : 0;
+  const dense = dark >= DENSE.least * cell && dark <= DENSE.most * cell ? DENSE_CELL | rule : 0;
   if (across >= BUSY * cell && down < ALONG * across) return LEVEL | dense;
   if (down >= BUSY * cell && across < ALONG * down) return UPRIGHT | dense;
   const half = dark >= HALF_DARK.least * cell && dark <= HALF_DARK.most * cell;

@@ -1,6 +1,6 @@
 import { bottom, contains, grow, intersection, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
-import { codeLikeAreas, denseAreas, type CodeLikeArea } from './code-like.js';
+import { codeLikeAreas, denseAreas, isWriting, type CodeLikeArea } from './code-like.js';
 import { LINEAR, readCodes } from './codes.js';
 import { readMaxiCodes } from './maxicode.js';
 import { MOST_PIXELS, type Code, type SourcePage } from './source.js';
@@ -9,9 +9,6 @@ import { MOST_PIXELS, type Code, type SourcePage } from './source.js';
 const AROUND = mmToPt(6);
 /** Along a row of bars there may be several part-filled cells and the quiet zone. */
 const ALONG_BARS = mmToPt(10);
-/** Words reach so far (pt) beyond their letters' boxes, and cover this share of an area that is writing. */
-const BESIDE_WORDS = 2;
-const WRITTEN = 0.6;
 
 /** Rows of bars are read along a line in each so many pt (0.18 mm): a bar is thirty times as high, and finer rows say the same again. */
 const ROW_EVERY = mmToPt(0.18);
@@ -71,16 +68,6 @@ const byPlace = (a: Code, b: Code): number => a.box.y - b.box.y || a.box.x - b.b
 
 /** The finest resolution (pixels per pt) at which a raster of an area (pt) may be drawn. */
 export const mostPixelsPerPt = ({ width, height }: Box): number => 0.999 * Math.sqrt(MOST_PIXELS / Math.max(1e-6, width * height));
-
-/** Heavy type is as dense as a code; where the text layer says that there are words, there is none. Rows of bars set in a barcode's font are found as rows. */
-function isWriting(page: SourcePage, area: Box): boolean {
-  let written = 0;
-  for (const { box } of page.words()) {
-    const shared = intersection(grow(box, BESIDE_WORDS), area);
-    if (shared) written += shared.width * shared.height;
-  }
-  return written > WRITTEN * area.width * area.height;
-}
 
 /** Adds the codes that are not among those found: the same bytes in the same place are one code. */
 export function addCodes(found: Code[], codes: readonly Code[]): void {

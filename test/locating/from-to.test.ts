@@ -42,6 +42,17 @@ describe('a parcel by all but its words', () => {
     expect(parcels(BOTH, { ...other, edge: 'picture' }, [...NUMBER, code('EX 00731', 'Data Matrix')])).toBe(false);
   });
 
+  it('has anything of a label’s size with leading bars and one of a label’s words', () => {
+    const worded = { names: [], labelWords: 1, characters: 150 };
+    const large = barsAt({ x: 90, y: 300, width: 180, height: 50 });
+    for (const edge of ['ink', 'frame'] as const) {
+      const other = { edge, box: inches(1, 1, 4, 4.4), said: worded };
+      expect(parcels(BOTH, { ...other, codes: [large] })).toBe(true);
+      expect(parcels(BOTH, other)).toBe(false);
+      expect(parcels(BOTH, { ...other, codes: [large], said: { ...worded, labelWords: 0 } })).toBe(false);
+    }
+  });
+
   it.each<[string, boolean]>([
     ['one address', parcels(block(100, TO))],
     ['rows of goods', parcels([...BOTH, ...block(200, ['2 x Ampulla viridis', '1 x Patera magna'])])],

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { distance, judge, type Surroundings } from '../../src/locating/judge.js';
 import type { Box } from '../../src/geometry/box.js';
 import type { Candidate } from '../../src/locating/candidate.js';
+import type { CodeLikeArea } from '../../src/reading/code-like.js';
 import { barsAt, barsIn, candidate, inches, matrixAt, word } from './judged.js';
 
 const label = inches(1, 1, 4, 6);
@@ -46,10 +47,13 @@ describe('judge', () => {
   it('a code in a frame of any size, a little way off, speaks against nothing with edges of its own', () => {
     const at = inches(1, 1, 4, 6);
     const advert = inches(1, 7.25, 6, 1);
-    const surroundings = { blobs: [advert], codes: [matrixAt(inches(4.4, 7.4, 0.5, 0.5))], words: [] };
-    const scoreOf = (more: Partial<Candidate>, frames: readonly Box[]): number =>
-      judge(candidate(at, more), { ...surroundings, frames })?.score ?? 0;
+    const around = (code: CodeLikeArea) => ({ blobs: [advert], codes: [code], words: [] });
+    const scoreOf = (more: Partial<Candidate>, frames: readonly Box[], code = barsAt(inches(4.4, 7.4, 0.5, 0.5))): number =>
+      judge(candidate(at, more), { ...around(code), frames })?.score ?? 0;
     expect(scoreOf({}, [advert])).toBeCloseTo(scoreOf({}, []) + 0.25);
+    const matrix = matrixAt(inches(4.4, 7.4, 0.5, 0.5));
+    expect(scoreOf({}, [], matrix), 'a matrix code beside a whole label').toBeCloseTo(scoreOf({}, [advert]));
+    expect(scoreOf({ codes: [matrixAt(inches(2, 2, 1, 1))] }, [], matrix)).toBeCloseTo(scoreOf({}, []));
     expect(scoreOf({ edge: 'ink' }, [advert])).toBeCloseTo(scoreOf({ edge: 'ink' }, []));
     const near = { ...advert, y: advert.y - 10 };
     expect(scoreOf({}, [near])).toBeCloseTo(scoreOf({}, []));

@@ -47,6 +47,19 @@ describe('a page that calls itself something else than a label', () => {
     expect(await surveyOf(made)).toMatchObject({ kind: 'named' });
   });
 
+  it('is looked at where instructions stand with an address and bars that say a parcel’s number: a label too small to be known as one', async () => {
+    const steps = async (number: string, address = true): Promise<Survey> => {
+      const d = new Drawing(612, 792).text(60, 300, 'How to use', { size: 18, bold: true });
+      d.block(60, 330, ['1. Print this page.', '2. Cut the label out.', '3. Hand the parcel over.'], { size: 10 }, 1.5);
+      if (address) d.block(60, 60, ['Bela Invented', '3 Sample Row', 'Alder Halt EX 00188'], { size: 9 });
+      const page = await drawnPage(d.bars(code128(number), 150, 110, 0.9, 34));
+      return survey(page, mediaNamed('4x6in'), (box) => page.codes(box, 203 / 72));
+    };
+    expect(await steps('XX9059961705749')).toEqual({ kind: 'unnamed', codes: true });
+    expect(await steps('17-2081-44')).toMatchObject({ kind: 'named' });
+    expect(await steps('XX9059961705749', false)).toMatchObject({ kind: 'named' });
+  });
+
   it("is looked at where a frame of a label's size without words has large bars, as pictures of labels do", async () => {
     const wordless = async (bars: boolean): Promise<Survey> => {
       const d = new Drawing(612, 792).frame(60, 100, 288, 432, 1.2).rect(80, 120, 120, 60);

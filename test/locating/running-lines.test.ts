@@ -23,6 +23,7 @@ describe('runningLines', () => {
       true,
     ]);
     expect(await linesOf(page([ADDRESS, '1/2']), 90)).toHaveLength(2);
+    expect(await linesOf(page([ADDRESS, '1/2'], (d) => d.text(420, 18, 'Order 17 - print', { size: 7 })))).toHaveLength(2);
   });
 
   it('are none without an address and a page number, or with a line at one end only', async () => {

@@ -48,6 +48,13 @@ describe('isRunningText', () => {
     expect(await isText(framed(), { edge: 'frame' })).toBe(true);
   });
 
+  it('has what its matrix code says below it in type as large as there is room, and nothing else as large', async () => {
+    const shown = { read: [{ ...code('RES-5550142;77'), symbology: 'QR' } as const] };
+    expect(await isText(booking().text(40, 280, 'RES-5550142', { size: 24 }), shown)).toBe(true);
+    expect(await isText(booking().text(40, 280, 'RES-5550999', { size: 24 }), shown)).toBe(false);
+    expect(await isText(booking().text(40, 280, 'RES-5550142', { size: 24 }), { read: [code('RES-5550142')] })).toBe(false);
+  });
+
   it.each<[string, () => Drawing, Parameters<typeof isText>[1]]>([
     ['type of a sort code', () => booking().text(220, 120, 'KIN', { size: 30 }), {}],
     ['lines of three sizes', () => booking().text(40, 260, 'QX2 44', { size: 14 }).text(40, 285, 'Zone 4', { size: 14 }), {}],

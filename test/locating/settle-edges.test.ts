@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { grow, type Box } from '../../src/geometry/box.js';
 import { withShownEdges } from '../../src/locating/settle-edges.js';
-import { barsIn, inches, judged } from './judged.js';
+import { barsIn, inches, judged, matrixAt } from './judged.js';
 
 const label = inches(1, 1, 4, 6);
 const codes = [barsIn(label)];
@@ -13,6 +13,14 @@ describe('withShownEdges', () => {
     expect(withShownEdges([frame, of('ink', grow(label, 20))], [label])).toEqual([frame]);
     const picture = judged(label, 0.9, { edge: 'picture', codes });
     expect(withShownEdges([picture, of('ink', grow(label, -10))], [label])).toEqual([picture]);
+  });
+
+  it('leaves ink away that has a matrix code beside a frame of a label’s size with bars', () => {
+    const more = { codes: [...codes, matrixAt(inches(2, 7.1, 1, 1))] };
+    const ink = of('ink', inches(1, 1, 4, 7.2), more);
+    expect(withShownEdges([frame, ink], [label])).toEqual([frame]);
+    const other = judged(inches(1, 1, 4, 4), 0.9, { codes });
+    expect(withShownEdges([other, ink], [other.box])).toEqual([other, ink]);
   });
 
   it.each([

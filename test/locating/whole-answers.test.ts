@@ -3,7 +3,7 @@ import type { Box } from '../../src/geometry/box.js';
 import { mmToPt } from '../../src/geometry/length.js';
 import type { Judged } from '../../src/locating/candidate.js';
 import { withoutParts as withoutOthersParts } from '../../src/locating/whole-answers.js';
-import { barsIn, inches, judged } from './judged.js';
+import { barsAt, barsIn, inches, judged, matrixAt } from './judged.js';
 
 const withoutParts = (all: readonly Judged[]): readonly Judged[] => withoutOthersParts(all, () => false);
 
@@ -18,6 +18,16 @@ describe('withoutParts', () => {
       const answer = judged(whole, 0.7, { ...more, codes });
       expect(withoutParts([part(), answer])).toEqual([answer]);
     }
+  });
+
+  it('leaves away ink with a matrix code alone inside ink that has bars, too, rules or not, and no frame', () => {
+    const matrix = matrixAt(inches(2, 3, 1, 1));
+    const all = judged(whole, 0.7, { edge: 'ink', codes: [barsAt(inches(2, 6, 2, 0.6)), matrix] });
+    for (const more of [{}, { ruled: 'level' }] as const) expect(withoutParts([part({ codes: [matrix], ...more }), all])).toEqual([all]);
+    const framed = part({ codes: [matrix], edge: 'frame' });
+    expect(withoutParts([framed, all])).toEqual([framed, all]);
+    const other = judged(whole, 0.7, { edge: 'ink', codes: [matrix, matrix] });
+    expect(withoutParts([part({ codes: [matrix] }), other])).toHaveLength(2);
   });
 
   it("leaves away ink that ends inside a picture of a label's size, where text stands close above it", () => {

@@ -38,6 +38,28 @@ describe('readPageCodes', () => {
     }
   });
 
+  it.each([
+    ['QR', qr('https://example.test/sample/0001'), 4],
+    ['Data Matrix', dataMatrix('SAMPLE|0001|NOT VALID'), 1],
+  ] as const)('reads a %s code with words and rules just outside its quiet zone, at each size of both', async (_, art, quiet) => {
+    for (const module of [3 * DOT, 5 * DOT]) {
+      for (const size of [8, 13]) {
+        const drawing = new Drawing(288, 432).matrix(art, 100, 120, module);
+        const { x, y, width, height } = drawing.codes()[0]?.box ?? expect.fail('a code');
+        const gap = Math.max(quiet * module, 3);
+        drawing.rect(x - gap - 1, y - gap - 1, 180, 1).rect(x - gap - 1, y - gap - 1, 1, 150);
+        for (const line of [0, 1, 2, 3]) {
+          drawing.text(x + width + gap, y + (line + 1) * 1.1 * size, 'SAMPLE Street 17', { size, bold: true });
+          drawing.text(x, y + height + gap + (line + 1) * 1.1 * size, 'SAMPLE 0000 1111', { size, bold: true });
+        }
+        const page = await drawnPage(drawing);
+        expect(bytes(await readPageCodes(page, all(page), () => FINE)), `${module.toFixed(2)} pt, ${size} pt`).toEqual(
+          bytes(drawing.codes()),
+        );
+      }
+    }
+  });
+
   it('tells only the codes that lie in the region whole', async () => {
     const page = await drawnPage(art());
     const upper = await readPageCodes(page, { x: 0, y: 0, width: 288, height: 170 }, () => FINE);
