@@ -6,7 +6,7 @@ import type { SourcePage } from '../reading/source.js';
 import type { Candidate, Edge } from './candidate.js';
 import { cornerFrames } from './corner-frames.js';
 import { inkGroups } from './ink-groups.js';
-import { isLabelSized } from './label-sizes.js';
+import { isLabelSized, isSmallPaper } from './label-sizes.js';
 import { pageDividers } from './page-dividers.js';
 
 /** A frame line or the last row of ink is drawn softly on the coarse raster: so much paper is left around a found box, pt (0.25 mm). */
@@ -46,7 +46,7 @@ export function gatherCandidates(
   if (edges.includes('ink')) {
     const inside = blobs.filter(inRegion);
     // On a label's own paper all ink is of it, however far its parts stand from each other.
-    const all = isLabelSized(page) && pageDividers(page).length === 0 ? union(inside) : undefined;
+    const all = (isLabelSized(page) || isSmallPaper(page)) && pageDividers(page).length === 0 ? union(inside) : undefined;
     for (const box of [...inkGroups(page, inside), ...(all ? [all] : [])]) candidates.push(candidate(clip(grow(box, HAIR), whole), 'ink'));
   }
   return candidates;

@@ -23,7 +23,7 @@ const LEAST_ROWS = 2;
 
 /**
  * The table of items in some writing, by its shape and in any language: rows that begin with a small number, the numbers in one column, the names of the
- * items in another. A numbered list is none: its numbers count up from one and nothing has a price.
+ * items in another. A numbered list is none: its numbers count up from one, and nothing has a price or a quantity.
  */
 export function itemRows(phrases: readonly Phrase[]): ItemRows | undefined {
   const tables = ([0, 90, 180, 270] as const).flatMap((turn) => tablesOf(phrases.filter((phrase) => phrase.turn === turn)));
@@ -72,7 +72,7 @@ const isNext = (above: Row | undefined, row: Row): boolean =>
 
 const isNumbered = (table: readonly Row[]): boolean =>
   table.every(({ quantity }, index) => Number.parseInt(quantity.text, 10) === index + 1) &&
-  !table.every(({ others }) => others.some(({ text }) => AMOUNT.test(text)));
+  !table.every(({ others }) => others.some(({ text }) => AMOUNT.test(text) || QUANTITY.test(text)));
 
 function cellOf({ text, box, turn, fontSize }: Phrase): Cell {
   return { text, box, size: fontSize, ...placeOnLine(box, turn) };

@@ -1,4 +1,5 @@
 import { contains, grow, intersection, type Box } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
 import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import { framesOf } from '../reading/frames.js';
@@ -128,17 +129,22 @@ function withSheet(candidates: readonly Candidate[], sheet: readonly Candidate[]
 const clip = (box: Box, { width, height }: SourcePage): Box => intersection(box, { x: 0, y: 0, width, height }) ?? box;
 
 /**
- * Where there is a label of an ordinary size, what fills the paper around it is none; but ink inside a frame that fills the paper, and says nothing else of itself, is a
- * part of that.
+ * Where there is a label of an ordinary size, what fills the paper around it is none; but ink inside a frame that fills the paper, or with no more white beside it than parts of one label
+ * have, is a part of what fills it and says nothing else of itself.
  */
 function withoutAround(judged: readonly Judged[], isOther: IsOther): readonly Judged[] {
-  const frames = judged.filter(({ fillsPaper, edge, box }) => fillsPaper && edge === 'frame' && !isOther(box));
-  const isPart = ({ edge, ruled, box }: Judged): boolean => edge === 'ink' && !ruled && frames.some((frame) => contains(frame.box, box, 2));
-  const ordinary = judged.filter((each) => !each.fillsPaper && !isPart(each));
-  return ordinary.some(({ score }) => score >= LEAST)
-    ? judged.filter(({ fillsPaper }) => !fillsPaper)
-    : judged.filter((each) => !isPart(each));
+  const wholes = judged.filter(({ fillsPaper, box }) => fillsPaper && !isOther(box));
+  const isPart = ({ edge, ruled, box, clear }: Judged): boolean =>
+    edge === 'ink' &&
+    wholes.some((whole) => contains(whole.box, box, 2) && (whole.edge === 'frame' ? !ruled : (clear ?? Infinity) <= BESIDE_PART));
+  const ordinary = judged.filter((each) => !each.fillsPaper && !isPart(each) && each.score >= LEAST);
+  const filling = judged.filter(({ fillsPaper, box }) => fillsPaper && !ordinary.some((each) => intersection(box, each.box) !== undefined));
+  return judged.filter((each) =>
+    each.fillsPaper ? filling.includes(each) : !(isPart(each) && filling.some(({ box }) => contains(box, each.box, 2))),
+  );
 }
+/** Pt (6 mm; common practice, no source). */
+const BESIDE_PART = mmToPt(6);
 
 /**
  * An advert or a coupon carries a matrix code at most: beside a label with bars it is none, and one that reads like a label is

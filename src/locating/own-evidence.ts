@@ -1,4 +1,5 @@
-import { contains, type Box } from '../geometry/box.js';
+import { contains, intersection, type Box } from '../geometry/box.js';
+import type { CodeLikeArea } from '../reading/code-like.js';
 import { LINEAR } from '../reading/codes.js';
 import { isNumberLike } from '../reading/number-like.js';
 import type { Code } from '../reading/source.js';
@@ -75,10 +76,12 @@ function saysOther(label: SaidCandidate, read: readonly Code[] | undefined, { pa
 
 /** Whether a candidate has more of a label than a size and some codes, as tickets and cards have them: its words, or a number that may be a parcel's. */
 export const hasOwn = (label: SaidCandidate, codes: readonly Code[] | undefined): boolean =>
-  label.said.labelWords >= 2 || linearFirst(codes ?? []).some((code) => isTrackingLike(code) || (hasMainBars(label) && isNumberLike(code)));
+  label.said.labelWords >= 2 ||
+  linearFirst(label, codes ?? []).some((code) => isTrackingLike(code) || (hasMainBars(label) && isNumberLike(code)));
 
-/** The rows of bars, where there are any: what a matrix code beside them says is mostly longer than a number. */
-function linearFirst(codes: readonly Code[]): readonly Code[] {
+/** The rows of bars, where there are any: what a matrix code beside them says is mostly longer than a number. Rows that no carrier's reader knows are an article's. */
+function linearFirst({ codes: areas }: SaidCandidate, codes: readonly Code[]): readonly Code[] {
   const linear = codes.filter(({ symbology }) => LINEAR.includes(symbology));
-  return linear.length > 0 ? linear : codes;
+  const isUnread = ({ kind, box }: CodeLikeArea): boolean => kind === 'linear' && !codes.some((code) => intersection(code.box, box));
+  return linear.length > 0 || areas.some(isUnread) ? linear : codes;
 }

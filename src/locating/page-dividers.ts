@@ -6,6 +6,7 @@ import { paleLines } from '../reading/pale-lines.js';
 import type { RuledLine } from '../reading/ruled.js';
 import type { SourcePage } from '../reading/source.js';
 import { inkBlobs } from './ink-blobs.js';
+import { isSmallPaper } from './label-sizes.js';
 import { runningLines } from './running-lines.js';
 
 /** A page with a side shorter than this (pt) is a label's own paper. */
@@ -68,8 +69,8 @@ function findDividers(page: SourcePage): readonly Box[] {
 }
 
 /**
- * Labels as wide as their page have rules from edge to edge of their own: where a line to cut along or one that reaches the paper's edges divides the page, those that end together a
- * little way off the edges divide nothing.
+ * Labels as wide as their page have rules from edge to edge of their own: where a line to cut along or one that reaches the paper's edges divides the page, or the page is no
+ * larger than A5, those that end together a little way off the edges divide nothing.
  */
 function withoutOwnRules(whole: readonly RuledLine[], lines: readonly RuledLine[], page: SourcePage): readonly RuledLine[] {
   const ends = ({ box, level }: RuledLine): readonly [number, number] =>
@@ -81,7 +82,7 @@ function withoutOwnRules(whole: readonly RuledLine[], lines: readonly RuledLine[
   const isOwn = (line: RuledLine): boolean =>
     !line.dashed &&
     !isAtEdges(line) &&
-    parts.some(({ level }) => level === line.level) &&
+    (isSmallPaper(page) || parts.some(({ level }) => level === line.level)) &&
     whole.some((other) => other !== line && !other.dashed && isAlike(line, other));
   return whole.filter((line) => !isOwn(line));
 }

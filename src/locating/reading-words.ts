@@ -59,7 +59,7 @@ export async function readingWords(
 }
 
 /**
- * A picture in a frame or with an edge of its own, as large as a label and with a parcel's number in bars, may be held only because its words were not known: they are read, and the
+ * A picture in a frame or with an edge of its own, as large as a label and with a parcel's number in a code, may be held only because its words were not known: they are read, and the
  * page is looked at once more. Where it isn't a label or a doubt then, it is held as before.
  */
 async function rereadDoubtful(
@@ -75,7 +75,7 @@ async function rereadDoubtful(
   const phrases = phrasesOf([...page.words(), ...read.words]);
   if (saidIn(phrases, label.box).characters >= WRITING || read.boxes.some((box) => intersection(box, label.box))) return seen;
   const codes = await readCodes(label.box);
-  if (!codes.some((code) => LINEAR.includes(code.symbology) && (isLongNumber(code) || (isScan && isTrackingLike(code))))) return seen;
+  if (!codes.some((code) => isLongNumber(code) || (isScan && LINEAR.includes(code.symbology) && isTrackingLike(code)))) return seen;
   const own = await readPicture(page, label.box, codes);
   if (!isLegible(own)) return seen;
   const words = [...read.words, ...putRight(own.words)];

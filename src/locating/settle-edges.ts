@@ -3,7 +3,9 @@ import { mmToPt } from '../geometry/length.js';
 import type { Judged } from './candidate.js';
 import { LEAST } from './choose.js';
 import { addsOnlyUnits } from './closed-units.js';
+import { distance } from './judge.js';
 import { fillsSize, isKnownSize, isWholeFrame, nearestSize } from './label-sizes.js';
+import { CLEAR } from './white.js';
 
 /** A cut line stands at most this far outside the frame of its label, pt (12 mm; common practice, no source). */
 const CUT_LINE = mmToPt(12);
@@ -31,10 +33,14 @@ export function withShownEdges(
   );
 }
 
-/** Whether an edged answer has the codes of a looser one, or all but matrix codes that stand outside a whole frame. */
-const hasCodesOf = (edged: Judged, loose: Judged): boolean =>
-  edged.codes.length === loose.codes.length ||
-  (isWholeFrame(edged) && loose.codes.every((code) => code.kind === 'matrix' || contains(edged.box, code.box, 6)));
+/** Whether an edged answer has the codes of a looser one, or all but matrix codes outside a whole frame, or far outside one of another size. */
+function hasCodesOf(edged: Judged, loose: Judged): boolean {
+  if (edged.codes.length === loose.codes.length) return true;
+  const others = loose.codes.filter((code) => !contains(edged.box, code.box, 6));
+  if (!others.every(({ kind }) => kind === 'matrix')) return false;
+  const isFar = (): boolean => others.every(({ box }) => distance(edged.box, box) > CLEAR);
+  return isWholeFrame(edged) || (edged.edge === 'frame' && edged.codes.some(({ kind }) => kind === 'linear') && isFar());
+}
 
 /** Whether an answer fills a known size by itself. */
 const isWhole = ({ edge, box }: Judged): boolean =>

@@ -1,5 +1,6 @@
 import { bottom, contains, right, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
+import { textOf } from '../reading/code-text.js';
 import { isNumberLike } from '../reading/number-like.js';
 import type { Code } from '../reading/source.js';
 import type { Judged } from './candidate.js';
@@ -38,14 +39,19 @@ export function strengthOf(candidate: Judged, said: Said, read: readonly Code[] 
   return points.filter(Boolean).length;
 }
 
-/** Whether a code may be a parcel's own number; a carrier's own short ones are only `isNumberLike`. */
-export const isTrackingLike = (code: Code): boolean => isNumberLike(code, { characters: 10, digits: 8 });
+/** Whether a code may be a parcel's own number; a carrier's own short ones are only `isNumberLike`, and an article's is none. */
+export const isTrackingLike = (code: Code): boolean => isNumberLike(code, { characters: 10, digits: 8 }) && !isArticle(code);
+
+/** GS1 data that begin with an article's number: application identifier 01 and 14 digits (GS1 General Specifications, 3.3.2; from memory). */
+const isArticle = (code: Code): boolean => GS1_DATA.includes(code.identifier) && /^01\d{14}/.test(textOf(code));
+/** Symbology identifiers of GS1 data: GS1-128, GS1 DataMatrix, GS1 QR (ISO/IEC 15424; from memory). */
+const GS1_DATA: readonly string[] = [']C1', ']d2', ']Q3'];
 
 /** Order numbers are shorter, mostly (common practice, no source). */
 const LONG_NUMBER = { characters: 12, digits: 9 };
 
 /** Whether a code says a number longer than those of orders, mostly. */
-export const isLongNumber = (code: Code): boolean => isNumberLike(code, LONG_NUMBER);
+export const isLongNumber = (code: Code): boolean => isNumberLike(code, LONG_NUMBER) && !isArticle(code);
 
 /** Ink that reaches over this share of a box is its frame, or a rule through it. */
 const THROUGH = 0.8;

@@ -103,6 +103,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
   );
   const isEnough = ({ strength, label, codes }: Likeliest): boolean =>
     isLikeLabel(label, codes, facts) &&
+    !(own && label.edge === 'ink' && label.declares !== true && hasItems(label.box, phrases)) &&
     strength + (strength === LABEL && isParcels(label, codes, phrases) ? 1 : 0) >=
       (own || label.fillsPaper || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
   const sure = withoutCopies(weighed.filter(isEnough));

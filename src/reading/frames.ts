@@ -106,12 +106,37 @@ function sidesClosed(box: Box, group: readonly RuledLine[], ink: GreyRaster | un
     [{ ...box, x: right(box) - depth, width: depth }, false],
   ];
   const open = sides.filter(([strip, level]) => !ruled(strip, level));
-  // One filled side at most: four would be a black picture.
-  return (
-    open.length === 0 ||
-    (open.length === 1 && open.every(([strip, level]) => parted(strip, level) || (ink !== undefined && filled(strip, level, ink))))
-  );
+  const isFilled = ([strip, level]: (typeof sides)[number]): boolean => ink !== undefined && filled(strip, level, ink);
+  const [first, second, ...more] = open;
+  if (!first) return true;
+  // Two sides that are no lines at most: four would be a black picture.
+  if (more.length > 0) return false;
+  if (!second) return parted(...first) || isFilled(first);
+  return (isFilled(first) || isFilled(second)) && ink !== undefined && open.every(([strip, level]) => isToned(strip, level, box, ink));
 }
+
+/** Whether all along a side of a box its inside is darker than the paper beyond it: a tinted strip up to the edge hides a line as well as a black one. */
+function isToned(strip: Box, level: boolean, box: Box, { data, width, height, pixelsPerPt: k, origin }: GreyRaster): boolean {
+  const middle = level ? strip.y + strip.height / 2 : strip.x + strip.width / 2;
+  const isFirst = level ? middle < box.y + box.height / 2 : middle < box.x + box.width / 2;
+  const edge = level ? (isFirst ? box.y : bottom(box)) : isFirst ? box.x : right(box);
+  const away = (pt: number): number => Math.round((edge + (isFirst ? -pt : pt) - (level ? origin.y : origin.x)) * k);
+  const outside = away(BEYOND_EDGE);
+  const inside = INSIDE_EDGE.map((pt) => away(-pt));
+  const start = Math.max(0, Math.round(((level ? box.x - origin.x : box.y - origin.y) + BEYOND_EDGE) * k));
+  const end = Math.min(level ? width : height, Math.round(((level ? right(box) - origin.x : bottom(box) - origin.y) - BEYOND_EDGE) * k));
+  const greyAt = (across: number, along: number): number =>
+    across < 0 || across >= (level ? height : width) ? 255 : (data[level ? across * width + along : along * width + across] as number);
+  let darker = 0;
+  for (let along = start; along < end; along++)
+    if (inside.some((across) => greyAt(across, along) <= greyAt(outside, along) - TONE)) darker += 1;
+  return end > start && darker >= CLOSED * (end - start);
+}
+
+/** So far (pt) outside and inside an edge its two tones are looked at, and they differ by so many steps of grey. */
+const BEYOND_EDGE = 3;
+const INSIDE_EDGE = [0.5, 1, 2, 3];
+const TONE = 16;
 
 /** Whether a row (or a column) of ink runs along a strip from end to end. */
 function filled(strip: Box, level: boolean, { data, width, height, pixelsPerPt: k, origin }: GreyRaster): boolean {

@@ -16,6 +16,9 @@ const ROW_EVERY = mmToPt(0.18);
 /** Rows lower than this (pt, 9 mm) that can't be read may as well be large type. */
 const HIGH_BARS = mmToPt(9);
 
+/** Finer than the pixels of most pictures of labels, pixels per pt (432 dpi). */
+const SMOOTH = 6;
+
 export interface PageCodesOptions {
   /** Read the whole region, with every means, instead of only what looks like a code. */
   readonly thorough?: boolean;
@@ -39,7 +42,7 @@ export async function readPageCodes(
   const within = (boxes: readonly Box[]): Box[] => apart(boxes.flatMap((box) => intersection(grow(box, AROUND), region) ?? []));
   const found: Code[] = [];
   const unread: Box[] = [];
-  const alone: { readonly run: 'level' | 'upright'; readonly bars: Box }[] = [];
+  const alone: { readonly run: 'level' | 'upright'; readonly bars: Box; readonly area: Box }[] = [];
   for (const run of ['level', 'upright'] as const) {
     const areas = rows.flatMap((row) => (row.run === run ? (intersection(alongBars(row), region) ?? []) : []));
     for (const area of apart(areas)) {
@@ -48,16 +51,24 @@ export async function readPageCodes(
       // Stacked codes are rows of bars, too.
       if (codes.length === 0) {
         unread.push(intersection(grow(area, AROUND), region) ?? area);
-        alone.push({ run, bars: union(rows.flatMap((row) => (row.run === run ? (intersection(row.box, area) ?? []) : []))) ?? area });
+        alone.push({ run, area, bars: union(rows.flatMap((row) => (row.run === run ? (intersection(row.box, area) ?? []) : []))) ?? area });
       }
     }
   }
   const others = apart([...unread, ...within(denseAreas(page).filter((area) => !isWriting(page, area)))]);
   for (const area of others) addCodes(found, await readCodes(page.render(area, at(area))));
+  // A picture's pixels tell bars by greys, too, which are lost when each is ink or paper; drawn smoothly and finer they are widths.
   // A rule or a frame in the quiet zone keeps a reader from the bars beside it; by themselves they can be read. Only with a check character: others are
   // read out of parts of anything.
-  for (const { run, bars } of alone) {
-    if (Math.min(bars.width, bars.height) < HIGH_BARS || found.some((code) => intersection(code.box, bars))) continue;
+  for (const { run, bars, area } of alone) {
+    const isRead = (): boolean => found.some((code) => intersection(code.box, bars) !== undefined);
+    if (Math.min(bars.width, bars.height) < HIGH_BARS || isRead()) continue;
+    if (at(area) === 'own')
+      addCodes(
+        found,
+        await readCodes(page.render(area, Math.min(SMOOTH, mostPixelsPerPt(area))), { symbologies: LINEAR, run, every: ROW_EVERY }),
+      );
+    if (isRead()) continue;
     addCodes(found, await readCodes(page.render(bars, at(bars)), { symbologies: ['Code 128'], run, every: ROW_EVERY }));
   }
   addCodes(found, maxiCodes);

@@ -62,6 +62,14 @@ describe('rows of items', () => {
       ],
       0,
     ],
+    [
+      'counting up, and how many of each behind',
+      [
+        ['1', 'Becher', '1'],
+        ['2', 'Kerze', '2'],
+      ],
+      2,
+    ],
     ['one row only', [['2', 'Becher']], 0],
     [
       'numbers and numbers',

@@ -20,6 +20,20 @@ describe('ontoOwnPaper', () => {
     expect(ontoOwnPaper(ink, { width: 288, height: 576 }, [FRAME.box], false)).toBe(ink);
   });
 
+  it('goes to the edges of longer paper and of A5 where the ink leaves a border there, and is no whole label by itself', () => {
+    const filling = (page: { width: number; height: number }, border: number) => {
+      const { width, height } = page;
+      const box = { x: border, y: border, width: width - 2 * border, height: height - 2 * border };
+      const ink = judged(box, 0.9, { edge: 'ink' });
+      return ontoOwnPaper(ink, page, [box], false).edge;
+    };
+    expect(filling({ width: 288, height: 486 }, 7)).toBe('page');
+    expect(filling({ width: 420, height: 595 }, 28)).toBe('page');
+    expect(filling({ width: 420, height: 595 }, 50)).toBe('ink');
+    // 120 × 170 mm paper around ink as large as a 4×6 label.
+    expect(filling({ width: 340, height: 482 }, 30)).toBe('ink');
+  });
+
   it.each<[string, Parameters<typeof ontoOwnPaper>]>([
     ['nothing stands beside its frame', [FRAME, A6, [FRAME.box], false]],
     ['only grains of a scan do', [FRAME, A6, [FRAME.box, { x: 262, y: 200, width: 3, height: 3 }], false]],

@@ -32,6 +32,8 @@ describe('pageDividers', () => {
     const rules = (): Drawing => new Drawing(595, 842).line(20, 220, 575, 220, 1).line(20, 260, 575, 260, 2);
     expect(await dividersOf(rules().line(0, 280, 595, 280, 1, 4))).toHaveLength(1);
     expect(await dividersOf(rules())).toHaveLength(2);
+    expect(await dividersOf(new Drawing(595, 420).line(20, 220, 575, 220, 1).line(20, 260, 575, 260, 2))).toEqual([]);
+    expect(await dividersOf(new Drawing(595, 420).line(20, 220, 575, 220, 1))).toHaveLength(1);
     expect(await dividersOf(new Drawing(595, 842).line(20, 260, 575, 260, 2).line(0, 280, 595, 280, 1, 4))).toHaveLength(2);
   });
 

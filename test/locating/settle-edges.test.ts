@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { grow, type Box } from '../../src/geometry/box.js';
 import { withShownEdges } from '../../src/locating/settle-edges.js';
-import { barsIn, inches, judged, matrixAt } from './judged.js';
+import { barsAt, barsIn, inches, judged, matrixAt } from './judged.js';
 
 const label = inches(1, 1, 4, 6);
 const codes = [barsIn(label)];
@@ -20,7 +20,12 @@ describe('withShownEdges', () => {
     const ink = of('ink', inches(1, 1, 4, 7.2), more);
     expect(withShownEdges([frame, ink], [label])).toEqual([frame]);
     const other = judged(inches(1, 1, 4, 4), 0.9, { codes });
-    expect(withShownEdges([other, ink], [other.box])).toEqual([other, ink]);
+    const near = of('ink', inches(1, 1, 4, 5.3), { codes: [...codes, matrixAt(inches(2, 5.2, 1, 1))] });
+    expect(withShownEdges([other, near], [other.box])).toEqual([other, near]);
+    const far = of('ink', inches(1, 1, 7, 4), { codes: [...other.codes, matrixAt(inches(6.5, 2, 1, 1))] });
+    expect(withShownEdges([other, far], [other.box])).toEqual([other]);
+    const bars = of('ink', inches(1, 1, 7, 4), { codes: [...other.codes, barsAt(inches(6.5, 2, 1, 1))] });
+    expect(withShownEdges([other, bars], [other.box])).toEqual([other, bars]);
   });
 
   it.each([

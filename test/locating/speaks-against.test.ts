@@ -42,6 +42,17 @@ describe('what speaks against a label', () => {
     expect(speaksAgainst(label, { page, phrases }, [code('COL555014277'), code('EX00187')])).toBeUndefined();
   });
 
+  it('is that each address stands in one line, as in a form, where there are words of a label, too', async () => {
+    const fields = (d: Drawing): Drawing =>
+      d
+        .text(60, 120, 'Sender', { size: 9 })
+        .text(120, 120, 'Slip Studio, 4 Sample Lane, 00187 Larch Halt', { size: 9 })
+        .text(60, 160, 'Receiver', { size: 9 })
+        .text(120, 160, 'Ada Invented, 14 Sample Street, 00188 Larch Halt', { size: 9 });
+    expect(await against(fields)).toBe('each address on the frame 4.00×6.00 in stands in one line, as in a list or a form');
+    expect(await against((d) => address(fields(d), 300))).toBeUndefined();
+  });
+
   it('is an address missing, or alone', async () => {
     expect(await against((d) => d.text(60, 120, 'Tracking no and weight, from and to'))).toBe(
       'no address stands on the frame 4.00×6.00 in',

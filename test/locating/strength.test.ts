@@ -56,6 +56,13 @@ describe('isTrackingLike', () => {
   ])('%s: %s', (text, expected) => {
     expect(isTrackingLike(code(text))).toBe(expected);
   });
+
+  it("an article's number in GS1 data is none, the same digits by themselves and a unit's are", () => {
+    const gs1 = (text: string): Code => ({ ...code(text), symbology: 'Data Matrix', identifier: ']d2' });
+    expect(isTrackingLike(gs1('010950600013435210LOT17'))).toBe(false);
+    expect(isTrackingLike(code('010950600013435210LOT17'))).toBe(true);
+    expect(isTrackingLike(gs1('00095060001343520012'))).toBe(true);
+  });
 });
 
 describe('isHollow', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { survey, type Survey } from '../../src/locating/survey.js';
 import { drawnPage } from '../reading/drawn-page.js';
-import { code128 } from '../samples/code-art.js';
+import { code128, dataMatrix } from '../samples/code-art.js';
 import { Drawing } from '../samples/drawing.js';
 import { tidewick } from '../samples/labels/tidewick.js';
 import { label, type LayoutPage } from '../samples/layout.js';
@@ -100,5 +100,40 @@ describe('labels that fill their paper', () => {
     expect(seen.kind === 'labels' && seen.labels.map(({ fillsPaper, box }) => [fillsPaper, Math.round(box.width / 10)])).toEqual([
       [undefined, 29],
     ]);
+  });
+});
+
+describe('papers that are like labels', () => {
+  it('an article’s label on label paper is none: bars that carriers don’t use, an article’s matrix code and its maker’s address', async () => {
+    const article = (bars: boolean): Drawing => {
+      const d = new Drawing(288, 432).text(20, 40, 'Oat bar', { size: 16 }).text(20, 60, 'Sample soap, hand made', { size: 10 });
+      if (bars) d.bars(code128('QX2044178833'), 144, 200, 1.2, 60);
+      else for (let at = 0; at < 40; at++) d.rect(70 + at * 3.7, 170, 1 + (at % 3) * 0.7, 60);
+      d.matrix(dataMatrix('SAMPLE20441788330099'), 230, 320, 1.4);
+      d.block(20, 310, ['Slip Studio', '5 Example Mews', '00187 Larch Halt'], { size: 9 });
+      return d;
+    };
+    expect((await surveyOf(article(false))).kind).toBe('doubtful');
+    expect((await surveyOf(article(true))).kind).toBe('labels');
+  });
+
+  it('ink between rules with rows of goods is none where the page is headed as a slip', async () => {
+    const note = (title: string): Drawing => {
+      const d = new Drawing(595, 842).text(58, 60, title, { size: 16, bold: true }).text(58, 88, 'Sender', { size: 8 });
+      d.block(58, 100, ['Slip Studio', '14 Sample Street', '00187 Larch Halt'], { size: 9 });
+      d.text(312, 88, 'Ship to', { size: 8 });
+      d.block(312, 104, ['Ada Invented', '27 Example Way', '00188 Larch Halt'], { size: 12 });
+      d.bars(code128('LS20260055817'), 140, 176, 0.9, 40).line(58, 222, 538, 222, 1.5).line(58, 324, 538, 324, 1.5);
+      const goods = [
+        ['1', 'Bird house', '1'],
+        ['2', 'Feeder', '2'],
+      ] as const;
+      for (const [at, [pos, item, count]] of goods.entries())
+        d.text(58, 270 + 14 * at, pos, { size: 9 })
+          .text(86, 270 + 14 * at, item, { size: 9 })
+          .text(254, 270 + 14 * at, count, { size: 9 });
+      return d.text(58, 350, 'All received: ____________', { size: 9 });
+    };
+    expect((await surveyOf(note('Delivery note'))).kind).not.toBe('labels');
   });
 });
