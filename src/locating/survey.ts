@@ -22,6 +22,7 @@ import { hasItems } from './item-rows.js';
 import type { PageFacts, ReadCodes, ReadPictures, SaidCandidate } from './page-facts.js';
 import { pageDividers } from './page-dividers.js';
 import { readingWords } from './reading-words.js';
+import { withRestRead } from './read-rest.js';
 import { restOf, type Rest } from './rest.js';
 import { addressesOn, speaksAgainst } from './speaks-against.js';
 import { isLongNumber, isTrackingLike, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
@@ -61,7 +62,7 @@ export function survey(page: SourcePage, media: Media, readCodes: ReadCodes): Pr
 
 async function surveyPage(page: SourcePage, media: Media, readCodes: ReadCodes): Promise<Survey> {
   const pictures: ReadPictures = { boxes: [], words: [] };
-  return readingWords(page, readCodes, pictures, (read) => surveyWith(page, media, readCodes, read));
+  return withRestRead(page, await readingWords(page, readCodes, pictures, (read) => surveyWith(page, media, readCodes, read)));
 }
 
 async function surveyWith(page: SourcePage, media: Media, readCodes: ReadCodes, read: ReadPictures): Promise<Survey> {

@@ -86,9 +86,10 @@ export function denseAreas(page: SourcePage): readonly Box[] {
     for (const { box } of bars) clearCells(cells, texture, raster, box, 1);
     const dense = components({ ...texture, cells }, DENSE_CELL);
     const boxOf = ({ x0, y0, x1, y1 }: Component): Box => toPt(raster, x0, y0, x1 + 1, y1 + 1);
-    const joined = dense.filter((each) => !mayBeCode(each) || isWriting(page, boxOf(each)));
+    const joined = dense.filter((each) => isWide(each) && (!mayBeCode(each) || isWriting(page, boxOf(each))));
     for (const { box } of joined.length > 0 ? page.words() : []) clearCells(cells, texture, raster, box, 0);
-    const parted = components({ ...texture, cells: withoutLines({ ...texture, cells }, joined) }, DENSE_CELL);
+    const kept = withoutLines({ ...texture, cells }, joined);
+    const parted = kept ? components({ ...texture, cells: kept }, DENSE_CELL) : [];
     return [...dense, ...parted].filter(mayBeCode).map(boxOf);
   });
 }
@@ -108,28 +109,36 @@ function mayBeCode({ x0, y0, x1, y1, cells }: Component): boolean {
   return Math.min(w, h) >= DENSE_CELLS && Math.max(w, h) <= DENSE_LONGEST * Math.min(w, h) && cells >= DENSE_FILL * w * h;
 }
 
+/** Whether the smallest code has room in a component. */
+const isWide = ({ x0, y0, x1, y1 }: Component): boolean => Math.min(x1 - x0, y1 - y0) >= DENSE_CELLS - 1;
+
 /**
- * The dense cells of components that are no code by their shape, or writing, without rules and
- * what is narrower than a code: those beside one join it to them.
- * A cell stays where it belongs to a square of `DENSE_CELLS` a side with at most one gap.
+ * The dense cells of components that are no code by their shape, or writing, without rules and what is narrower than a code: those beside one join it to them.
+ * A cell stays where it belongs to a square of `DENSE_CELLS` a side with at most one gap. Undefined where none does.
  */
-function withoutLines({ columns, cells }: Texture, joined: readonly Component[]): Uint8Array {
-  const kept = new Uint8Array(cells.length);
+function withoutLines({ columns, cells }: Texture, joined: readonly Component[]): Uint8Array | undefined {
+  let kept: Uint8Array | undefined;
   for (const { x0, y0, x1, y1 } of joined) {
     for (let y = y0; y <= y1 - DENSE_CELLS + 1; y++) {
       for (let x = x0; x <= x1 - DENSE_CELLS + 1; x++) {
-        const square = squareOf(y * columns + x, columns);
-        if (square.filter((cell) => ((cells[cell] as number) & (DENSE_CELL | RULE_CELL)) === DENSE_CELL).length < square.length - 1)
-          continue;
-        for (const cell of square) kept[cell] = DENSE_CELL;
+        if (!isDenseSquare(cells, columns, y * columns + x)) continue;
+        kept ??= new Uint8Array(cells.length);
+        for (let row = y; row < y + DENSE_CELLS; row++) kept.fill(DENSE_CELL, row * columns + x, row * columns + x + DENSE_CELLS);
       }
     }
   }
   return kept;
 }
 
-const squareOf = (corner: number, columns: number): readonly number[] =>
-  Array.from({ length: DENSE_CELLS ** 2 }, (_, at) => corner + Math.floor(at / DENSE_CELLS) * columns + (at % DENSE_CELLS));
+function isDenseSquare(cells: Uint8Array, columns: number, corner: number): boolean {
+  let gaps = 0;
+  for (let row = corner; row < corner + DENSE_CELLS * columns; row += columns) {
+    for (let cell = row; cell < row + DENSE_CELLS; cell++) {
+      if (((cells[cell] as number) & (DENSE_CELL | RULE_CELL)) !== DENSE_CELL && ++gaps > 1) return false;
+    }
+  }
+  return true;
+}
 
 /** Takes a box, and so many part-filled cells along its edge, out of the cells. */
 function clearCells(cells: Uint8Array, { columns, rows }: Texture, { pixelsPerPt, origin }: GreyRaster, box: Box, beside: number): void {

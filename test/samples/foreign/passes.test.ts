@@ -58,7 +58,7 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   't08-abroad': { found: 20, kinds: '10 of 10' },
   't09-scans': { found: 15 },
   't10-odd-pages': { found: 15 },
-  't11-none': { found: 0, kinds: '7 of 9' },
+  't11-none': { found: 0, kinds: '8 of 9' },
   'u01-engine-note': { found: 15, kinds: '15 of 15' },
   'u02-cut-out': { found: 15 },
   'u03-lower-half': { found: 15, kinds: '15 of 15' },
