@@ -1,5 +1,6 @@
 import { area, contains, grow, intersection, type Box } from '../geometry/box.js';
-import { codeLikeAreas, denseAreas, type CodeLikeArea } from '../reading/code-like.js';
+import { codeLikeAreas, type CodeLikeArea } from '../reading/code-like.js';
+import { denseAreas } from '../reading/dense-areas.js';
 import { plainText, textOf } from '../reading/code-text.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import { sizeOf, type Judged } from './candidate.js';

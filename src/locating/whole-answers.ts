@@ -21,8 +21,10 @@ const LEAST_PART = 0.7;
  */
 export function withoutParts(judged: readonly Judged[], isOther: IsOther, cells: readonly Box[] = []): readonly Judged[] {
   const likely = judged.filter(({ score }) => score >= LEAST);
+  const isBesideBars = (part: Judged): boolean =>
+    isBarless(part) && likely.some((whole) => !isBarless(whole) && contains(whole.box, part.box, 2));
   const edged = likely.filter(({ edge }) => edge === 'frame' || edge === 'picture');
-  const stacks = likely.filter(({ ruled, box }) => ruled && !edged.some((each) => contains(each.box, box, 2)));
+  const stacks = likely.filter((each) => each.ruled && !isBesideBars(each) && !edged.some(({ box }) => contains(box, each.box, 2)));
   const pictures = likely.filter((each) => each.edge === 'picture' && isWholeLabel(each));
   const isPart = (part: Judged): boolean =>
     stacks.some(({ box }) => contains(box, part.box, 2)) ||
@@ -49,11 +51,9 @@ export function withoutParts(judged: readonly Judged[], isOther: IsOther, cells:
         ((stack.closed === true && isWiderThan(stack, whole)) ||
           addedInLine(stack.box, whole.box).some((strip) => isOther(strip, stack.ruled))),
     );
-  const isBesideBars = (part: Judged): boolean =>
-    isBarless(part) && likely.some((whole) => !isBarless(whole) && contains(whole.box, part.box, 2));
   return judged.filter((each) =>
     each.ruled
-      ? stacks.includes(each) && !isPartOfStack(each) && !isBesideBars(each)
+      ? stacks.includes(each) && !isPartOfStack(each)
       : each.edge !== 'ink' ||
         !(
           isBesideBars(each) ||

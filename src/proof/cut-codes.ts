@@ -1,6 +1,7 @@
 import { contains, grow, intersection, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
-import { codeLikeAreas, denseAreas, type CodeLikeArea } from '../reading/code-like.js';
+import { codeLikeAreas, type CodeLikeArea } from '../reading/code-like.js';
+import { denseAreas } from '../reading/dense-areas.js';
 import { INK_LEVEL } from '../reading/ink.js';
 import type { Code, GreyRaster, SourcePage } from '../reading/source.js';
 import { isMainRow, ROW_ABOUT } from './unread-rows.js';

@@ -1,7 +1,8 @@
 import { bottom, contains, grow, intersection, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
-import { codeLikeAreas, denseAreas, isWriting, type CodeLikeArea } from './code-like.js';
+import { codeLikeAreas, type CodeLikeArea } from './code-like.js';
 import { LINEAR, readCodes } from './codes.js';
+import { denseAreas, isWriting } from './dense-areas.js';
 import { readMaxiCodes } from './maxicode.js';
 import { MOST_PIXELS, type Code, type SourcePage } from './source.js';
 

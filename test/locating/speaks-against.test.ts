@@ -42,6 +42,13 @@ describe('what speaks against a label', () => {
     expect(speaksAgainst(label, { page, phrases }, [code('COL555014277'), code('EX00187')])).toBeUndefined();
   });
 
+  it('is a caption that calls it a figure, and no sort code that begins like one', async () => {
+    const captioned = (caption: string) => against((d) => address(address(d), 300).text(60, 400, caption, { size: 20 }));
+    expect(await captioned('Obr. 8')).toBe('the words beside the frame 4.00×6.00 in call it a figure or an example');
+    expect(await captioned('Fig 8')).toBe('the words beside the frame 4.00×6.00 in call it a figure or an example');
+    expect(await captioned('OBR 8')).toBeUndefined();
+  });
+
   it('is that each address stands in one line, as in a form, where there are words of a label, too', async () => {
     const fields = (d: Drawing): Drawing =>
       d

@@ -26,6 +26,10 @@ describe('withoutParts', () => {
     for (const more of [{}, { ruled: 'level' }] as const) expect(withoutParts([part({ codes: [matrix], ...more }), all])).toEqual([all]);
     const framed = part({ codes: [matrix], edge: 'frame' });
     expect(withoutParts([framed, all])).toEqual([framed, all]);
+    // Rules that close such a part make nothing around it more than a label.
+    const beside = judged(inches(0, 1, 5, 6), 0.7, { edge: 'ink', codes: all.codes });
+    const closed = judged(upper, 0.8, { edge: 'ink', codes: [matrix], ruled: 'level', closed: true, clear: 40 });
+    expect(withoutParts([closed, beside])).toEqual([beside]);
     const other = judged(whole, 0.7, { edge: 'ink', codes: [matrix, matrix] });
     expect(withoutParts([part({ codes: [matrix] }), other])).toHaveLength(2);
   });

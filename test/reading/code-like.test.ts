@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { contains, intersection, type Box } from '../../src/geometry/box.js';
-import { codeLikeAreas, denseAreas } from '../../src/reading/code-like.js';
+import { codeLikeAreas } from '../../src/reading/code-like.js';
+import { denseAreas } from '../../src/reading/dense-areas.js';
 import { code128, dataMatrix, itf, qr, type CodeArt } from '../samples/code-art.js';
 import { Drawing } from '../samples/drawing.js';
 import { instructions, invoice, receipt } from '../samples/other-pages.js';

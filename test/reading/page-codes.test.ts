@@ -3,6 +3,7 @@ import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import type { Box } from '../../src/geometry/box.js';
 import { takeCounts } from '../../src/reading/counters.js';
+import { codeLikeAreas } from '../../src/reading/code-like.js';
 import { readCodes } from '../../src/reading/codes.js';
 import { openImage } from '../../src/reading/open-image.js';
 import { readPageCodes } from '../../src/reading/page-codes.js';
@@ -64,6 +65,16 @@ describe('readPageCodes', () => {
         );
       }
     }
+  });
+
+  it.each([
+    ['QR', qr('SAMPLE-0001')],
+    ['Data Matrix', dataMatrix('SAMPLE|0001|NOT VALID')],
+  ] as const)('reads a %s code with modules larger than type, where there is no other', async (_, art) => {
+    const large = new Drawing(288, 432).text(20, 40, 'SAMPLE', { size: 24, bold: true }).matrix(art, 144, 180, 8);
+    const page = await drawnPage(large);
+    expect(codeLikeAreas(page).map(({ kind }) => kind)).toEqual(['matrix']);
+    expect(bytes(await readPageCodes(page, all(page), () => 203 / 72))).toEqual(bytes(large.codes()));
   });
 
   it('reads a picture’s bars by their greys where its pixels alone, each ink or paper, say too little', async () => {
