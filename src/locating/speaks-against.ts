@@ -6,7 +6,7 @@ import type { Phrase } from '../reading/word-lines.js';
 import { addressBlocks } from './address-block.js';
 import { sizeOf } from './candidate.js';
 import { WRITING } from './kind-of-words.js';
-import { isLabelSized } from './label-sizes.js';
+import { SHORT_SIDE } from './label-sizes.js';
 import type { PageFacts, SaidCandidate } from './page-facts.js';
 import { isRunningText } from './running-text.js';
 import { hasCarriersBars } from './unmistakable.js';
@@ -51,8 +51,9 @@ export function speaksAgainst(
   const blocks = addressBlocks(inside);
   const addresses = blocks.length;
   if (addresses === 0) return `no address stands on the ${sizeOf(label)}`;
-  // On label paper lines of a picture may be too small to be read.
-  if (!(isRead && isLabelSized(page)) && blocks.every(({ lines }) => lines.length === 1))
+  // On label paper, however long, lines of a picture may be too small to be read.
+  const isRoll = Math.min(page.width, page.height) <= SHORT_SIDE.most;
+  if (!(isRead && isRoll) && blocks.every(({ lines }) => lines.length === 1))
     return `each address on the ${sizeOf(label)} stands in one line, as in a list or a form`;
   if (!isRead && isRunningText(label, read, page, phrases))
     return `the ${sizeOf(label)} is written as a letter or a form is: all but its title in one size, and one code`;
