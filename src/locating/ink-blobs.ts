@@ -2,8 +2,9 @@ import type { Box } from '../geometry/box.js';
 import { inkRuns } from '../reading/ink.js';
 import type { GreyRaster } from '../reading/source.js';
 
-/** Side of a cell in pixels of the ink raster (4 px are 2.7 pt or 0.94 mm). */
-const CELL = 4;
+/** Side of a cell in pixels of the ink raster (4 px are 2.7 pt or 0.94 mm), as a power of two: dividing is what takes the time here. */
+const BITS = 2;
+const CELL = 1 << BITS;
 
 const blobsOf = new WeakMap<GreyRaster, readonly Box[]>();
 
@@ -67,10 +68,11 @@ function inkedCells(raster: GreyRaster): Cells {
   const { count: runs, at } = inkRuns(raster);
   for (let run = 0; run < 3 * runs; run += 3) {
     const [y, from, to] = [at[run] as number, at[run + 1] as number, at[run + 2] as number];
-    const row = (Math.floor(y / CELL) + 1) * columns + 1;
+    const row = ((y >> BITS) + 1) * columns + 1;
     for (let x = from; x < to;) {
-      const column = Math.floor(x / CELL);
-      const end = Math.min(to, (column + 1) * CELL);
+      const column = x >> BITS;
+      const next = (column + 1) << BITS;
+      const end = next < to ? next : to;
       const cell = row + column;
       if (state[cell] === 0) {
         state[cell] = INKED;

@@ -1,4 +1,4 @@
-import { grow, intersection, type Box } from '../geometry/box.js';
+import { bottom, grow, right, type Box } from '../geometry/box.js';
 import { hasFinders } from './finder-patterns.js';
 import { hasSolidSides } from './solid-sides.js';
 import type { GreyRaster, SourcePage } from './source.js';
@@ -68,8 +68,9 @@ function denseOn(page: SourcePage, raster: GreyRaster, texture: Texture): readon
 export function isWriting(page: SourcePage, area: Box): boolean {
   let written = 0;
   for (const { box } of page.words()) {
-    const shared = intersection(grow(box, BESIDE_WORDS), area);
-    if (shared) written += shared.width * shared.height;
+    const across = Math.min(right(area), right(box) + BESIDE_WORDS) - Math.max(area.x, box.x - BESIDE_WORDS);
+    const down = Math.min(bottom(area), bottom(box) + BESIDE_WORDS) - Math.max(area.y, box.y - BESIDE_WORDS);
+    if (across > 0 && down > 0) written += across * down;
   }
   return written > WRITTEN * area.width * area.height;
 }

@@ -14,6 +14,9 @@ const SQUARE = 0.08;
 /** An area's own edges are off by up to half a texture cell, pt. */
 const AROUND = 2.7;
 
+/** Lines of type are longer than this many times their height; a code with a word beside it is not. */
+const LONGEST = 2;
+
 /** A stretch of a row or a column, in pixels of the raster: from its first pixel to the one after its last. */
 interface Run {
   readonly at: number;
@@ -27,6 +30,7 @@ interface Run {
  * regions. For codes with modules of two pixels or more.
  */
 export function hasSolidSides(raster: GreyRaster, area: Box): boolean {
+  if (Math.max(area.width, area.height) > LONGEST * Math.min(area.width, area.height)) return false;
   const box = grow(area, AROUND);
   const k = raster.pixelsPerPt;
   const [x0, y0] = [Math.max(0, Math.floor((box.x - raster.origin.x) * k)), Math.max(0, Math.floor((box.y - raster.origin.y) * k))];

@@ -65,13 +65,12 @@ function look(data: Uint8Array, width: number, corner: number): number {
   let across = 0;
   let down = 0;
   let dark = 0;
-  const last = data.length - 1;
   for (let start = corner; start < corner + CELL * width; start += width) {
     for (let at = start; at < start + CELL; at++) {
       const here = data[at] as number;
       dark += 255 - here;
-      across += Math.abs(here - (data[at < last ? at + 1 : at] as number));
-      down += Math.abs(here - (data[at + width <= last ? at + width : at] as number));
+      across += Math.abs(here - (data[at + 1] ?? here));
+      down += Math.abs(here - (data[at + width] ?? here));
     }
   }
   const cell = CELL * CELL;
