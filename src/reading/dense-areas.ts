@@ -59,6 +59,9 @@ function denseOn(page: SourcePage, raster: GreyRaster, texture: Texture): readon
   const boxOf = ({ x0, y0, x1, y1 }: Component): Box => toPt(raster, x0, y0, x1 + 1, y1 + 1);
   const joined = dense.filter((each) => isWide(each) && (!mayBeCode(each) || isWriting(page, boxOf(each))));
   for (const { box } of joined.length > 0 ? page.words() : []) clearCells(cells, texture, raster, box, 0);
+  // What is an area by itself may lie in the midst of what is none.
+  for (const { x0, y0, x1, y1 } of dense.filter((each) => mayBeCode(each) && !joined.includes(each)))
+    for (let y = y0; y <= y1; y++) cells.fill(0, y * texture.columns + x0, y * texture.columns + x1 + 1);
   const kept = withoutLines({ ...texture, cells }, joined);
   const parted = kept ? components({ ...texture, cells: kept }, DENSE_CELL) : [];
   return [...dense, ...parted].filter(mayBeCode).map(boxOf);

@@ -15,6 +15,13 @@ const bars = (art: CodeArt, module: number, turn: 0 | 90) => {
 };
 
 describe('code-like areas', () => {
+  it('are each told once, also where rules go around more than a code', async () => {
+    const drawing = new Drawing(400, 400).matrix(dataMatrix('SAMPLE|0001|NOT VALID'), 150, 150, 1.4).frame(60, 60, 300, 260, 4);
+    const boxes = denseAreas(await drawnPage(drawing));
+    expect(boxes.filter((box) => boxes.some((other) => other !== box && intersection(other, box)))).toEqual([]);
+    expect(codeLikeAreas(await drawnPage(drawing)).map(({ kind }) => kind)).toEqual(['matrix']);
+  });
+
   it.each([
     ['Code 128 of 10 mil bars', code128('SAMPLE-0001'), 0.72],
     ['Code 128 of 3 dot bars', code128('SAMPLE-000001'), 1.06],

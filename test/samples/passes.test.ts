@@ -167,7 +167,7 @@ describe('what does not depend on the machine', () => {
     // The page once, and a part of it for each row of bars on the grid that a driver may use instead.
     expect(counts.outputRasters).toBe(1 + LINEAR_CODES);
     expect(counts.sourceRasters).toBeLessThanOrEqual(6);
-    // Source and output both ways.
-    expect(counts.decodes).toBeLessThanOrEqual(4);
+    // Source and output both ways, and in a picture areas of heavy type, which no text layer tells from a matrix code.
+    expect(counts.decodes).toBeLessThanOrEqual(kind === 'vector' ? 4 : 5);
   });
 });
