@@ -116,7 +116,7 @@ function seenOf(page: SourcePage, survey: Survey): Seen {
 
 const UNKNOWN: Reason = {
   code: 'draft/unsettled',
-  message: 'the page has codes, but nothing on it is like a label, and it does not say what it is',
+  message: 'the page has codes, but nothing on it is like a label',
   remedy: 'Leave this document out, or write the recipe by hand and name the page under `skip` of split-pages or the label with `box`.',
 };
 

@@ -128,6 +128,9 @@ function withSheet(candidates: readonly Candidate[], sheet: readonly Candidate[]
 
 const clip = (box: Box, { width, height }: SourcePage): Box => intersection(box, { x: 0, y: 0, width, height }) ?? box;
 
+/** Parts of one label have no more white beside them than this, pt (6 mm; common practice, no source). */
+const BESIDE_PART = mmToPt(6);
+
 /**
  * Where there is a label of an ordinary size, what fills the paper around it is none; but ink inside a frame that fills the paper, or with no more white beside it than parts of one label
  * have, is a part of what fills it and says nothing else of itself.
@@ -143,9 +146,6 @@ function withoutAround(judged: readonly Judged[], isOther: IsOther): readonly Ju
     each.fillsPaper ? filling.includes(each) : !(isPart(each) && filling.some(({ box }) => contains(box, each.box, 2))),
   );
 }
-/** Pt (6 mm; common practice, no source). */
-const BESIDE_PART = mmToPt(6);
-
 /**
  * An advert or a coupon carries a matrix code at most: beside a label with bars it is none, and one that reads like a label is
  * a rival.

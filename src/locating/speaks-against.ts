@@ -19,7 +19,7 @@ const NOWHERE: Box = { x: 0, y: 0, width: 0, height: 0 };
 export const CAPTION = mmToPt(15);
 /** `Figure 1`, also within what was taken for the label. From memory but for English, German and French; folded. */
 const FIGURE = /^(?:figure|fig|abbildung|abb|bild|figura|figur|afbeelding|afb|rysunek|rys|obrazek|obr|kuva|abra|рис|εικ)\.?\s*\d/;
-/** `OBR 8` in capitals alone is what a carrier sorts by, in any country. */
+/** `OBR 8` in capitals alone on a label is what a carrier sorts by, in any country. */
 const SORT_CODE = /^[A-Z]{3} ?\d/;
 /** `it looks like this example:` beside it. From memory as above. */
 const EXAMPLE = /\b(?:example|exemple|beispiel|ejemplo|esempio|voorbeeld|exempel|eksempel|przyklad|esimerkki|exemplo|priklad|pelda)\s*:$/;
@@ -42,7 +42,10 @@ export function speaksAgainst(
   const { box, codes, said } = label;
   const caption = phrases.find(({ text, box: at }) => {
     if (intersection(grow(box, CAPTION), at) === undefined) return false;
-    return (FIGURE.test(folded(text)) && !SORT_CODE.test(text)) || (!contains(box, at, 2) && EXAMPLE.test(folded(text)));
+    return (
+      (FIGURE.test(folded(text)) && !(contains(box, at, 2) && SORT_CODE.test(text))) ||
+      (!contains(box, at, 2) && EXAMPLE.test(folded(text)))
+    );
   });
   if (caption) return `the words beside the ${sizeOf(label)} call it a figure or an example`;
   const isRead = pictures.some((picture) => intersection(picture, box) !== undefined);

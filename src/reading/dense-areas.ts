@@ -1,4 +1,4 @@
-import { bottom, grow, right, type Box } from '../geometry/box.js';
+import { bottom, grow, intersection, right, type Box } from '../geometry/box.js';
 import { hasFinders } from './finder-patterns.js';
 import { hasSolidSides } from './solid-sides.js';
 import type { GreyRaster, SourcePage } from './source.js';
@@ -16,25 +16,37 @@ const WRITTEN = 0.6;
 /** Where no code is seen, there may be a matrix code with modules larger than cells: it is looked for on a raster so many times as coarse. */
 const COARSER = 3;
 
-const denseOf = new WeakMap<SourcePage, readonly Box[]>();
+interface Dense {
+  readonly all: readonly Box[];
+  /** Those among them with finder patterns, which no texture shows. */
+  readonly patterned: readonly Box[];
+}
+const denseOf = new WeakMap<SourcePage, Dense>();
 
 /**
  * Everything on a page, beside its rows of bars, dense enough to hold a code: all matrix codes, and some heavy type and art
  * besides. Where to read such codes, not a sign that there are any.
  */
-export function denseAreas(page: SourcePage): readonly Box[] {
-  return memo(denseOf, page, () => {
-    const areas = denseOn(page, page.ink(), pageTexture(page));
-    if (texturedAreas(page).length > 0 || areas.some((box) => hasPattern(page, box))) return areas;
+export const denseAreas = (page: SourcePage): readonly Box[] => lookedAt(page).all;
+
+/** Those of them that are matrix codes by their finder patterns, with modules too large for their texture to show it. */
+export const patternedAreas = (page: SourcePage): readonly Box[] => lookedAt(page).patterned;
+
+const lookedAt = (page: SourcePage): Dense =>
+  memo(denseOf, page, () => {
+    const known = texturedAreas(page);
+    const all = denseOn(page, page.ink(), pageTexture(page));
+    const patterned = all.filter((box) => !known.some((area) => intersection(area.box, box)) && hasPattern(page, box));
+    if (known.length + patterned.length > 0) return { all, patterned };
     const coarse = coarser(page.ink());
     // The edges of an area are off by half a cell.
-    const large = denseOn(page, coarse, textureOf(coarse)).map((box) => grow(box, CELL / coarse.pixelsPerPt / 2));
-    return [...areas, ...large.filter((box) => hasPattern(page, box))];
+    const grown = denseOn(page, coarse, textureOf(coarse)).map((box) => grow(box, CELL / coarse.pixelsPerPt / 2));
+    const large = grown.filter((box) => hasPattern(page, box));
+    return { all: [...all, ...large], patterned: large };
   });
-}
 
 /** Whether an area has the finder patterns of a QR code or of a square Data Matrix, with modules of two pixels or more of the page's ink. */
-export const hasPattern = (page: SourcePage, box: Box): boolean => hasFinders(page.ink(), box) || hasSolidSides(page.ink(), box);
+const hasPattern = (page: SourcePage, box: Box): boolean => hasFinders(page.ink(), box) || hasSolidSides(page.ink(), box);
 
 /** Each pixel the mean of a square of them. */
 function coarser({ width, height, data, pixelsPerPt, origin }: GreyRaster): GreyRaster {

@@ -139,7 +139,7 @@ function byContent(sheet: Sheet, seen: Survey): Sheet {
 
 const UNKNOWN: Reason = {
   code: 'split-pages/unknown',
-  message: 'the page has codes, but nothing on it is like a label, and it does not say what it is',
+  message: 'the page has codes, but nothing on it is like a label',
   remedy:
     'Look at the picture; if there is a label, give such pages a channel of their own with the options `split-pages: { by: position }` and `locate-label: { place: upper-half }` or its `box`; if not, name a phrase of the page under skip-words.',
 };
