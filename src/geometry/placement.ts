@@ -29,19 +29,16 @@ export function rotationAbout(x: number, y: number, degrees: number): Matrix {
 }
 
 /** The box around the image of `box` under any map. */
-export function boundsOf(matrix: Matrix, box: Box): Box {
-  const [x1, y1] = [box.x + box.width, box.y + box.height];
-  const corners = [
-    applyToPoint(matrix, box.x, box.y),
-    applyToPoint(matrix, x1, box.y),
-    applyToPoint(matrix, x1, y1),
-    applyToPoint(matrix, box.x, y1),
-  ];
-  const xs = corners.map((p) => p.x);
-  const ys = corners.map((p) => p.y);
-  const x = Math.min(...xs);
-  const y = Math.min(...ys);
-  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
+export function boundsOf([a, b, c, d, e, f]: Matrix, { x: x0, y: y0, width, height }: Box): Box {
+  const [x1, y1] = [x0 + width, y0 + height];
+  const x = Math.min(a * x0, a * x1) + Math.min(c * y0, c * y1) + e;
+  const y = Math.min(b * x0, b * x1) + Math.min(d * y0, d * y1) + f;
+  return {
+    x,
+    y,
+    width: Math.max(a * x0, a * x1) + Math.max(c * y0, c * y1) + e - x,
+    height: Math.max(b * x0, b * x1) + Math.max(d * y0, d * y1) + f - y,
+  };
 }
 
 /** The inverse map. Throws for a map without one (a bug of the caller: placements always have one). */

@@ -71,8 +71,7 @@ function inkedCells(raster: GreyRaster): Cells {
     const row = ((y >> BITS) + 1) * columns + 1;
     for (let x = from; x < to;) {
       const column = x >> BITS;
-      const next = (column + 1) << BITS;
-      const end = next < to ? next : to;
+      const end = Math.min((column + 1) << BITS, to);
       const cell = row + column;
       if (state[cell] === 0) {
         state[cell] = INKED;

@@ -37,16 +37,14 @@ export function said(phrases: readonly Phrase[]): Said {
   const usual = usualSize(phrases);
   const names = new Map<Kind, SaidName & { readonly weight: number }>();
   const labelWords = new Set<string>();
-  for (const { text, fontSize } of phrases) {
-    const line = ` ${folded(text)
-      .replaceAll(/[^\p{L}\p{N}%' -]+/gu, ' ')
-      .replaceAll(/\s+/g, ' ')} `;
+  for (const phrase of phrases) {
+    const { text, fontSize } = phrase;
+    const { plain, line, entries } = inVocabulary(phrase);
     const heading = fontSize >= LARGER * usual;
-    const short = SHORT.exec(folded(text))?.[1];
+    const short = SHORT.exec(plain)?.[1];
     if (short !== undefined) labelWords.add(short);
-    if (WEIGHT.test(folded(text))) labelWords.add('kg');
-    for (const { kind, words } of mayStandIn(line)) {
-      if (!stands(words, line) || isDenied(words, line)) continue;
+    if (WEIGHT.test(plain)) labelWords.add('kg');
+    for (const { kind, words } of entries) {
       const share = words.length / Math.max(1, line.length - 2);
       if (kind === 'label') {
         if (PARTIES_OF_LABELS_ALONE.includes(words)) {
@@ -54,8 +52,8 @@ export function said(phrases: readonly Phrase[]): Said {
         } else if (share >= MOST_OF_LINE || line.startsWith(` ${words} `) || words.includes(' ')) labelWords.add(words);
         continue;
       }
-      if (share < MOST_OF_LINE && !heading && !leads(words, folded(text))) continue;
-      if (kind === 'packing-slip' && !heading && isField(words, folded(text))) continue;
+      if (share < MOST_OF_LINE && !heading && !leads(words, plain)) continue;
+      if (kind === 'packing-slip' && !heading && isField(words, plain)) continue;
       if (kind === 'return-label' && !isReturnTitle(words, text, heading)) continue;
       const weight = fontSize * (0.5 + share);
       if (weight > (names.get(kind)?.weight ?? 0)) names.set(kind, { kind, words: words.trim(), heading, weight });
@@ -104,6 +102,26 @@ for (const entry of ALL) {
   else BY_WORD.set(word, [entry]);
 }
 const byPlace = (a: Entry, b: Entry): number => a.place - b.place;
+
+/** What a phrase says in the vocabulary's letters, and which entries stand in it. */
+interface InVocabulary {
+  readonly plain: string;
+  /** Words only, with a blank at each end. */
+  readonly line: string;
+  readonly entries: readonly Entry[];
+}
+const lookedUp = new WeakMap<Phrase, InVocabulary>();
+
+/** Each phrase is looked up once: it may lie in several candidates. */
+function inVocabulary(phrase: Phrase): InVocabulary {
+  const before = lookedUp.get(phrase);
+  if (before) return before;
+  const plain = folded(phrase.text);
+  const line = ` ${plain.replaceAll(/[^\p{L}\p{N}%' -]+/gu, ' ').replaceAll(/\s+/g, ' ')} `;
+  const found = { plain, line, entries: mayStandIn(line).filter(({ words }) => stands(words, line) && !isDenied(words, line)) };
+  lookedUp.set(phrase, found);
+  return found;
+}
 
 /** The entries of the vocabulary whose first word is in a line. */
 function mayStandIn(line: string): readonly Entry[] {

@@ -33,9 +33,10 @@ function find({ width, height, data }: GreyRaster): InkRuns {
     // A row has at most every second pixel as a run of its own.
     if (at + 3 * (width + 1) > scratch.length) scratch = larger(scratch, at + 3 * (width + 1));
     for (let pixel = start; pixel < end;) {
-      if (wide && (pixel & 3) === 0 && wide[pixel >> 2] === WHITE) {
-        pixel += 4;
-        continue;
+      if (wide && (pixel & 3) === 0) {
+        const before = pixel;
+        while (pixel < end && wide[pixel >> 2] === WHITE) pixel += 4;
+        if (pixel !== before) continue;
       }
       if ((data[pixel] as number) >= INK_LEVEL) {
         pixel += 1;

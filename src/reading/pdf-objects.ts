@@ -1,7 +1,7 @@
 import type { Box } from '../geometry/box.js';
 import { compose, type Matrix, type Turn } from '../geometry/placement.js';
 import { visibleBox } from './pdf-geometry.js';
-import { floats, withMemory, type Pdfium } from './pdfium.js';
+import { direct, floats, withMemory, type Pdfium } from './pdfium.js';
 import type { PlacedImage } from './source.js';
 
 const TEXT = 1;
@@ -30,16 +30,17 @@ export function readObjects(engine: Pdfium, page: number, toVisible: Matrix): Pd
   const images: PlacedImage[] = [];
   const scratch = 32;
   let visited = 0;
+  const calls = direct(engine);
   const visit = (object: number, matrix: Matrix, depth: number, pointer: number): void => {
     if (visited >= MOST_OBJECTS) return;
-    const type = engine.FPDFPageObj_GetType(object);
+    const type = calls.FPDFPageObj_GetType(object);
     if (type === FORM && depth < DEEPEST) {
       const inner = compose(objectMatrix(engine, object, pointer), matrix);
       const count = engine.FPDFFormObj_CountObjects(object);
       for (let index = 0; index < count; index++) visit(engine.FPDFFormObj_GetObject(object, index), inner, depth + 1, pointer);
       return;
     }
-    if (!engine.FPDFPageObj_GetBounds(object, pointer, pointer + 4, pointer + 8, pointer + 12)) return;
+    if (calls.FPDFPageObj_GetBounds(object, pointer, pointer + 4, pointer + 8, pointer + 12) === 0) return;
     const [left = 0, bottom = 0, right = 0, top = 0] = floats(engine, pointer, 4);
     const box = visibleBox(matrix, left, bottom, right, top);
     visited += 1;
@@ -51,7 +52,7 @@ export function readObjects(engine: Pdfium, page: number, toVisible: Matrix): Pd
   };
   const others = withMemory(engine, scratch, (pointer) => {
     const count = engine.FPDFPage_CountObjects(page);
-    for (let index = 0; index < count; index++) visit(engine.FPDFPage_GetObject(page, index), toVisible, 0, pointer);
+    for (let index = 0; index < count; index++) visit(calls.FPDFPage_GetObject(page, index), toVisible, 0, pointer);
     if (images.length === 0) return [];
     return beside.filter(({ object, type }) => isSeen(engine, object, type, pointer)).map(({ box }) => box);
   });

@@ -1,7 +1,7 @@
 import type { Box } from '../geometry/box.js';
 import type { Matrix, Turn } from '../geometry/placement.js';
 import { visibleBox } from './pdf-geometry.js';
-import { allocate, doubles, floats, free, type Pdfium } from './pdfium.js';
+import { allocate, direct, doubles, floats, free, type Pdfium } from './pdfium.js';
 import { wordsOf, type Letter, type Piece } from './pieces-of-words.js';
 import type { Word } from './source.js';
 
@@ -20,6 +20,7 @@ export function readWords(engine: Pdfium, page: number, toVisible: Matrix, slack
   const text = engine.FPDFText_LoadPage(page);
   if (text === 0) return [];
   const scratch = allocate(engine, 80);
+  const calls = direct(engine);
   try {
     const pieces: Piece[] = [];
     let open: Letter[] = [];
@@ -32,9 +33,9 @@ export function readWords(engine: Pdfium, page: number, toVisible: Matrix, slack
     };
     const count = engine.FPDFText_CountChars(text);
     for (let index = 0; index < count; index++) {
-      const given = engine.FPDFText_GetUnicode(text, index);
+      const given = calls.FPDFText_GetUnicode(text, index);
       const code = given === LINE_END_HYPHEN ? HYPHEN : given;
-      if (code <= 32 || code === 160 || !engine.FPDFText_GetCharBox(text, index, scratch, scratch + 8, scratch + 16, scratch + 24)) {
+      if (code <= 32 || code === 160 || calls.FPDFText_GetCharBox(text, index, scratch, scratch + 8, scratch + 16, scratch + 24) === 0) {
         close(code <= 32 && engine.FPDFText_IsGenerated(text, index) === 1);
         continue;
       }
@@ -63,7 +64,7 @@ export function readWords(engine: Pdfium, page: number, toVisible: Matrix, slack
 
 /** Where a letter stands with the white at its sides, by which letters of one word meet. */
 function advanceOf(engine: Pdfium, text: number, index: number, toVisible: Matrix, scratch: number): Box | undefined {
-  if (!engine.FPDFText_GetLooseCharBox(text, index, scratch)) return undefined;
+  if (direct(engine).FPDFText_GetLooseCharBox(text, index, scratch) === 0) return undefined;
   const [left = 0, top = 0, right = 0, bottom = 0] = floats(engine, scratch, 4);
   return visibleBox(toVisible, left, bottom, right, top);
 }
@@ -76,8 +77,8 @@ function writing(
   scratch: number,
   slack: number,
 ): { turn: Turn | undefined; fontSize: number } {
-  const size = engine.FPDFText_GetFontSize(text, index);
-  if (!engine.FPDFText_GetMatrix(text, index, scratch)) return { turn: undefined, fontSize: size };
+  const size = direct(engine).FPDFText_GetFontSize(text, index);
+  if (direct(engine).FPDFText_GetMatrix(text, index, scratch) === 0) return { turn: undefined, fontSize: size };
   const [a = 1, b = 0, c = 0, d = 1] = floats(engine, scratch, 4);
   const dx = a * toVisible[0] + b * toVisible[2];
   const dy = a * toVisible[1] + b * toVisible[3];

@@ -5,6 +5,20 @@ import { init, type WrappedPdfiumModule } from '@embedpdf/pdfium';
 /** PDFium as one warm engine a thread. Everything here is synchronous once `pdfium()` has resolved. */
 export type Pdfium = WrappedPdfiumModule;
 
+/** What is asked of the engine for each letter and each object, without the library's wrappers, which cost more than the call. Yes and no are 1 and 0. */
+export interface DirectCalls {
+  FPDFText_GetUnicode(text: number, index: number): number;
+  FPDFText_GetCharBox(text: number, index: number, left: number, right: number, bottom: number, top: number): number;
+  FPDFText_GetLooseCharBox(text: number, index: number, box: number): number;
+  FPDFText_GetFontSize(text: number, index: number): number;
+  FPDFText_GetMatrix(text: number, index: number, matrix: number): number;
+  FPDFPageObj_GetType(object: number): number;
+  FPDFPageObj_GetBounds(object: number, left: number, bottom: number, right: number, top: number): number;
+  FPDFPage_GetObject(page: number, index: number): number;
+}
+
+export const direct = ({ pdfium: { wasmExports } }: Pdfium): DirectCalls => wasmExports as typeof wasmExports & DirectCalls;
+
 let engine: Promise<Pdfium> | undefined;
 
 /** The thread's engine; started on the first call (about 0.1 s), the same one ever after. */
@@ -40,11 +54,13 @@ export function free(engine: Pdfium, pointer: number): void {
 }
 
 /** Reads `count` 32-bit floats from the engine's memory. */
-export function floats(engine: Pdfium, pointer: number, count: number): number[] {
-  return Array.from(engine.pdfium.HEAPF32.subarray(pointer >> 2, (pointer >> 2) + count));
-}
+export const floats = (engine: Pdfium, pointer: number, count: number): number[] => numbers(engine.pdfium.HEAPF32, pointer >> 2, count);
 
 /** Reads `count` 64-bit floats from the engine's memory. */
-export function doubles(engine: Pdfium, pointer: number, count: number): number[] {
-  return Array.from(engine.pdfium.HEAPF64.subarray(pointer >> 3, (pointer >> 3) + count));
+export const doubles = (engine: Pdfium, pointer: number, count: number): number[] => numbers(engine.pdfium.HEAPF64, pointer >> 3, count);
+
+function numbers(memory: Float32Array | Float64Array, from: number, count: number): number[] {
+  const read: number[] = [];
+  for (let at = from; at < from + count; at++) read.push(memory[at] as number);
+  return read;
 }

@@ -57,7 +57,7 @@ function longRuns(raster: GreyRaster, level: boolean): Run[] {
   for (let run = 0; run < 3 * count; run += 3) {
     const [y, from, to] = [at[run] as number, at[run + 1] as number, at[run + 2] as number];
     if (level) lines.add(y, from, to);
-    else for (let x = from; x < to; x++) lines.add(x, y, y + 1);
+    else lines.addAcross(from, to, y);
   }
   return lines.ended();
 }
@@ -88,6 +88,17 @@ class Lines {
     }
     this.#last[line] = to - 1;
     this.#ink[line] = (this.#ink[line] as number) + to - from;
+  }
+
+  /** Ink on each of these lines at one place. */
+  addAcross(first: number, end: number, at: number): void {
+    const [from, last, ink, gap] = [this.#from, this.#last, this.#ink, this.#gap];
+    for (let line = first; line < end; line++) {
+      if (from[line] !== -1 && at - (last[line] as number) <= gap) {
+        last[line] = at;
+        ink[line] = (ink[line] as number) + 1;
+      } else this.add(line, at, at + 1);
+    }
   }
 
   ended(): Run[] {

@@ -48,16 +48,18 @@ export function textureOf(raster: GreyRaster): Texture {
 
 /** A single ruled line has the texture of bars, too; bars have more of them beside it: three of five cells across. */
 function withoutRules(cells: Uint8Array, columns: number, rows: number): Uint8Array {
-  return cells.map((all, cell) => {
-    const run = all & (LEVEL | UPRIGHT);
-    if (run === 0) return all;
+  const kept = cells.slice();
+  for (let cell = 0; cell < cells.length; cell++) {
+    const run = (cells[cell] as number) & (LEVEL | UPRIGHT);
+    if (run === 0) continue;
     const [at, count, step] = run === LEVEL ? [cell % columns, columns, 1] : [Math.floor(cell / columns), rows, columns];
     let beside = 0;
     for (let away = -2; away <= 2; away++) {
       if (at + away >= 0 && at + away < count && ((cells[cell + away * step] as number) & run) !== 0) beside += 1;
     }
-    return beside >= 3 ? all : all & ~run;
-  });
+    if (beside < 3) kept[cell] = (cells[cell] as number) & ~run;
+  }
+  return kept;
 }
 
 /** What a cell is whose first pixel is at `corner`; the last pixel of the raster is its own neighbour. */
@@ -65,12 +67,15 @@ function look(data: Uint8Array, width: number, corner: number): number {
   let across = 0;
   let down = 0;
   let dark = 0;
+  const last = data.length - 1;
   for (let start = corner; start < corner + CELL * width; start += width) {
+    let here = data[start] as number;
     for (let at = start; at < start + CELL; at++) {
-      const here = data[at] as number;
+      const next = data[Math.min(at + 1, last)] as number;
       dark += 255 - here;
-      across += Math.abs(here - (data[at + 1] ?? here));
-      down += Math.abs(here - (data[at + width] ?? here));
+      across += Math.abs(here - next);
+      down += Math.abs(here - (at + width > last ? here : (data[at + width] as number)));
+      here = next;
     }
   }
   const cell = CELL * CELL;
@@ -93,7 +98,8 @@ export interface Component {
 
 /** Groups of cells of one kind that touch by a side; in bar codes one quiet cell may be jumped along the row, in dense areas either way. */
 export function components({ columns, rows, cells }: Texture, kind: number): Component[] {
-  const open = cells.map((each) => ((each & kind) !== 0 ? 1 : 0));
+  const open = new Uint8Array(cells.length);
+  for (let cell = 0; cell < cells.length; cell++) if (((cells[cell] as number) & kind) !== 0) open[cell] = 1;
   const found: Component[] = [];
   const jumpX = kind === LEVEL || kind === DENSE_CELL ? 2 : 1;
   const jumpY = kind === UPRIGHT || kind === DENSE_CELL ? 2 : 1;
