@@ -48,8 +48,15 @@ export function addressBlocks(phrases: readonly Phrase[]): readonly AddressBlock
   });
 }
 
-/** Sender and receiver may stand below each other with no more than a line's gap between them: a block ends where it and what follows are an address each. */
+/**
+ * Sender and receiver may stand below each other with no more than a line's gap between them: a block ends where it and what follows are an address each, and before and after a sender in
+ * one line.
+ */
 function addressesIn(lines: readonly Phrase[]): readonly AddressBlock[] {
+  const single = lines.findIndex(({ text }) => isInOneLine(text));
+  const line = lines[single];
+  const parts = [lines.slice(0, Math.max(0, single)), lines.slice(single + 1)];
+  if (line && parts.some((part) => isAddress({ lines: part }))) return [{ lines: [line] }, ...parts.flatMap((part) => addressesIn(part))];
   const end = lines.findIndex((line, at) => {
     const [above, below] = [{ lines: lines.slice(0, at) }, { lines: lines.slice(at) }];
     return isAddress(above) && isAddress(below) && (hasShape(above) || captionIn(line.text) !== undefined);

@@ -18,6 +18,8 @@ const NAMED_POSTCODE =
   /(?:^|[\s,(])(?:[A-Z]{1,2}\d[A-Z\d]? \d[A-Z]{2}|[A-Z]\d[A-Z] \d[A-Z]\d|[AC-FHKNPRTV-Y]\d[\dW] [0-9AC-FHKNPRTV-Y]{4}|[A-Z]{2}-\d{3,4}-\d{4})\)?$|(?:^|[\s,(])[A-Z]{1,3}-\d{4,5}\s+\p{L}{2}|\p{L}{2}.*[\s,][A-Z]{1,3}-\d{4,6}$|(?:^|[\s,(])(?:c\.\s?p\.?|cp|cep|pin(?: ?code)?|plz|zip(?: code)?|post ?code|postal code|c[oó]d(?:igo|\.)? postal|индекс)[\s.:-]+\d{2,3}(?:\s?[\d-]){2,6}(?![\d-])|〒\s?\d{3}-?\d{4}|(?:邮编|邮政编码|郵遞區號|우편번호)\s?[:：]?\s?\d{3,6}/iu;
 /** A flat or a plot after the house's number. */
 const UNIT_BEHIND = /\s+(?:#|d:)\s?[\w-]+(?:\s?-\s?\d+)?$/iu;
+/** … or before the street, instead of the house's number. */
+const UNIT_BEFORE = /^(?:unit|suite|studio|shop|block|building|warehouse)\s[A-Z]?\d{1,4}[A-Z]?,?\s+\p{L}{2}/iu;
 /** What stands on bills, tickets and notices, but in no address: an amount, a time, a date, a share, a sentence. */
 const NO_ADDRESS =
   /[€$£¥%=!?;@]|\d\d?[:.]\d\d\b|\d\d?[./]\d\d?[./]\d{2,4}|https?:|www\.|^\d+\s?[x×]\s|(?<!\p{L})(?!n[or]:)\p{L}{2,}:\s*\S|\p{L}\d{5,}|\d{5,}\p{L}/iu;
@@ -32,6 +34,7 @@ export const isStreet = (text: string): boolean => STREET.test(text);
 /** Whether a line has a house's number with something behind it: a quarter, a floor, a flat; what is counted or weighed is none. A town must follow such a line. */
 export function isStreetAndMore(text: string): boolean {
   if (text.length > MOST_CHARACTERS || NO_ADDRESS.test(text)) return false;
+  if (UNIT_BEFORE.test(text)) return true;
   const plain = text.replace(UNIT_BEHIND, '');
   return [plain, ...plain.split(/[,،、]\s*/u)].some((part) => STREET.test(part) && !MEASURE.test(part));
 }

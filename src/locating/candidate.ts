@@ -18,6 +18,8 @@ export interface Candidate {
   readonly closed?: boolean;
   /** Set where it is one of so many labels of a sheet that holds nothing else: `alikePlaces`. */
   readonly alike?: number;
+  /** Set where it is smaller than other labels, and one by what is written on it: `isSmallLabel`. */
+  readonly small?: true;
 }
 
 /** A judged candidate. */

@@ -52,10 +52,12 @@ export interface Likely {
   readonly unlike: Judged | undefined;
   /** Those among the labels that no word can be read on, but boxes to tick are. */
   readonly ticked: readonly Judged[];
+  /** Those among them that may be two. */
+  readonly several: readonly Judged[];
 }
 
 /** Everything that isn't sure about a page, each place of it once; none when all labels are sure. */
-export function doubtsOf({ labels, rivals, unsure, unlike, ticked }: Likely, around: Omit<Beside, 'units'>): readonly Doubt[] {
+export function doubtsOf({ labels, rivals, unsure, unlike, ticked, several }: Likely, around: Omit<Beside, 'units'>): readonly Doubt[] {
   const cut = labels.filter((label) => label.edge === 'ink' && goesOnWith(label, around, boxesBut(labels, label.box)).length > 0);
   const byRivals = labels.flatMap((label): readonly Doubt[] => {
     const answers = [label, ...rivals.filter((rival) => intersection(label.box, rival.box))];
@@ -65,6 +67,10 @@ export function doubtsOf({ labels, rivals, unsure, unlike, ticked }: Likely, aro
     ...byRivals,
     ...ticked.map((each) => ({
       why: `the ${sizeOf(each)} has boxes to tick, as forms have, and no words that can be read`,
+      answers: [each],
+    })),
+    ...several.map((each) => ({
+      why: `the ${sizeOf(each)} may be more than one label: it has the numbers and addresses of two`,
       answers: [each],
     })),
     ...unsure.map((each) => ({ why: `the ${sizeOf(each)} beside the label may be one, too`, answers: [each] })),

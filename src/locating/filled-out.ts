@@ -154,7 +154,7 @@ function standsOut(part: Box, block: Box, alongY: boolean): boolean {
   const [start, end, from, to] = alongY ? [part.x, right(part), block.x, right(block)] : [part.y, bottom(part), block.y, bottom(block)];
   return Math.max(start - from, to - end) > BESIDE * (end - start);
 }
-const BESIDE = 0.5;
+const BESIDE = 0.25;
 
 /** Whether a blob keeps to the width of a part of a label, or to its height. */
 function isInLine(part: Box, blob: Box, alongY: boolean): boolean {

@@ -16,13 +16,14 @@ const BARS = { long: mmToPt(28), high: mmToPt(9) };
 const NUMBER = /[A-Z0-9]{10,}/g;
 
 /**
- * Whether a candidate is a parcel's by all but its words, in whatever language they are: a frame or a picture of a label's size, a frame with a second code in it, or anything with a label's
+ * Whether a candidate is a parcel's by all but its words, in whatever language they are: a frame or a picture of a label's size, a small label's, a frame with a second code in it, or anything with a label's
  * leading bars and one of its words; sender and receiver, bars that say a number longer than those of orders, no name of something else and no items.
  */
 export function isParcels(label: SaidCandidate, read: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {
   const { edge, codes } = label;
   return (
     (((edge === 'frame' || edge === 'picture') && isWholeLabel(label)) ||
+      label.small === true ||
       (edge === 'frame' && isLabelSized(label.box) && (codes.length > 1 || (read ?? []).length > 1)) ||
       (label.said.labelWords > 0 && hasMainBars(label))) &&
     codes.some(({ kind, box: { width, height } }) => {

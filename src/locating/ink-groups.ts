@@ -13,9 +13,8 @@ const GAPS = [2, 3, 4, 5, 6.5, 8, 10, 13, 16, 20].map(mmToPt);
  */
 export function inkGroups(page: SourcePage, blobs: readonly Box[]): readonly Box[] {
   const dividers = pageDividers(page);
-  const content = blobs.filter(
-    (blob) =>
-      !dividers.some((line) => covers(line, blob)) && !isPageBorder(blob, page) && !isLargerThanLabels(blob) && !isSpeck(blob, blobs),
+  const content = withoutSpecks(blobs).filter(
+    (blob) => !dividers.some((line) => covers(line, blob)) && !isPageBorder(blob, page) && !isLargerThanLabels(blob),
   );
   const groups: Box[] = [];
   let boxes = [...content];
@@ -36,11 +35,25 @@ const covers = (line: Box, blob: Box): boolean =>
 const isPageBorder = (blob: Box, page: SourcePage): boolean =>
   Math.min(page.width, page.height) >= mmToPt(140) && blob.width > 0.85 * page.width && blob.height > 0.85 * page.height;
 
-/** A grain of a scan, pt (0.5 mm), and how far (5 mm) it is from all ink that is none: the dots of type and of dotted lines are nearer. */
-const SPECK = { side: mmToPt(0.5), lone: mmToPt(5) };
+/**
+ * A grain of a scan, pt (0.5 mm), and how far (5 mm) it is from all ink that is none, or (2 mm) from any ink at all: the dots of type and of dotted lines are
+ * nearer.
+ */
+const SPECK = { side: mmToPt(0.5), lone: mmToPt(5), alone: mmToPt(2) };
 const isGrain = ({ width, height }: Box): boolean => Math.max(width, height) <= SPECK.side;
-const isSpeck = (blob: Box, blobs: readonly Box[]): boolean =>
-  isGrain(blob) && !blobs.some((other) => !isGrain(other) && near(other, blob, SPECK.lone));
+
+/** Ink without the grains of a scan. */
+export function withoutSpecks(blobs: readonly Box[]): readonly Box[] {
+  const grains = blobs.filter(isGrain);
+  const specks = new Set(
+    grains.filter(
+      (grain) =>
+        !blobs.some((other) => !isGrain(other) && near(other, grain, SPECK.lone)) ||
+        !blobs.some((other) => other !== grain && near(other, grain, SPECK.alone)),
+    ),
+  );
+  return specks.size === 0 ? blobs : blobs.filter((blob) => !specks.has(blob));
+}
 
 /** A grid of rules between the places of a sheet, a frame around all of them: what is around it in no group can be a label with it. */
 const isLargerThanLabels = ({ width, height }: Box): boolean =>

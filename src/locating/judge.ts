@@ -9,7 +9,7 @@ import { fillsHalf, fillsPaper, isLabelSized, isWholeFrame, nearestSize, nearest
 const WEIGHT = { size: 0.35, gutter: 0.25, edge: 0.2, direction: 0.2 };
 /** Ink alone shows an edge but vaguely; rules from side to side show two of four, and so do labels of one sheet each other's. */
 const [LOOSE, SHOWN] = [0.6, 0.8];
-/** Labels of one sheet are so likely to have a size, whatever it is: they share it. */
+/** Labels of one sheet are so likely to have a size, whatever it is: they share it. Small ones are told by their addresses instead. */
 const ALIKE = 0.85;
 /** White around a label beyond this (pt, 8 mm) makes it no surer. */
 const AMPLE = mmToPt(8);
@@ -41,12 +41,12 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
   const { paper } = around;
   const halving = edge === 'frame' && paper !== undefined && fillsHalf(box, paper);
   const filling = halving || ((edge === 'frame' || edge === 'ink') && paper !== undefined && fillsPaper(box, paper));
-  if (edge !== 'page' && (codes.length === 0 || !(isLabelSized(box) || filling))) return undefined;
+  if (edge !== 'page' && (codes.length === 0 || !(isLabelSized(box) || filling || candidate.small))) return undefined;
 
   if (codes.some((code) => code.kind === 'matrix' && area(code.box) > ALL_CODE * area(box))) return undefined;
 
   const likeness = filling ? 1 : (edge === 'ink' ? nearestSizeOfInk(box.width, box.height) : nearestSize(box.width, box.height)).likeness;
-  const size = candidate.alike ? Math.max(likeness, ALIKE) : likeness;
+  const size = candidate.alike || candidate.small ? Math.max(likeness, ALIKE) : likeness;
   const clear = edge === 'page' ? undefined : clearSpace(box, around.blobs);
   const gutter = clear?.space ?? AMPLE;
   const direction = uniformity(box, around.words);

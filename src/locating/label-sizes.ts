@@ -31,12 +31,12 @@ const SMALL_PAPER = { short: mmToPt(150), long: mmToPt(218) };
 export const isSmallPaper = ({ width, height }: Pick<Box, 'width' | 'height'>): boolean =>
   Math.min(width, height) <= SMALL_PAPER.short && Math.max(width, height) <= SMALL_PAPER.long;
 
-/** A label fills this much of its paper's area or more: white borders of 10 mm leave 78 % of A5. */
-const FILLED = 0.7;
+/** A label fills this much of its paper's area or more: white borders of 10 mm leave 78 % of A5, and its ink may end some lines before one. */
+const FILLED = { paper: 0.65, half: 0.7 };
 
 /** Whether a box larger than labels are elsewhere is one that fills its paper, no larger than A5 or half a letter page. */
 export function fillsPaper({ width, height }: Pick<Box, 'width' | 'height'>, paper: Pick<Box, 'width' | 'height'>): boolean {
-  return isSmallPaper(paper) && Math.min(width, height) > SHORT_SIDE.most && width * height >= FILLED * paper.width * paper.height;
+  return isSmallPaper(paper) && Math.min(width, height) > SHORT_SIDE.most && width * height >= FILLED.paper * paper.width * paper.height;
 }
 
 /** Paper of which a half is small paper: A4, letter and legal, pt. */
@@ -50,7 +50,7 @@ export function fillsHalf(box: Box, paper: Pick<Box, 'width' | 'height'>): boole
   const middle = long / 2;
   const [from, to] = isTall ? [box.y, box.y + box.height] : [box.x, box.x + box.width];
   const isInHalf = to <= middle || from >= middle;
-  return isInHalf && Math.min(box.width, box.height) > SHORT_SIDE.most && box.width * box.height >= FILLED * short * middle;
+  return isInHalf && Math.min(box.width, box.height) > SHORT_SIDE.most && box.width * box.height >= FILLED.half * short * middle;
 }
 
 export interface SizeMatch {

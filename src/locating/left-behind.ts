@@ -2,6 +2,7 @@ import { area, contains, grow, intersection, type Box } from '../geometry/box.js
 import { codeLikeAreas, type CodeLikeArea } from '../reading/code-like.js';
 import { denseAreas } from '../reading/dense-areas.js';
 import { plainText, textOf } from '../reading/code-text.js';
+import { framesOf } from '../reading/frames.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import { sizeOf, type Judged } from './candidate.js';
 import type { Doubt } from './doubts.js';
@@ -11,6 +12,7 @@ import { saidIn, WRITING, type Said } from './kind-of-words.js';
 import { isLabelSized, LONG_SIDE, SHORT_SIDE } from './label-sizes.js';
 import { hasItems } from './item-rows.js';
 import type { PageFacts } from './page-facts.js';
+import { isLargeFrame } from './small-labels.js';
 import { hasMainBars, isTrackingLike } from './strength.js';
 
 /** Ink mostly in a label is the label's. */
@@ -66,7 +68,7 @@ export async function leftBehind(taken: readonly Box[], { page, blobs, phrases, 
 
 const isOtherPaper = ({ names }: Said): boolean => names.some(({ kind }) => kind !== 'return-label');
 
-/** For each code outside the labels the least ink around it that is as large as a label can be, none where all of its ink is smaller; and pictures of a label's size. */
+/** For each code outside the labels the least ink around it that is as large as a label can be, or a frame as large as a small one, none where all of its ink is smaller; and pictures of a label's size. */
 function partsBeside(taken: readonly Box[], page: SourcePage, blobs: readonly Box[]): readonly Part[] {
   const isOutside = (box: Box): boolean => taken.every((label) => area(intersection(label, box) ?? NOTHING) < MOSTLY * area(box));
   const codes = codeLikeAreas(page).filter(({ box }) => isOutside(box));
@@ -80,7 +82,9 @@ function partsBeside(taken: readonly Box[], page: SourcePage, blobs: readonly Bo
   const groups = inkGroups(page, blobs.filter(isOutside))
     .filter(isLargeEnough)
     .sort((a, b) => area(a) - area(b));
-  const boxes = new Set(seats.flatMap((seat) => groups.find((group) => contains(group, seat, 6)) ?? []));
+  const frames = framesOf(page).flatMap(({ box }) => (isOutside(box) && isLargeFrame(box) ? [box] : []));
+  const around = (seat: Box, boxes: readonly Box[]): Box | undefined => boxes.find((box) => contains(box, seat, 6));
+  const boxes = new Set(seats.flatMap((seat) => around(seat, groups) ?? around(seat, frames) ?? []));
   const free = [...boxes].filter((box) => !pictures.some((picture) => contains(picture, box, 2)));
   return [...pictured, ...free.map((box) => ({ box, codes: codesIn(codes, box), isPicture: false }))];
 }

@@ -16,13 +16,19 @@ import { edgeShows } from './edge-shows.js';
 import { filledOut } from './filled-out.js';
 import { codesIn, gatherCandidates, HAIR, IN_REGION } from './gather.js';
 import { inkBlobs } from './ink-blobs.js';
+import { withoutSpecks } from './ink-groups.js';
 import { judge } from './judge.js';
 import { saidIn, type Said } from './kind-of-words.js';
 import { isLabelSized } from './label-sizes.js';
 import { pageDividers } from './page-dividers.js';
+import { withoutHints, withoutSpeech } from './page-speech.js';
 import { withPaleEdges } from './pale-edges.js';
 import { ruledStacks } from './ruled-stacks.js';
+import { holdsSeveral } from './several-frames.js';
 import { withShownEdges } from './settle-edges.js';
+import { isSmallLabel } from './small-labels.js';
+import { addressesOn } from './speaks-against.js';
+import { hasMainBars } from './strength.js';
 import { withoutParts, type IsOther } from './whole-answers.js';
 import { isWrittenAcross } from './writing-axis.js';
 import { withoutStub } from './without-stub.js';
@@ -38,11 +44,11 @@ export interface Located extends Choice {
 
 /** Finds the labels on a region of a page by the edges that the recipe allows: gather, judge, choose. */
 export function locate(page: SourcePage, region: Box, edges: readonly Edge[], media: Media): Located {
-  const blobs = inkBlobs(page.ink());
+  const blobs = withoutSpeech(page, withoutSpecks(inkBlobs(page.ink())));
   const phrases = phrasesOf(page.words());
   const saidOf = (box: Box): Said => saidIn(phrases, box);
   const found = withoutBarless(page, choose(judgedOn(page, region, edges, media, blobs, saidOf)));
-  const likely = { labels: found.labels, rivals: [], unsure: [], unlike: undefined, ticked: [] };
+  const likely = { labels: found.labels, rivals: [], unsure: [], unlike: undefined, ticked: [], several: [] };
   return { ...found, doubts: doubtsOf(likely, { page, blobs, said: saidOf }) };
 }
 
@@ -97,7 +103,7 @@ export function judgedOn(
   const gathered = withSheet([...found, ...ruled, ...parts], sheet);
   const owners = gathered.filter(({ edge, box, codes: own }) => isOwning(edge) && own.length > 0 && isLabelSized(box));
   const around = {
-    blobs: free,
+    blobs: withoutHints(page, free),
     codes,
     words: page.words(),
     owners: owners.map(({ box }) => box),
@@ -105,16 +111,25 @@ export function judgedOn(
     frames: framesOf(page).map(({ box }) => box),
     paper: page,
   };
+  const phrases = phrasesOf(page.words());
+  const beside = { page, blobs: around.blobs, phrases, others: gathered };
+  const single = gathered
+    .filter(({ edge, box }) => edge !== 'ink' || !holdsSeveral(box, around.frames, codes))
+    .map((each): Candidate => (isSmallLabel(each, beside) ? { ...each, small: true } : each));
+  // A declaration in the midst of a label has a title, too.
+  const isTitledOther: IsOther = (part) => said?.({ ...part, height: HEAD * part.height }).names.some(({ heading }) => heading) === true;
+  const hasAddress = (part: Box): boolean => addressesOn(part, phrases) > 0;
   const judged = withoutWholePictures(
     withoutAround(
-      gathered.flatMap((candidate) => judge(candidate, around) ?? []),
-      isOther,
+      single.flatMap((candidate) => judge(candidate, around) ?? []),
+      isTitledOther,
+      hasAddress,
     ),
     page,
   );
   const pages = judged.filter((each) => each.edge === 'page');
   if (pages.length > 0) return [...pages, ...judged.filter(({ alike }) => alike !== undefined)];
-  const answers = withShownEdges(withoutParts(judged, isOther, cells), blobs, units, (box) => edgeShows(page, box));
+  const answers = withShownEdges(withoutParts(judged, isOther, cells), withoutHints(page, blobs), units, (box) => edgeShows(page, box));
   return answers.map((each) => (each.edge === 'ink' && said ? { ...each, box: withPaleEdges(each.box, page) } : each));
 }
 
@@ -128,18 +143,25 @@ function withSheet(candidates: readonly Candidate[], sheet: readonly Candidate[]
 
 const clip = (box: Box, { width, height }: SourcePage): Box => intersection(box, { x: 0, y: 0, width, height }) ?? box;
 
+/** A page says what it is in its head, this share of its height. */
+const HEAD = 0.25;
 /** Parts of one label have no more white beside them than this, pt (6 mm; common practice, no source). */
 const BESIDE_PART = mmToPt(6);
 
 /**
- * Where there is a label of an ordinary size, what fills the paper around it is none; but ink inside a frame that fills the paper, or with no more white beside it than parts of one label
- * have, is a part of what fills it and says nothing else of itself.
+ * Where there is a label of an ordinary size, what fills the paper around it is none; but ink inside a frame that fills the paper, with no more white beside it than parts of one label
+ * have, or without the bars or the only address beside it, is a part of what fills it and says nothing else of itself.
  */
-function withoutAround(judged: readonly Judged[], isOther: IsOther): readonly Judged[] {
+function withoutAround(judged: readonly Judged[], isOther: IsOther, hasAddress: (part: Box) => boolean): readonly Judged[] {
   const wholes = judged.filter(({ fillsPaper, box }) => fillsPaper && !isOther(box));
-  const isPart = ({ edge, ruled, box, clear }: Judged): boolean =>
-    edge === 'ink' &&
-    wholes.some((whole) => contains(whole.box, box, 2) && (whole.edge === 'frame' ? !ruled : (clear ?? Infinity) <= BESIDE_PART));
+  const lacks = (part: Judged, whole: Judged): boolean =>
+    (hasMainBars(whole) && !hasMainBars(part)) || (hasAddress(whole.box) && !hasAddress(part.box));
+  const isPart = (part: Judged): boolean =>
+    part.edge === 'ink' &&
+    wholes.some((whole) => {
+      if (!contains(whole.box, part.box, 2)) return false;
+      return whole.edge === 'frame' ? !part.ruled : (part.clear ?? Infinity) <= BESIDE_PART || lacks(part, whole);
+    });
   const ordinary = judged.filter((each) => !each.fillsPaper && !isPart(each) && each.score >= LEAST);
   const filling = judged.filter(({ fillsPaper, box }) => fillsPaper && !ordinary.some((each) => intersection(box, each.box) !== undefined));
   return judged.filter((each) =>

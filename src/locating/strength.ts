@@ -30,7 +30,7 @@ export const ALL_OF_A_LABEL = 4;
 export function strengthOf(candidate: Judged, said: Said, read: readonly Code[] | undefined): number {
   const { box, codes, edge, fillsPaper } = candidate;
   const points = [
-    fillsPaper || isKnownSize(box) || (edge !== 'ink' && isScaledSize(box.width, box.height)),
+    fillsPaper || candidate.small === true || isKnownSize(box) || (edge !== 'ink' && isScaledSize(box.width, box.height)),
     hasMainBars(candidate),
     said.labelWords >= 2,
     Math.max(codes.length, read?.length ?? 0) >= 2 && codes.filter(({ kind }) => kind === 'linear').length <= MOST_ROWS,

@@ -6,10 +6,12 @@ import { phrasesOf } from '../reading/word-lines.js';
 import { EDGES, sizeOf, type Judged } from './candidate.js';
 import { isPartOfBill } from './bill-part.js';
 import { choose, type Chosen } from './choose.js';
+import { isExplainedBy, isSeveral, mayBeSeveral, unlikeBest, withoutCopies, type Likeliest } from './compared.js';
 import { withDeclarationInside } from './declaration-inside.js';
-import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from './doubts.js';
+import { doubtsOf, leftOver, sureBeside, type Doubt } from './doubts.js';
 import { isParcels } from './from-to.js';
 import { inkBlobs } from './ink-blobs.js';
+import { withoutSpecks } from './ink-groups.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, WRITING, type Said, type SaidName } from './kind-of-words.js';
 import { leftBehind } from './left-behind.js';
@@ -21,11 +23,12 @@ import { hasOwn, isLikeLabel, isMatrixAlone } from './own-evidence.js';
 import { hasItems } from './item-rows.js';
 import type { PageFacts, ReadCodes, ReadPictures, SaidCandidate } from './page-facts.js';
 import { pageDividers } from './page-dividers.js';
+import { withoutSpeech } from './page-speech.js';
 import { readingWords } from './reading-words.js';
 import { withRestRead } from './read-rest.js';
 import { restOf, type Rest } from './rest.js';
 import { addressesOn, speaksAgainst } from './speaks-against.js';
-import { isLongNumber, isTrackingLike, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
+import { isLongNumber, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
 import { withTitleFirst } from './titled-first.js';
 import { tickBoxes } from './tick-boxes.js';
 import { titledReturn } from './titled-return.js';
@@ -48,9 +51,6 @@ export type Survey =
   /** No label, and it doesn't say what it is. `codes`: whether anything on it looks like a code. */
   | { readonly kind: 'unnamed'; readonly codes: boolean };
 
-/** Sides of labels on one page differ by less than this share. */
-const SIZE_ALIKE = 0.15;
-
 const surveys = new WeakMap<SourcePage, Promise<Survey>>();
 
 /** Says what a page is and where its labels are, from nothing but its own facts; each page is looked at once. */
@@ -66,12 +66,12 @@ async function surveyPage(page: SourcePage, media: Media, readCodes: ReadCodes):
 }
 
 async function surveyWith(page: SourcePage, media: Media, readCodes: ReadCodes, read: ReadPictures): Promise<Survey> {
-  const blobs = inkBlobs(page.ink());
+  const blobs = withoutSpecks(inkBlobs(page.ink()));
   if (blobs.length === 0) return { kind: 'blank' };
   const phrases = phrasesOf([...page.words(), ...read.words]);
   const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
   const saidOf = (box: Box): Said => saidIn(phrases, box);
-  const candidates = judgedOn(page, whole, EDGES, media, blobs, saidOf).map((each) =>
+  const candidates = judgedOn(page, whole, EDGES, media, withoutSpeech(page, blobs), saidOf).map((each) =>
     withDeclarationInside(withTitleFirst({ ...each, said: saidOf(each.box) }, phrases), phrases),
   );
   const chosen = choose(candidates.filter((each) => !isNamedOtherwise(each)));
@@ -81,7 +81,6 @@ async function surveyWith(page: SourcePage, media: Media, readCodes: ReadCodes, 
 }
 
 type Likely = Chosen<SaidCandidate>;
-type Likeliest = Weighed<SaidCandidate>;
 
 /**
  * Whether a region calls itself something that is no label: in a heading, or in a line of its own where no word of a label stands. Ink that ends anywhere may be a
@@ -100,7 +99,9 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
     said(phrases).names.find(isOwn) ??
     (likely.length === 0 ? all.named.find(({ said: { names } }) => names.some(isOwn))?.said.names.find(isOwn) : undefined);
   const weighed = await Promise.all(
-    likely.map((each) => weigh(each, own !== undefined || likely.length > 1 || each.declares === true, readCodes)),
+    likely.map((each) =>
+      weigh(each, own !== undefined || likely.length > 1 || each.declares === true || mayBeSeveral(each, phrases), readCodes),
+    ),
   );
   const isEnough = ({ strength, label, codes }: Likeliest): boolean =>
     isLikeLabel(label, codes, facts) &&
@@ -130,8 +131,9 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
       (strength >= LABEL || (label.said.labelWords >= 2 && strength >= 1)) && !(label.edge === 'ink' && hasItems(label.box, phrases)),
   );
   const ticked = labels.filter(({ said: { characters }, box }) => characters < WRITING && tickBoxes(page.ink(), blobs, box).length > 0);
-  const likelyLabels = { labels, rivals, unsure: unsure.map(({ label }) => label), unlike: unlikeBest(sure), ticked };
-  const inSight = doubtsOf(likelyLabels, { page, blobs, said: (box) => saidIn(phrases, box) });
+  const several = sure.filter((each) => isSeveral(each, phrases)).map(({ label }) => label);
+  const likelyLabels = { labels, rivals, unsure: unsure.map(({ label }) => label), unlike: unlikeBest(sure, phrases), ticked, several };
+  const inSight = doubtsOf(likelyLabels, { page, blobs: withoutSpeech(page, blobs), said: (box) => saidIn(phrases, box) });
   const behind = await leftBehind(
     [...labels, ...inSight.flatMap(({ answers }) => answers)].map(({ box }) => box),
     facts,
@@ -195,29 +197,6 @@ async function weigh(label: Likely, inDoubt: boolean, readCodes: ReadCodes): Pro
   const codes = await readCodes(label.box);
   return { label, strength: strengthOf(label, label.said, codes), codes };
 }
-
-/** A receipt repeats its label's number: of two with the same code the stronger, then the surer, then the larger is the label. */
-function withoutCopies(weighed: readonly Likeliest[]): readonly Likeliest[] {
-  const better = (a: Weighed, b: Likeliest): boolean =>
-    a.strength - b.strength > 0 || (a.strength === b.strength && a.label.score - b.label.score > 0);
-  return weighed.filter((each) => !weighed.some((other) => other !== each && sharesCode(each, other) && better(other, each)));
-}
-
-/** Labels of one page are of one kind: one that is weaker and of another size than the strongest may be none. */
-function unlikeBest(sure: readonly Likeliest[]): Likely | undefined {
-  const [best] = [...sure].sort((a, b) => b.strength - a.strength || b.label.score - a.label.score);
-  const alike = (a: Box, b: Box): boolean => {
-    const [w, h] = [Math.min(a.width, a.height) / Math.min(b.width, b.height), Math.max(a.width, a.height) / Math.max(b.width, b.height)];
-    return Math.abs(w - 1) < SIZE_ALIKE && Math.abs(h - 1) < SIZE_ALIKE;
-  };
-  return best && sure.find(({ strength, label }) => strength < best.strength && !alike(label.box, best.label.box))?.label;
-}
-
-const sharesCode = (a: Weighed, b: Likeliest): boolean =>
-  (a.codes ?? []).some((code) => isTrackingLike(code) && b.codes?.some((other) => other.bytes === code.bytes) === true);
-
-/** A weaker candidate beside a label with the same number is a copy; one that has no number of its own is none to worry about. */
-const isExplainedBy = (weak: Weighed, sure: Likeliest): boolean => sharesCode(weak, sure) || weak.codes?.some(isTrackingLike) === false;
 
 const doubtful = (why: string, candidates: readonly Judged[]): Survey => ({ kind: 'doubtful', why, candidates });
 

@@ -1,6 +1,6 @@
 import { bottom, grow, intersection, right, type Box } from '../geometry/box.js';
-import { hasFinders } from './finder-patterns.js';
-import { hasSolidSides } from './solid-sides.js';
+import { qrByFinders } from './finder-patterns.js';
+import { matrixBySides } from './solid-sides.js';
 import type { GreyRaster, SourcePage } from './source.js';
 import { CELL, components, DENSE_CELL, RULE_CELL, textureOf, toPt, type Component, type Texture } from './texture.js';
 import { memo, pageTexture, texturedAreas } from './textured-areas.js';
@@ -18,7 +18,7 @@ const COARSER = 3;
 
 interface Dense {
   readonly all: readonly Box[];
-  /** Those among them with finder patterns, which no texture shows. */
+  /** The codes among them by their finder patterns, which no texture shows. */
   readonly patterned: readonly Box[];
 }
 const denseOf = new WeakMap<SourcePage, Dense>();
@@ -29,24 +29,24 @@ const denseOf = new WeakMap<SourcePage, Dense>();
  */
 export const denseAreas = (page: SourcePage): readonly Box[] => lookedAt(page).all;
 
-/** Those of them that are matrix codes by their finder patterns, with modules too large for their texture to show it. */
+/** The matrix codes among them by their finder patterns, to half a module: those with modules too large for their texture to show it. */
 export const patternedAreas = (page: SourcePage): readonly Box[] => lookedAt(page).patterned;
 
 const lookedAt = (page: SourcePage): Dense =>
   memo(denseOf, page, () => {
     const known = texturedAreas(page);
     const all = denseOn(page, page.ink(), pageTexture(page));
-    const patterned = all.filter((box) => !known.some((area) => intersection(area.box, box)) && hasPattern(page, box));
+    const patterned = all.flatMap((box) => (known.some((area) => intersection(area.box, box)) ? [] : (patternIn(page, box) ?? [])));
     if (known.length + patterned.length > 0) return { all, patterned };
     const coarse = coarser(page.ink());
     // The edges of an area are off by half a cell.
     const grown = denseOn(page, coarse, textureOf(coarse)).map((box) => grow(box, CELL / coarse.pixelsPerPt / 2));
-    const large = grown.filter((box) => hasPattern(page, box));
+    const large = grown.flatMap((box) => patternIn(page, box) ?? []);
     return { all: [...all, ...large], patterned: large };
   });
 
-/** Whether an area has the finder patterns of a QR code or of a square Data Matrix, with modules of two pixels or more of the page's ink. */
-const hasPattern = (page: SourcePage, box: Box): boolean => hasFinders(page.ink(), box) || hasSolidSides(page.ink(), box);
+/** The QR code or the square Data Matrix in an area, with modules of two pixels or more of the page's ink. */
+const patternIn = (page: SourcePage, box: Box): Box | undefined => qrByFinders(page.ink(), box) ?? matrixBySides(page.ink(), box);
 
 /** Each pixel the mean of a square of them. */
 function coarser({ width, height, data, pixelsPerPt, origin }: GreyRaster): GreyRaster {

@@ -4,7 +4,7 @@ import { codeLikeAreas, type CodeLikeArea } from './code-like.js';
 import { LINEAR, readCodes } from './codes.js';
 import { denseAreas, isWriting } from './dense-areas.js';
 import { readMaxiCodes } from './maxicode.js';
-import { MOST_PIXELS, type Code, type SourcePage } from './source.js';
+import { INK_PIXELS_PER_PT, MOST_PIXELS, type Code, type SourcePage } from './source.js';
 
 /** The last bars or modules may lie outside the cells that look like a code: so much more is read around them, pt. */
 const AROUND = mmToPt(6);
@@ -64,11 +64,10 @@ export async function readPageCodes(
   for (const { run, bars, area } of alone) {
     const isRead = (): boolean => found.some((code) => intersection(code.box, bars) !== undefined);
     if (Math.min(bars.width, bars.height) < HIGH_BARS || isRead()) continue;
-    if (at(area) === 'own')
-      addCodes(
-        found,
-        await readCodes(page.render(area, Math.min(SMOOTH, mostPixelsPerPt(area))), { symbologies: LINEAR, run, every: ROW_EVERY }),
-      );
+    const isPicture = at(area) === 'own' || page.skew !== 0;
+    // … and coarsely, the noise of a scan is levelled out.
+    for (const finely of isPicture ? [Math.min(SMOOTH, mostPixelsPerPt(area)), INK_PIXELS_PER_PT] : [])
+      if (!isRead()) addCodes(found, await readCodes(page.render(area, finely), { symbologies: LINEAR, run, every: ROW_EVERY }));
     if (isRead()) continue;
     addCodes(found, await readCodes(page.render(bars, at(bars)), { symbologies: ['Code 128'], run, every: ROW_EVERY }));
   }

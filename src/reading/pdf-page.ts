@@ -4,6 +4,7 @@ import type { Reason } from '../sheet/sheet.js';
 import { CodesMemo } from './codes-memo.js';
 import { count, type Counted } from './counters.js';
 import { evenLight } from './even-light.js';
+import { fullBlack } from './full-black.js';
 import { measureSlant } from './measure-slant.js';
 import { pageGeometry, type PdfPageGeometry } from './pdf-geometry.js';
 import { readObjects, type PdfObjects } from './pdf-objects.js';
@@ -117,7 +118,7 @@ export class PdfPage implements SourcePage {
   }
 
   ink(): GreyRaster {
-    return (this.#ink ??= this.#facts().onlyPictures ? evenLight(this.coarse()) : this.coarse());
+    return (this.#ink ??= this.#facts().onlyPictures ? fullBlack(evenLight(this.coarse())) : this.coarse());
   }
 
   forgetInk(): void {

@@ -3,6 +3,7 @@ import { boundsOf } from '../geometry/placement.js';
 import { CodesMemo } from './codes-memo.js';
 import { count } from './counters.js';
 import { evenLight } from './even-light.js';
+import { fullBlack } from './full-black.js';
 import { measureSlant } from './measure-slant.js';
 import { readPageCodes, type PageCodesOptions } from './page-codes.js';
 import { averagePixels, cropPixels, samplePixels, type GreyPixels, type PixelBox } from './picture-raster.js';
@@ -73,7 +74,7 @@ export class PicturePage implements SourcePage {
   }
 
   ink(): GreyRaster {
-    return (this.#ink ??= evenLight(this.coarse()));
+    return (this.#ink ??= fullBlack(evenLight(this.coarse())));
   }
 
   forgetInk(): void {

@@ -25,12 +25,11 @@ interface Run {
 }
 
 /**
- * Whether the finder pattern of a square Data Matrix lies in a box (pt) of a coarse raster: two sides of ink that meet in a corner, and across from them two of modules that are
- * dark and light in turn, through all of its
- * regions. For codes with modules of two pixels or more.
+ * The box (pt) of a square Data Matrix in an area of a coarse raster by its finder pattern: two sides of ink that meet in a corner, and across from them two of modules that are
+ * dark and light in turn, through all of its regions. For codes with modules of two pixels or more. Undefined where there is none.
  */
-export function hasSolidSides(raster: GreyRaster, area: Box): boolean {
-  if (Math.max(area.width, area.height) > LONGEST * Math.min(area.width, area.height)) return false;
+export function matrixBySides(raster: GreyRaster, area: Box): Box | undefined {
+  if (Math.max(area.width, area.height) > LONGEST * Math.min(area.width, area.height)) return undefined;
   const box = grow(area, AROUND);
   const k = raster.pixelsPerPt;
   const [x0, y0] = [Math.max(0, Math.floor((box.x - raster.origin.x) * k)), Math.max(0, Math.floor((box.y - raster.origin.y) * k))];
@@ -41,9 +40,15 @@ export function hasSolidSides(raster: GreyRaster, area: Box): boolean {
   const isDark = (x: number, y: number): boolean => (raster.data[y * raster.width + x] as number) < INK_LEVEL;
   const least = MODULES.least * LEAST_MODULE;
   const level = solidRuns(y0, y1, x0, x1, least, (at, along) => isDark(along, at));
-  if (level.length === 0) return false;
+  if (level.length === 0) return undefined;
   const upright = solidRuns(x0, x1, y0, y1, least, (at, along) => isDark(at, along));
-  return level.some((row) => upright.some((column) => isFinder(row, column, isDark)));
+  for (const row of level) {
+    const column = upright.find((each) => isFinder(row, each, isDark));
+    if (!column) continue;
+    const [x, y] = [raster.origin.x + row.from / k, raster.origin.y + column.from / k];
+    return { x, y, width: (row.to - row.from) / k, height: (column.to - column.from) / k };
+  }
+  return undefined;
 }
 
 /** The longest stretch of ink of each line, where it is as long as a side. */

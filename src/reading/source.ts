@@ -97,7 +97,7 @@ export interface SourcePage {
   render(region: Box, pixelsPerPt: number | 'own', smooth?: boolean): GreyRaster;
   /** The whole page in grey at a coarse resolution; drawn once, and again on a page that was long not used. */
   coarse(): GreyRaster;
-  /** The same with the paper evenly lit, so that a scan's shadows are no ink (`evenLight`); most pages are the same either way. */
+  /** The same with the paper of scans evenly lit, so that their shadows are no ink (`evenLight`), and faint ink made darker (`fullBlack`); most pages are the same either way. */
   ink(): GreyRaster;
   /** The one picture that draws `region`, when one picture does: the press may then copy it pixel for dot. */
   pictureUnder(region: Box): PictureUnder | undefined;

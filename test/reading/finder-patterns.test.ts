@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { hasFinders } from '../../src/reading/finder-patterns.js';
+import { qrByFinders } from '../../src/reading/finder-patterns.js';
 import type { GreyRaster } from '../../src/reading/source.js';
 import { rasterWith } from './drawn-page.js';
 
@@ -21,19 +21,26 @@ const code = (m: number, corners: number): GreyRaster => {
 };
 const box = (m: number) => ({ x: 20, y: 20, width: (25 * m) / 1.5, height: (25 * m) / 1.5 });
 
-describe('hasFinders', () => {
-  it.each([3, 4, 6])('sees the three patterns of a code with modules of %i pixels', (m) => {
-    expect(hasFinders(code(m, 3), box(m))).toBe(true);
+describe('qrByFinders', () => {
+  it.each([3, 4, 6])('sees where a code with modules of %i pixels is by its three patterns, to half a module', (m) => {
+    const found = qrByFinders(code(m, 3), box(m));
+    for (const [told, drawn] of [
+      [found?.x, 20],
+      [found?.y, 20],
+      [found?.width, (25 * m) / 1.5],
+      [found?.height, (25 * m) / 1.5],
+    ])
+      expect(Math.abs((told ?? NaN) - (drawn ?? NaN))).toBeLessThan(m / 2 / 1.5 + 0.1);
   });
 
   it('needs three of them, in a square', () => {
-    expect(hasFinders(code(6, 2), box(6))).toBe(false);
-    expect(hasFinders(code(6, 3), { ...box(6), height: 60 })).toBe(false);
+    expect(qrByFinders(code(6, 2), box(6))).toBeUndefined();
+    expect(qrByFinders(code(6, 3), { ...box(6), height: 60 })).toBeUndefined();
   });
 
   it('sees none in bars, and none in a picture', () => {
     const bars = Array.from({ length: 20 }, (_, at): Rect => [30 + 8 * at, 30, 2 + 2 * (at % 3), 150]);
-    expect(hasFinders(rasterWith(300, 300, bars), box(6))).toBe(false);
-    expect(hasFinders(rasterWith(300, 300, [[30, 30, 150, 150]]), box(6))).toBe(false);
+    expect(qrByFinders(rasterWith(300, 300, bars), box(6))).toBeUndefined();
+    expect(qrByFinders(rasterWith(300, 300, [[30, 30, 150, 150]]), box(6))).toBeUndefined();
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { codeLikeAreas } from '../../src/reading/code-like.js';
-import { hasSolidSides } from '../../src/reading/solid-sides.js';
+import { matrixBySides } from '../../src/reading/solid-sides.js';
 import { dataMatrix } from '../samples/code-art.js';
 import { Drawing } from '../samples/drawing.js';
 import { QUARTER_TURNS } from '../samples/sample.js';
@@ -22,7 +22,7 @@ const sides = (count: number, m: number, teeth: (at: number) => boolean): readon
 ];
 const isEven = (at: number): boolean => at % 2 === 0;
 
-describe('hasSolidSides', () => {
+describe('matrixBySides', () => {
   it.each(['SAMPLE|0001', 'SAMPLE|0001|NOT VALID FOR CARRIAGE', 'SAMPLE|'.repeat(12)])(
     'sees the Data Matrix code that says %s, with modules as large as small type, at each turn',
     async (text) => {
@@ -37,9 +37,9 @@ describe('hasSolidSides', () => {
   );
 
   it('needs modules in turn on both other sides, an even number, each as wide as the next', () => {
-    expect(hasSolidSides(rasterWith(300, 300, sides(20, 4, isEven)), AREA)).toBe(true);
+    expect(matrixBySides(rasterWith(300, 300, sides(20, 4, isEven)), AREA)).toEqual({ x: 20, y: 20, width: 80 / 1.5, height: 80 / 1.5 });
     expect(
-      hasSolidSides(
+      matrixBySides(
         rasterWith(
           300,
           300,
@@ -47,9 +47,9 @@ describe('hasSolidSides', () => {
         ),
         AREA,
       ),
-    ).toBe(false);
+    ).toBeUndefined();
     expect(
-      hasSolidSides(
+      matrixBySides(
         rasterWith(
           300,
           300,
@@ -57,9 +57,9 @@ describe('hasSolidSides', () => {
         ),
         AREA,
       ),
-    ).toBe(true);
+    ).toBeDefined();
     expect(
-      hasSolidSides(
+      matrixBySides(
         rasterWith(
           300,
           300,
@@ -67,8 +67,8 @@ describe('hasSolidSides', () => {
         ),
         AREA,
       ),
-    ).toBe(false);
-    expect(hasSolidSides(rasterWith(300, 300, sides(21, 4, isEven)), AREA)).toBe(false);
+    ).toBeUndefined();
+    expect(matrixBySides(rasterWith(300, 300, sides(21, 4, isEven)), AREA)).toBeUndefined();
   });
 
   it('sees none in a frame, a table or bars', () => {
@@ -76,8 +76,8 @@ describe('hasSolidSides', () => {
       [30, 30 + 20 * at, 121, 1],
       [30 + 20 * at, 30, 1, 121],
     ]).flat();
-    expect(hasSolidSides(rasterWith(300, 300, grid), AREA)).toBe(false);
+    expect(matrixBySides(rasterWith(300, 300, grid), AREA)).toBeUndefined();
     const bars = Array.from({ length: 12 }, (_, at): Rect => [30 + 10 * at, 30, 5, 120]);
-    expect(hasSolidSides(rasterWith(300, 300, [...bars, [30, 145, 120, 5]]), AREA)).toBe(false);
+    expect(matrixBySides(rasterWith(300, 300, [...bars, [30, 145, 120, 5]]), AREA)).toBeUndefined();
   });
 });

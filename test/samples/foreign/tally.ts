@@ -161,11 +161,12 @@ export function isFound(sheet: Sheet, label: LabelTruth, page: PageTruth, size: 
   const whole = { x: 0, y: 0, ...size };
   if (media && isMediaSize(media, size.width, size.height)) return near(sheet.box, whole);
   if (isOnOwnPaper(label, page, size) && near(sheet.box, whole)) return true;
-  const { ink } = label;
-  return near(sheet.box, trueBox(label, page, size)) || (ink !== undefined && isOnOwnPaper(label, page, size) && near(sheet.box, ink));
+  const { edge, ink } = label;
+  const isAllInk = ink !== undefined && (edge === 'page' || isOnOwnPaper(label, page, size)) && near(sheet.box, ink);
+  return isAllInk || near(sheet.box, trueBox(label, page, size));
 }
 
-/** Paper of one label, too short for a stub: whether its edges or the bounds of all its ink are told, it is the same label. */
+/** Paper of one label, too short for a stub: whether its edges or the bounds of all its ink are told, it is the same label. Where its edges are the truth, so is all ink of longer paper. */
 function isOnOwnPaper({ edge }: LabelTruth, { labels }: PageTruth, { width, height }: Size): boolean {
   return (
     (edge === 'ink' || edge === 'page') &&

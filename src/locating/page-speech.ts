@@ -1,0 +1,77 @@
+import { contains, intersection, type Box } from '../geometry/box.js';
+import { codeLikeAreas } from '../reading/code-like.js';
+import type { SourcePage } from '../reading/source.js';
+import { phrasesOf } from '../reading/word-lines.js';
+import { addressBlocks } from './address-block.js';
+import { merge } from './ink-groups.js';
+import { isSmallPaper } from './label-sizes.js';
+import { pageDividers } from './page-dividers.js';
+import { folded } from './vocabulary.js';
+import { NEXT_LINE } from './white.js';
+
+/** `Your label` at the head of a line, by a word that is nobody's name: a label doesn't speak to its sender. All but English, German and French are from memory, as below. */
+const YOUR = /^(?:here is |das ist |hier ist |voici )?(?:your|ihre?|deine?|votre|jouw|twoj[ae]?|tvuj)\b/;
+/** The same, and what is done with a printed page, by words that may be names where a capital follows. */
+const DO =
+  /^(?:please |bitte |hier |here |por favor |s'il vous plait |para |pour |zum |a )*(?:vos|ton|tu|su|uw|je|(?:il )?tuo|(?:la )?tua|din|ditt?|vase?|(?:o )?seu|(?:a )?sua|cut|trim|print|fold|tear|peel|stick|affix|attach|tape|glue|decoupe[rz]|imprime[rz]|colle[rz]|plie[rz]|detache[rz]|recort[ae]r?|corte|imprim[ae]|imprimir|pegu?e|pegar|doble|doblar|despegue|cole|colar|dobre|dobrar|destaque|ritagli[ao]|ritagliare|stamp[ai]|stampare|incoll[ai]|incollare|pieg[ah]i?|piegare|knip|plak|vouw|scheur|klipp?|skriv ut|udskriv|fast|klaeb|vik|brett|wytnij|odetnij|wydrukuj|naklej|zegnij|oderwij|vystrihnete|odstrihnete|vytisknete|nalepte|leikkaa|tulosta|liimaa|taita|vagja|nyomtassa|ragassza)(?= |$)/;
+/** In German at the end of what is said. */
+const DO_IN_GERMAN = /\b(?:ausschneiden|abtrennen|heraustrennen|abschneiden|aufkleben|ausdrucken)\b/;
+/** `Print: 12.03.` is a field of something, and so is all that gives a number after a colon. */
+const FIELD = /:.*\d/;
+/** A line's ink reaches this far (pt) beyond the box of its words, and the other way round. */
+const AROUND = 3;
+/** A title or a sentence, no paragraph (characters). */
+const LONGEST = 90;
+
+/** Whether a line speaks to the one who holds the page: a title over a label, or what to do with it. */
+export function speaksToReader(text: string): boolean {
+  const line = folded(text);
+  if (FIELD.test(line) || line.length > LONGEST) return false;
+  if (YOUR.test(line) || DO_IN_GERMAN.test(line)) return true;
+  const done = DO.exec(line)?.[0];
+  return done !== undefined && /^\p{Ll}/u.test(text.trim().split(/\s+/).slice(done.split(' ').length).join(' '));
+}
+
+/** What a page says to its reader, pt. */
+interface Speech {
+  /** Each line of it. */
+  readonly lines: readonly Box[];
+  /** The blocks with such a line that stand apart. */
+  readonly blocks: readonly Box[];
+}
+const spoken = new WeakMap<SourcePage, Speech>();
+const NONE: Speech = { lines: [], blocks: [] };
+
+function speechOf(page: SourcePage, blobs: readonly Box[]): Speech {
+  let known = spoken.get(page);
+  if (!known) spoken.set(page, (known = find(page, blobs)));
+  return known;
+}
+
+function find(page: SourcePage, blobs: readonly Box[]): Speech {
+  if (isSmallPaper(page)) return NONE;
+  const phrases = phrasesOf(page.words());
+  const lines = phrases.flatMap(({ text, box }) => (speaksToReader(text) ? [box] : []));
+  if (lines.length === 0) return NONE;
+  const codes = codeLikeAreas(page).map(({ box }) => box);
+  const blocks = merge(blobs, NEXT_LINE, pageDividers(page)).filter((block) => {
+    if (!lines.some((line) => contains(block, line, AROUND)) || codes.some((code) => intersection(code, block))) return false;
+    return addressBlocks(phrases.filter(({ box }) => contains(block, box, AROUND))).length === 0;
+  });
+  return { lines, blocks };
+}
+
+/**
+ * Ink without the blocks of type in which the page speaks to its reader, apart from everything else by a line's white, without a code and without an address: they are of the page,
+ * never of a label on it. All ink on paper that a label fills by itself.
+ */
+export function withoutSpeech(page: SourcePage, blobs: readonly Box[]): readonly Box[] {
+  const { blocks } = speechOf(page, blobs);
+  return blocks.length === 0 ? blobs : blobs.filter((blob) => !blocks.some((block) => contains(block, blob, 0.5)));
+}
+
+/** Ink without the lines of such blocks, and without those nearer to other ink: a hint to cut says nothing about the white around what is to be cut out. */
+export function withoutHints(page: SourcePage, blobs: readonly Box[]): readonly Box[] {
+  const { lines } = speechOf(page, blobs);
+  return lines.length === 0 ? blobs : blobs.filter((blob) => !lines.some((line) => contains(line, blob, AROUND)));
+}

@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import { inkBlobs } from '../../src/locating/ink-blobs.js';
+import { speaksToReader, withoutHints, withoutSpeech } from '../../src/locating/page-speech.js';
+import { bottom } from '../../src/geometry/box.js';
+import { drawnPage } from '../reading/drawn-page.js';
+import { code128 } from '../samples/code-art.js';
+import { Drawing } from '../samples/drawing.js';
+
+describe('speaksToReader', () => {
+  it.each([
+    'Your packet label / Votre étiquette de petit colis',
+    'Here is your shipping label',
+    'Ihr Versandetikett',
+    'Je briefdoosje',
+    'Cut along the dashed line',
+    'Please print this page at 100 %',
+    'Knip uit langs de stippellijn',
+    'Hier abtrennen',
+    'Para colar na caixa',
+    'Recorte la etiqueta',
+    'Pliez ici',
+    'Wytnij etykietę',
+  ])('hears it in "%s"', (text) => {
+    expect(speaksToReader(text)).toBe(true);
+  });
+
+  it.each([
+    'Your reference: 4711',
+    'Ihr Zeichen: 55',
+    'Print: 12.03.',
+    'Su Li',
+    'Vos Logistiek',
+    'Cole Example',
+    'Fast Freight',
+    'Print Works Sampleton',
+    'Fragile, do not bend',
+    'Leave with a neighbour',
+  ])('does not in "%s"', (text) => {
+    expect(speaksToReader(text)).toBe(false);
+  });
+});
+
+describe('withoutSpeech', () => {
+  const page = (width: number, height: number, title: readonly string[], gap: number) => {
+    const d = new Drawing(width, height);
+    d.block(60, 60 - 14 * (title.length - 1), title, { size: 12 }, 14 / 12);
+    d.frame(60, 64 + gap, 280, 180, 1.5).bars(code128('SAMPLE-000001'), 200, 150, 1.06, 60);
+    return drawnPage(d);
+  };
+  const top = async (made: ReturnType<typeof page>, without: typeof withoutSpeech): Promise<number> => {
+    const seen = await made;
+    return Math.min(...without(seen, inkBlobs(seen.ink())).map(({ y }) => y));
+  };
+
+  it('leaves out a title over a label, whole, and keeps other words', async () => {
+    expect(await top(page(612, 792, ['Your label', 'for order SAMPLE'], 15), withoutSpeech)).toBeGreaterThan(75);
+    expect(await top(page(612, 792, ['Parcel service', 'SAMPLE'], 15), withoutSpeech)).toBeLessThan(40);
+  });
+
+  it('keeps what stands closer than a line to other ink, for hints do not', async () => {
+    expect(await top(page(612, 792, ['Cut along the line'], 3), withoutSpeech)).toBeLessThan(60);
+    expect(await top(page(612, 792, ['Cut along the line'], 3), withoutHints)).toBeGreaterThan(63);
+  });
+
+  it('keeps an address, and everything on paper that a label fills', async () => {
+    expect(
+      await top(page(612, 792, ['Your sender', 'Ada Invented', '14 Sample Lane', 'Larch Halt EX 00187'], 15), withoutSpeech),
+    ).toBeLessThan(30);
+    expect(await top(page(420, 595, ['Your label'], 15), withoutSpeech)).toBeLessThan(60);
+  });
+
+  it('keeps the label', async () => {
+    const seen = await page(612, 792, ['Your label'], 15);
+    const kept = withoutSpeech(seen, inkBlobs(seen.ink()));
+    expect(Math.max(...kept.map(bottom))).toBeGreaterThan(255);
+  });
+});
