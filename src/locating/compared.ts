@@ -1,10 +1,10 @@
 import type { Box } from '../geometry/box.js';
-import { LINEAR } from '../reading/codes.js';
 import { textOf } from '../reading/code-text.js';
 import type { Phrase } from '../reading/word-lines.js';
+import type { Candidate } from './candidate.js';
 import type { Chosen } from './choose.js';
 import type { Weighed } from './doubts.js';
-import { isParcels } from './from-to.js';
+import { isAddressedNumber } from './from-to.js';
 import { isLargerThanMost } from './label-sizes.js';
 import type { SaidCandidate } from './page-facts.js';
 import { addressesOn } from './speaks-against.js';
@@ -33,7 +33,8 @@ export function unlikeBest(sure: readonly Likeliest[], phrases: readonly Phrase[
   return (
     best &&
     sure.find(
-      ({ strength, label, codes }) => strength < best.strength && !alike(label.box, best.label.box) && !isParcels(label, codes, phrases),
+      ({ strength, label, codes }) =>
+        strength < best.strength && !alike(label.box, best.label.box) && !isAddressedNumber(label, codes, phrases),
     )?.label
   );
 }
@@ -49,12 +50,12 @@ export const isExplainedBy = (weak: Weighed, sure: Likeliest): boolean =>
 const ADDRESSES = { larger: 3, any: 4 };
 
 /** Whether ink has so many addresses that it may be two labels: then its codes are read. */
-export const mayBeSeveral = ({ edge, box }: SaidCandidate, phrases: readonly Phrase[]): boolean =>
+export const mayBeSeveral = ({ edge, box }: Candidate, phrases: readonly Phrase[]): boolean =>
   edge === 'ink' && addressesOn(box, phrases) >= (isLargerThanMost(box) ? ADDRESSES.larger : ADDRESSES.any);
 
-/** Whether ink may be two labels: more addresses than a sender's and a receiver's, and bars that say more than one parcel's number. */
+/** Whether ink may be two labels: more addresses than a sender's and a receiver's, and codes of one kind that say more than one parcel's number. */
 export function isSeveral({ label, codes }: Likeliest, phrases: readonly Phrase[]): boolean {
   if (!mayBeSeveral(label, phrases)) return false;
-  const numbers = (codes ?? []).flatMap((code) => (LINEAR.includes(code.symbology) && isLongNumber(code) ? [textOf(code)] : []));
-  return numbers.some((a) => numbers.some((b) => !a.includes(b) && !b.includes(a)));
+  const numbers = (codes ?? []).filter(isLongNumber).map((code) => ({ symbology: code.symbology, text: textOf(code) }));
+  return numbers.some((a) => numbers.some((b) => a.symbology === b.symbology && !a.text.includes(b.text) && !b.text.includes(a.text)));
 }

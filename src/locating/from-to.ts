@@ -30,10 +30,13 @@ export function isParcels(label: SaidCandidate, read: readonly Code[] | undefine
       const [high, long] = [Math.min(width, height), Math.max(width, height)];
       return kind === 'linear' && long >= BARS.long && high >= BARS.high;
     }) &&
-    (read ?? []).some((code) => LINEAR.includes(code.symbology) && isLongNumber(code)) &&
-    goesFromTo(label, phrases)
+    isAddressedNumber(label, read, phrases)
   );
 }
+
+/** Whether bars say a number longer than those of orders beside sender and receiver, and nothing else is said. */
+export const isAddressedNumber = (label: SaidCandidate, read: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean =>
+  (read ?? []).some((code) => LINEAR.includes(code.symbology) && isLongNumber(code)) && goesFromTo(label, phrases);
 
 /** The same of a matrix code without bars: one of a label's words, and the number that it says is written on it. */
 export function isParcelsMatrix(label: SaidCandidate, read: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {

@@ -21,6 +21,7 @@ import { judge } from './judge.js';
 import { saidIn, type Said } from './kind-of-words.js';
 import { isLabelSized } from './label-sizes.js';
 import { pageDividers } from './page-dividers.js';
+import { parted } from './parted.js';
 import { withoutHints, withoutSpeech } from './page-speech.js';
 import { withPaleEdges } from './pale-edges.js';
 import { ruledStacks } from './ruled-stacks.js';
@@ -77,7 +78,7 @@ export function judgedOn(
     return { ...candidate, box, codes: codesIn(codes, box) };
   };
   const isOther: IsOther = (part, rules) =>
-    (said?.(part).names.length ?? 0) > 0 || (rules !== undefined && isWrittenAcross(page, part, rules));
+    said?.(part).names.some(({ kind }) => kind !== 'return-label') === true || (rules !== undefined && isWrittenAcross(page, part, rules));
   const stacks = byInk ? ruledStacks(page, blobs, isOther).filter(({ box }) => isInRegion(box)) : [];
   const ruled = stacks.map((each): Candidate => ({
     ...each,
@@ -115,6 +116,7 @@ export function judgedOn(
   const beside = { page, blobs: around.blobs, phrases, others: gathered };
   const single = gathered
     .filter(({ edge, box }) => edge !== 'ink' || !holdsSeveral(box, around.frames, codes))
+    .flatMap((each) => parted(each, free, phrases))
     .map((each): Candidate => (isSmallLabel(each, beside) ? { ...each, small: true } : each));
   // A declaration in the midst of a label has a title, too.
   const isTitledOther: IsOther = (part) => said?.({ ...part, height: HEAD * part.height }).names.some(({ heading }) => heading) === true;

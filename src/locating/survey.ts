@@ -6,6 +6,7 @@ import { phrasesOf } from '../reading/word-lines.js';
 import { EDGES, sizeOf, type Judged } from './candidate.js';
 import { isPartOfBill } from './bill-part.js';
 import { choose, type Chosen } from './choose.js';
+import { withoutCoupons } from './coupons.js';
 import { isExplainedBy, isSeveral, mayBeSeveral, unlikeBest, withoutCopies, type Likeliest } from './compared.js';
 import { withDeclarationInside } from './declaration-inside.js';
 import { doubtsOf, leftOver, sureBeside, type Doubt } from './doubts.js';
@@ -96,7 +97,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
   const { page, blobs, phrases, readCodes } = facts;
   const isOwn = ({ kind, heading }: SaidName): boolean => heading && kind !== 'return-label';
   const own =
-    said(phrases).names.find(isOwn) ??
+    said(withoutCoupons(likely, facts)).names.find(isOwn) ??
     (likely.length === 0 ? all.named.find(({ said: { names } }) => names.some(isOwn))?.said.names.find(isOwn) : undefined);
   const weighed = await Promise.all(
     likely.map((each) =>

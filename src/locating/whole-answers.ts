@@ -15,7 +15,7 @@ const LEAST_PART = 0.7;
 /**
  * Ink inside a better answer is a part of it: inside rules from side to side, inside a picture of a label's size, with a matrix code alone beside the bars, and where less white lies between
  * it and the rest than around the whole. Rules inside a frame or a picture are its own. Ink that goes on beyond rules with what says that it is something else,
- * or is written across them, is more than the label; so is what reaches beyond the sides of rules that close it above and below.
+ * or is written across them, is more than the label; so is what reaches beyond the sides of rules that close it above and below, or far beyond those of others.
  * @param isOther whether a part of the page is no label by its words
  * @param cells all ink of each part that lines divide the page into: an answer that is one is whole where it is the likelier
  */
@@ -48,7 +48,7 @@ export function withoutParts(judged: readonly Judged[], isOther: IsOther, cells:
     stacks.some(
       (stack) =>
         contains(whole.box, stack.box, 2) &&
-        ((stack.closed === true && isWiderThan(stack, whole)) ||
+        ((isWiderThan(stack, whole) && (stack.closed === true || (stack.clear ?? 0) > CLEAR)) ||
           addedInLine(stack.box, whole.box).some((strip) => isOther(strip, stack.ruled))),
     );
   return judged.filter((each) =>

@@ -268,7 +268,7 @@ const FIGURES: Readonly<Record<string, Figures>> = {
   'n35-small-scan': { found: 1, held: 1 },
   'n36-last-none': { found: 0 },
   'n37-scribbled': { found: 2, held: 1 },
-  'n38-out-and-back': { found: 0, held: 4, wrong: 2 },
+  'n38-out-and-back': { found: 1, held: 2, wrong: 1 },
   'n39-half-letter-terms': { found: 3 },
   'n41-oficio-deed': { found: 2 },
   'n42-stub-below': { found: 2 },
