@@ -8,7 +8,7 @@ import { hasItems, listsItems } from './item-rows.js';
 import { isLabelSized, isWholeLabel } from './label-sizes.js';
 import type { SaidCandidate } from './page-facts.js';
 import { addressesOn } from './speaks-against.js';
-import { hasMainBars, isLongNumber } from './strength.js';
+import { hasMainBars, isLongNumber, isTrackingLike } from './strength.js';
 
 /** Bars that say a parcel's number are at least this long and high, pt (28 × 9 mm), however finely they are drawn (common practice, no source). */
 const BARS = { long: mmToPt(28), high: mmToPt(9) };
@@ -30,13 +30,15 @@ export function isParcels(label: SaidCandidate, read: readonly Code[] | undefine
       const [high, long] = [Math.min(width, height), Math.max(width, height)];
       return kind === 'linear' && long >= BARS.long && high >= BARS.high;
     }) &&
-    isAddressedNumber(label, read, phrases)
+    (read ?? []).some((code) => LINEAR.includes(code.symbology) && isLongNumber(code)) &&
+    goesFromTo(label, phrases)
   );
 }
 
-/** Whether bars say a number longer than those of orders beside sender and receiver, and nothing else is said. */
+/** Whether bars say a number longer than those of orders, or any that may be a parcel's inside an edge of its own, beside sender and receiver, and nothing else is said. */
 export const isAddressedNumber = (label: SaidCandidate, read: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean =>
-  (read ?? []).some((code) => LINEAR.includes(code.symbology) && isLongNumber(code)) && goesFromTo(label, phrases);
+  (read ?? []).some((code) => LINEAR.includes(code.symbology) && (label.edge === 'ink' ? isLongNumber(code) : isTrackingLike(code))) &&
+  goesFromTo(label, phrases);
 
 /** The same of a matrix code without bars: one of a label's words, and the number that it says is written on it. */
 export function isParcelsMatrix(label: SaidCandidate, read: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {

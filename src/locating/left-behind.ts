@@ -13,12 +13,15 @@ import { isLabelSized, LONG_SIDE, SHORT_SIDE } from './label-sizes.js';
 import { hasItems } from './item-rows.js';
 import type { PageFacts } from './page-facts.js';
 import { isLargeFrame } from './small-labels.js';
+import { addressesOn } from './speaks-against.js';
 import { hasMainBars, isTrackingLike } from './strength.js';
 
 /** Ink mostly in a label is the label's. */
 const MOSTLY = 0.5;
 /** So many different words of a label make writing like one. */
 const LIKE_LABEL = 2;
+/** Sender and receiver. */
+const FROM_TO = 2;
 /** Shorter numbers are on many labels, or stand in a longer one by chance. */
 const LEAST_COMMON = 8;
 
@@ -57,7 +60,10 @@ export async function leftBehind(taken: readonly Box[], { page, blobs, phrases, 
     };
     const isLikeLabel =
       !hasItems(box, phrases) &&
-      (said.labelWords >= LIKE_LABEL || (said.characters < WRITING && hasMainBars(part)) || taken.some((label) => isAlike(label, box)));
+      (said.labelWords >= LIKE_LABEL ||
+        addressesOn(box, phrases) >= FROM_TO ||
+        (said.characters < WRITING && hasMainBars(part)) ||
+        taken.some((label) => isAlike(label, box)));
     if (numbers.some((code) => own.some((other) => isOfOneMake(code, other))))
       doubts.push({ why: `the ${sizeOf(part)} beside the label has a number as a parcel's own`, answers: [part] });
     else if (isLikeLabel && !read.some(isCopy) && (numbers.length > 0 || (codes.length > 0 && read.length === 0)))
@@ -68,7 +74,7 @@ export async function leftBehind(taken: readonly Box[], { page, blobs, phrases, 
 
 const isOtherPaper = ({ names }: Said): boolean => names.some(({ kind }) => kind !== 'return-label');
 
-/** For each code outside the labels the least ink around it that is as large as a label can be, or a frame as large as a small one, none where all of its ink is smaller; and pictures of a label's size. */
+/** For each code outside the labels the least ink or frame around it that is as large as a small label, none where all of its ink is smaller; and pictures of a label's size. */
 function partsBeside(taken: readonly Box[], page: SourcePage, blobs: readonly Box[]): readonly Part[] {
   const isOutside = (box: Box): boolean => taken.every((label) => area(intersection(label, box) ?? NOTHING) < MOSTLY * area(box));
   const codes = codeLikeAreas(page).filter(({ box }) => isOutside(box));
@@ -80,7 +86,7 @@ function partsBeside(taken: readonly Box[], page: SourcePage, blobs: readonly Bo
   const pictured = pictures.map((box): Part => ({ box, codes: codesIn(codes, box), isPicture: true }));
   if (seats.length === 0) return pictured;
   const groups = inkGroups(page, blobs.filter(isOutside))
-    .filter(isLargeEnough)
+    .filter(isLargeFrame)
     .sort((a, b) => area(a) - area(b));
   const frames = framesOf(page).flatMap(({ box }) => (isOutside(box) && isLargeFrame(box) ? [box] : []));
   const around = (seat: Box, boxes: readonly Box[]): Box | undefined => boxes.find((box) => contains(box, seat, 6));

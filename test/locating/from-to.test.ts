@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isParcels, isParcelsMatrix } from '../../src/locating/from-to.js';
+import { isAddressedNumber, isParcels, isParcelsMatrix } from '../../src/locating/from-to.js';
 import type { SaidCandidate } from '../../src/locating/page-facts.js';
 import type { Code } from '../../src/reading/source.js';
 import { phrasesOf } from '../../src/reading/word-lines.js';
@@ -67,6 +67,19 @@ describe('a parcel by all but its words', () => {
     ['a number in a matrix code only', parcels(BOTH, {}, [code('LM35863805470450', 'QR')])],
   ])('and is none with %s', (_, is) => {
     expect(is).toBe(false);
+  });
+});
+
+describe('isAddressedNumber', () => {
+  const is = (number: string, edge: 'ink' | 'frame', words = BOTH): boolean =>
+    isAddressedNumber(label({ edge }), [code(number)], phrasesOf(words));
+
+  it('takes a long number, or a shorter one inside an edge, with both addresses', () => {
+    expect(is('LM35863805470450', 'ink')).toBe(true);
+    expect(is('R827354186', 'frame')).toBe(true);
+    expect(is('R827354186', 'ink')).toBe(false);
+    expect(is('ORD-1234', 'frame')).toBe(false);
+    expect(is('LM35863805470450', 'frame', block(100, TO))).toBe(false);
   });
 });
 

@@ -91,11 +91,13 @@ describe('withoutParts', () => {
     expect(withoutParts([ruled, more])).toContainEqual(more);
   });
 
-  it('leaves away ink that reaches beyond the sides of rules which close a label, over more than a line of white', () => {
+  it('leaves away ink that reaches beyond the sides of rules which close a label, over more than a line of white, or beyond those of others, over far more', () => {
     const wider = judged(inches(1, 1, 6.5, 4.5), 0.85, { edge: 'ink', codes });
     const ruled = (more: Partial<Judged>): Judged => part({ ruled: 'level', closed: true, clear: mmToPt(12), ...more });
     expect(withoutParts([ruled({}), wider])).toEqual([ruled({})]);
     for (const more of [{ closed: false }, { clear: mmToPt(2) }]) expect(withoutParts([ruled(more), wider])).toContainEqual(wider);
+    const far = ruled({ closed: false, clear: mmToPt(20) });
+    expect(withoutParts([far, wider])).toEqual([far]);
     const longer = judged(whole, 0.85, { edge: 'ink', codes });
     expect(withoutParts([ruled({}), longer])).toContainEqual(longer);
   });

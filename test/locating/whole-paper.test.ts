@@ -91,6 +91,26 @@ describe('labels that fill their paper', () => {
     expect(seen.kind === 'labels' ? seen.labels.map(({ edge }) => edge) : []).not.toContain('frame');
   });
 
+  it('A5 without a frame: all ink, where the address stands far above the bars', async () => {
+    const d = new Drawing(A5.width, A5.height);
+    d.block(30, 60, ADDRESS, { size: 16 }, 1.5);
+    d.text(400, 60, 'Home parcel', { size: 14, align: 'right' });
+    d.text(210, 330, '90 - SAM 3', { size: 40, align: 'center' });
+    d.bars(code128('QX2044178833'), 210, 420, 1.5, 100);
+    d.text(210, 560, 'Sample, not valid for carriage', { size: 9, align: 'center' });
+    const seen = await surveyOf(d);
+    expect(seen).toMatchObject({ kind: 'labels', labels: [{ edge: 'ink', fillsPaper: true }], doubts: [] });
+    expect(seen.kind === 'labels' && seen.labels[0]?.box.height).toBeGreaterThan(500);
+  });
+
+  it('A5 with a declaration in the midst of the label: found by its frame', async () => {
+    const d = framed(A5, ADDRESS);
+    d.items.splice(0, d.items.length, ...d.items.filter(({ kind }) => kind !== 'code'));
+    d.bars(code128('QX2044178833'), 210, 240, 1.5, 60).text(40, 330, 'CUSTOMS DECLARATION', { size: 16 });
+    d.block(40, 360, ['Mug, celadon   1   18.00', 'Bowl, tenmoku   1   31.00'], { size: 9 }, 1.5);
+    expect(await surveyOf(d)).toMatchObject({ kind: 'labels', labels: [{ edge: 'frame', fillsPaper: true }] });
+  });
+
   it('a label of an ordinary size on such paper is that label', async () => {
     const page: LayoutPage = { ...A5, regions: [label(tidewick(contentOf(3)), 60, 60)] };
     const document = await openedPages([page]);
