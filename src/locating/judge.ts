@@ -83,7 +83,7 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
 }
 
 /** Labels of one sheet differ in size by no more than this, pt (1 mm). */
-const ONE_SIZE = mmToPt(1);
+export const ONE_SIZE = mmToPt(1);
 
 const EDGE_WORDS = { page: 'page', frame: 'frame', picture: 'picture', ink: 'ink' } as const;
 

@@ -24,6 +24,13 @@ export function isLabelSized({ width, height }: Pick<Box, 'width' | 'height'>): 
   return short >= SHORT_SIDE.least && short <= SHORT_SIDE.most && long >= LONG_SIDE.least && long <= LONG_SIDE.most;
 }
 
+/** Labels of letters and packets are this large at least, pt (common practice, no source). */
+const SMALL = { short: mmToPt(45), long: mmToPt(75) };
+
+/** Whether a box is no smaller than the labels of letters and packets. */
+export const isSmallLabelSized = ({ width, height }: Pick<Box, 'width' | 'height'>): boolean =>
+  Math.min(width, height) >= SMALL.short && Math.max(width, height) >= SMALL.long;
+
 /** Paper that a label fills by itself in many countries: A5 and half a letter page, with what cutting and rounding may add, pt (common practice, no source). */
 const SMALL_PAPER = { short: mmToPt(150), long: mmToPt(218) };
 

@@ -9,10 +9,9 @@ import type { Doubt } from './doubts.js';
 import { codesIn, HAIR } from './gather.js';
 import { inkGroups } from './ink-groups.js';
 import { saidIn, WRITING, type Said } from './kind-of-words.js';
-import { isLabelSized, LONG_SIDE, SHORT_SIDE } from './label-sizes.js';
+import { isLabelSized, isSmallLabelSized, LONG_SIDE, SHORT_SIDE } from './label-sizes.js';
 import { hasItems } from './item-rows.js';
 import type { PageFacts } from './page-facts.js';
-import { isLargeFrame } from './small-labels.js';
 import { addressesOn } from './speaks-against.js';
 import { hasMainBars, isTrackingLike } from './strength.js';
 
@@ -86,9 +85,9 @@ function partsBeside(taken: readonly Box[], page: SourcePage, blobs: readonly Bo
   const pictured = pictures.map((box): Part => ({ box, codes: codesIn(codes, box), isPicture: true }));
   if (seats.length === 0) return pictured;
   const groups = inkGroups(page, blobs.filter(isOutside))
-    .filter(isLargeFrame)
+    .filter(isSmallLabelSized)
     .sort((a, b) => area(a) - area(b));
-  const frames = framesOf(page).flatMap(({ box }) => (isOutside(box) && isLargeFrame(box) ? [box] : []));
+  const frames = framesOf(page).flatMap(({ box }) => (isOutside(box) && isSmallLabelSized(box) ? [box] : []));
   const around = (seat: Box, boxes: readonly Box[]): Box | undefined => boxes.find((box) => contains(box, seat, 6));
   const boxes = new Set(seats.flatMap((seat) => around(seat, groups) ?? around(seat, frames) ?? []));
   const free = [...boxes].filter((box) => !pictures.some((picture) => contains(picture, box, 2)));

@@ -3,7 +3,8 @@ import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
 import { addressBlocks } from './address-block.js';
-import { merge } from './ink-groups.js';
+import { inkBlobs } from './ink-blobs.js';
+import { merge, withoutSpecks } from './ink-groups.js';
 import { isSmallPaper } from './label-sizes.js';
 import { pageDividers } from './page-dividers.js';
 import { folded } from './vocabulary.js';
@@ -47,19 +48,19 @@ interface Speech {
 const spoken = new WeakMap<SourcePage, Speech>();
 const NONE: Speech = { lines: [], blocks: [] };
 
-function speechOf(page: SourcePage, blobs: readonly Box[]): Speech {
+function speechOf(page: SourcePage): Speech {
   let known = spoken.get(page);
-  if (!known) spoken.set(page, (known = find(page, blobs)));
+  if (!known) spoken.set(page, (known = find(page)));
   return known;
 }
 
-function find(page: SourcePage, blobs: readonly Box[]): Speech {
+function find(page: SourcePage): Speech {
   if (isSmallPaper(page)) return NONE;
   const phrases = phrasesOf(page.words());
   const lines = phrases.flatMap(({ text, box }) => (speaksToReader(text) ? [box] : []));
   if (lines.length === 0) return NONE;
   const codes = codeLikeAreas(page).map(({ box }) => box);
-  const blocks = merge(blobs, NEXT_LINE, pageDividers(page)).filter((block) => {
+  const blocks = merge(withoutSpecks(inkBlobs(page.ink())), NEXT_LINE, pageDividers(page)).filter((block) => {
     if (!lines.some((line) => contains(block, line, AROUND)) || codes.some((code) => intersection(code, block))) return false;
     return addressBlocks(phrases.filter(({ box }) => contains(block, box, AROUND))).length === 0;
   });
@@ -71,12 +72,12 @@ function find(page: SourcePage, blobs: readonly Box[]): Speech {
  * never of a label on it. All ink on paper that a label fills by itself.
  */
 export function withoutSpeech(page: SourcePage, blobs: readonly Box[]): readonly Box[] {
-  const { blocks } = speechOf(page, blobs);
+  const { blocks } = speechOf(page);
   return blocks.length === 0 ? blobs : blobs.filter((blob) => !blocks.some((block) => contains(block, blob, 0.5)));
 }
 
 /** Ink without the lines of such blocks, and without those nearer to other ink: a hint to cut says nothing about the white around what is to be cut out. */
 export function withoutHints(page: SourcePage, blobs: readonly Box[]): readonly Box[] {
-  const { lines } = speechOf(page, blobs);
+  const { lines } = speechOf(page);
   return lines.length === 0 ? blobs : blobs.filter((blob) => !lines.some((line) => contains(line, blob, AROUND)));
 }

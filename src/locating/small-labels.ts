@@ -4,16 +4,10 @@ import type { Phrase } from '../reading/word-lines.js';
 import { addressBlocks } from './address-block.js';
 import type { Candidate } from './candidate.js';
 import { distance } from './judge.js';
-import { isKnownSize, isLabelSized } from './label-sizes.js';
+import { isKnownSize, isLabelSized, isSmallLabelSized } from './label-sizes.js';
 import { NEXT_LINE } from './white.js';
 
-/** Labels of letters and packets are this large at least, pt (common practice, no source). */
-const LEAST = { short: mmToPt(45), long: mmToPt(75) };
-/** Whether a frame has room for such a label. */
-export const isLargeFrame = ({ width, height }: Box): boolean =>
-  Math.min(width, height) >= LEAST.short && Math.max(width, height) >= LEAST.long;
-
-/** … and no larger than this across: what is larger and of no known size is a form as likely, pt. */
+/** What is larger across and of no known size is a form as likely, pt. */
 const MOST = mmToPt(75);
 
 /** What is on a page beside a frame. */
@@ -31,7 +25,7 @@ interface Beside {
  */
 export function isSmallLabel({ box, edge, codes }: Candidate, { page, blobs, phrases, others }: Beside): boolean {
   if (edge !== 'frame' || codes.length === 0 || isKnownSize(box) || isKnownSize(page)) return false;
-  if (!isLargeFrame(box) || Math.min(box.width, box.height) > MOST) return false;
+  if (!isSmallLabelSized(box) || Math.min(box.width, box.height) > MOST) return false;
   if (others.some((other) => other.edge !== 'ink' && isLabelSized(other.box) && contains(other.box, box, 2))) return false;
   if (blobs.some((blob) => !contains(box, blob, 2) && !contains(blob, box) && distance(box, blob) < NEXT_LINE)) return false;
   const addresses = addressBlocks(phrases.filter((phrase) => contains(box, phrase.box, 2)));

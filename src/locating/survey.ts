@@ -69,7 +69,7 @@ async function surveyPage(page: SourcePage, media: Media, readCodes: ReadCodes):
 async function surveyWith(page: SourcePage, media: Media, readCodes: ReadCodes, read: ReadPictures): Promise<Survey> {
   const blobs = withoutSpecks(inkBlobs(page.ink()));
   if (blobs.length === 0) return { kind: 'blank' };
-  const phrases = phrasesOf([...page.words(), ...read.words]);
+  const phrases = phrasesOf(read.words.length > 0 ? [...page.words(), ...read.words] : page.words());
   const whole: Box = { x: 0, y: 0, width: page.width, height: page.height };
   const saidOf = (box: Box): Said => saidIn(phrases, box);
   const candidates = judgedOn(page, whole, EDGES, media, withoutSpeech(page, blobs), saidOf).map((each) =>

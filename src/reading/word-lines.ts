@@ -61,8 +61,16 @@ export function gapBefore(word: Word, before: Word, turn: Turn): number {
   return (placeOnLine(word.box, turn).from - placeOnLine(before.box, turn).to) / word.fontSize;
 }
 
-/** The stretches of all lines between column gaps. */
+const known = new WeakMap<readonly Word[], readonly Phrase[]>();
+
+/** The stretches of all lines between column gaps; found once for each array of words. */
 export function phrasesOf(words: readonly Word[]): readonly Phrase[] {
+  let phrases = known.get(words);
+  if (!phrases) known.set(words, (phrases = stretchesOf(words)));
+  return phrases;
+}
+
+function stretchesOf(words: readonly Word[]): readonly Phrase[] {
   return wordLines(words).flatMap(({ words: line, turn }) => {
     const phrases: Word[][] = [];
     line.forEach((word, index) => {

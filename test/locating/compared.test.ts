@@ -2,18 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { isSeveral } from '../../src/locating/compared.js';
 import { phrasesOf } from '../../src/reading/word-lines.js';
 import type { Code } from '../../src/reading/source.js';
-import { inches, judged, nothingSaid, word } from './judged.js';
+import { codeSaying, inches, judged, nothingSaid, word } from './judged.js';
 
 const BOX = inches(1, 1, 4, 8);
-const NOWHERE = { x: 0, y: 0 };
-const code = (text: string): Code => ({
-  symbology: 'Code 128',
-  identifier: ']C0',
-  bytes: Buffer.from(text, 'latin1').toString('hex'),
-  corners: [NOWHERE, NOWHERE, NOWHERE, NOWHERE],
-  box: BOX,
-  turn: 0,
-});
+const code = (text: string): Code => codeSaying(text, BOX);
 const address = (at: number) =>
   ['Ada Invented', `${at + 3} Sample Lane`, 'Larch Halt EX 00187'].map((text, line) =>
     word(text, { x: 80, y: 80 + 80 * at + 12 * line, width: text.length * 5, height: 10 }),

@@ -3,18 +3,10 @@ import { isAddressedNumber, isParcels, isParcelsMatrix } from '../../src/locatin
 import type { SaidCandidate } from '../../src/locating/page-facts.js';
 import type { Code } from '../../src/reading/source.js';
 import { phrasesOf } from '../../src/reading/word-lines.js';
-import { barsAt, inches, judged, matrixAt, nothingSaid, word } from './judged.js';
+import { barsAt, codeSaying, inches, judged, matrixAt, nothingSaid, word } from './judged.js';
 
 const BOX = inches(1, 1, 4, 6);
-const NOWHERE = { x: 0, y: 0 };
-const code = (text: string, symbology: Code['symbology'] = 'Code 128'): Code => ({
-  symbology,
-  identifier: ']C0',
-  bytes: Buffer.from(text, 'latin1').toString('hex'),
-  corners: [NOWHERE, NOWHERE, NOWHERE, NOWHERE],
-  box: BOX,
-  turn: 0,
-});
+const code = (text: string, symbology?: Code['symbology']): Code => codeSaying(text, BOX, symbology);
 /** Lines from this place on the label, in words that nobody knows. */
 const block = (y: number, lines: readonly string[]) =>
   lines.map((text, at) => word(text, { x: 80, y: 72 + y + at * 12, width: text.length * 5, height: 10 }));

@@ -3,7 +3,7 @@ import { inToPt, mmToPt } from '../../src/geometry/length.js';
 import type { Candidate, Judged } from '../../src/locating/candidate.js';
 import type { Said } from '../../src/locating/kind-of-words.js';
 import type { CodeLikeArea } from '../../src/reading/code-like.js';
-import type { Word } from '../../src/reading/source.js';
+import type { Code, Word } from '../../src/reading/source.js';
 
 /** What a region without words says. */
 export const nothingSaid: Said = { names: [], labelWords: 0, characters: 0 };
@@ -32,3 +32,14 @@ export const judged = (box: Box, score: number, more: Partial<Judged> = {}): Jud
 });
 
 export const word = (text: string, box: Box, turn: Word['turn'] = 0): Word => ({ text, box, turn, fontSize: 10 });
+
+const NOWHERE = { x: 0, y: 0 };
+/** A code that says this, read somewhere in a box. */
+export const codeSaying = (text: string, box: Box, symbology: Code['symbology'] = 'Code 128'): Code => ({
+  symbology,
+  identifier: ']C0',
+  bytes: Buffer.from(text, 'latin1').toString('hex'),
+  corners: [NOWHERE, NOWHERE, NOWHERE, NOWHERE],
+  box,
+  turn: 0,
+});

@@ -3,18 +3,10 @@ import { littleOfLabel } from '../../src/locating/little-of-label.js';
 import type { SaidCandidate } from '../../src/locating/page-facts.js';
 import type { Code } from '../../src/reading/source.js';
 import { phrasesOf } from '../../src/reading/word-lines.js';
-import { barsAt, inches, judged, matrixAt, nothingSaid, word } from './judged.js';
+import { barsAt, codeSaying, inches, judged, matrixAt, nothingSaid, word } from './judged.js';
 
 const BOX = inches(1, 1, 4, 6);
-const NOWHERE = { x: 0, y: 0 };
-const code = (text: string): Code => ({
-  symbology: 'Code 128',
-  identifier: ']C0',
-  bytes: Buffer.from(text, 'latin1').toString('hex'),
-  corners: [NOWHERE, NOWHERE, NOWHERE, NOWHERE],
-  box: BOX,
-  turn: 0,
-});
+const code = (text: string): Code => codeSaying(text, BOX);
 const large = barsAt({ x: 100, y: 260, width: 180, height: 60 });
 const small = barsAt({ x: 100, y: 260, width: 90, height: 30 });
 const matrix = matrixAt({ x: 100, y: 260, width: 90, height: 90 });
