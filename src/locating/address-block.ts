@@ -2,6 +2,7 @@ import { placeOnLine, type PlaceOnLine } from '../reading/place-on-line.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { captionIn, isCaptioned } from './address-caption.js';
 import { digitsIn, hasName, isNamedPostcode, isStreet, isStreetAndMore, isTown, isWholeAddress } from './address-lines.js';
+import { withoutSteps } from './list-of-steps.js';
 
 /** Lines of one address begin, end or are centred within this share of their type … */
 const ALIGNED = 0.4;
@@ -26,8 +27,9 @@ interface Line extends PlaceOnLine {
  * caption says whose address follows, names will do.
  */
 export function addressBlocks(phrases: readonly Phrase[]): readonly AddressBlock[] {
+  const written = withoutSteps(phrases);
   return ([0, 90, 180, 270] as const).flatMap((turn) => {
-    const lines = phrases
+    const lines = written
       .filter((phrase) => phrase.turn === turn)
       .map((phrase): Line => ({ phrase, ...placeOnLine(phrase.box, turn) }))
       .sort((a, b) => a.foot - b.foot);

@@ -1,7 +1,11 @@
 import { bottom, contains, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { CodeLikeArea } from '../reading/code-like.js';
+import type { Phrase } from '../reading/word-lines.js';
+import { distance } from './judge.js';
 import { isLabelSized } from './label-sizes.js';
+import { addressesOn, FROM_TO } from './speaks-against.js';
+import { NEXT_LINE } from './white.js';
 
 /** Bars of labels of one sheet are of one size and stand at the same place of each, to this much, pt (3 mm). */
 const SAME = mmToPt(3);
@@ -31,6 +35,24 @@ export function alikePlaces(blobs: readonly Box[], codes: readonly CodeLikeArea[
     if (labels.length >= 2 && labels.length === places.length && labels.length === alike.length && areAlike(labels)) return labels;
   }
   return [];
+}
+
+/** What is on a page around the labels of a sheet. */
+interface Around {
+  readonly frames: readonly Box[];
+  readonly blobs: readonly Box[];
+  readonly codes: readonly CodeLikeArea[];
+  readonly phrases: readonly Phrase[];
+}
+
+/** Whether each place holds a frame with all of its codes and addresses, apart from all else there by more than a line's white: then the frames are the labels, and a line of the page stands beside each. */
+export function haveFrames(places: readonly Box[], { frames, blobs, codes, phrases }: Around): boolean {
+  const isLabelOf = (frame: Box, place: Box): boolean =>
+    contains(place, frame, SLACK) &&
+    codes.every(({ box }) => !contains(place, box, SLACK) || contains(frame, box, SLACK)) &&
+    addressesOn(frame, phrases) >= Math.min(FROM_TO, addressesOn(place, phrases)) &&
+    blobs.every((blob) => !contains(place, blob, 1) || contains(frame, blob, SLACK) || distance(frame, blob) > NEXT_LINE);
+  return places.length > 0 && places.every((place) => frames.some((frame) => isLabelOf(frame, place)));
 }
 
 interface Steps {

@@ -8,12 +8,18 @@ import { HAIR } from './gather.js';
 import { merge } from './ink-groups.js';
 import { pageDividers } from './page-dividers.js';
 import type { Candidate } from './candidate.js';
-import { STEPS, type Said } from './kind-of-words.js';
+import type { Said } from './kind-of-words.js';
 import { fillsMostOf, fillsSize, isLabelSized, isSmallPaper } from './label-sizes.js';
+import { STEPS } from './list-of-steps.js';
+import { addressesOn, FROM_TO } from './speaks-against.js';
+import { phrasesOf } from '../reading/word-lines.js';
 import { CLEAR, NEXT_LINE, WIDER, widestWhite, WITHIN } from './white.js';
 
 /** Ink of one label lies no farther apart, pt (30 mm). */
 const FARTHEST = mmToPt(30);
+
+/** Between the parts of a label with both less white than this is usual, pt (8 mm; common practice, no source). */
+export const PARTED = mmToPt(8);
 
 /** Lines of a list of steps stand no farther apart, pt (8 mm). */
 const LIST_LINE = mmToPt(8);
@@ -101,9 +107,13 @@ export function goesOnWith(
   const inside = blobs.filter((blob) => contains(part, blob, 1));
   /** Where rules show two sides of a label, what stands beyond clearly more white than is anywhere inside it is none of it. */
   const widest = (alongY: boolean): number => Math.max(CLEAR, WIDER * widestWhite(inside, alongY));
+  const isWhole = addressesOn(part, phrasesOf(page.words())) >= FROM_TO;
+  const farthest = (alongY: boolean): number =>
+    ruled ? widest(alongY) : isWhole ? Math.max(PARTED, WIDER * widestWhite(inside, alongY)) : Infinity;
   const isNear = (box: Box, within: number): boolean =>
-    ways.some((alongY) => isInLine(part, box, alongY) && apart(part, box, alongY) <= (ruled ? Math.min(within, widest(alongY)) : within));
-  const near = free.filter((blob) => isNear(blob, reach));
+    ways.some((alongY) => isInLine(part, box, alongY) && apart(part, box, alongY) <= Math.min(within, farthest(alongY)));
+  const filling = isFilled ? [] : ways.flatMap((alongY) => fillingInk(part, free, alongY, isParted));
+  const near = free.filter((blob) => isNear(blob, reach) || filling.includes(blob));
   const banners = free.filter((blob) => ways.some((alongY) => isInLine(part, blob, alongY) && isFromSideToSide(part, blob, alongY)));
   if (near.length + banners.length === 0) return [];
   const blocks = merge(free, NEXT_LINE, dividers);
@@ -138,15 +148,22 @@ function grownAlong(
   let filled: Box | undefined;
   for (const blob of [...beside].sort((a, b) => apart(part, a, alongY) - apart(part, b, alongY))) {
     if (apart(box, blob, alongY) > (filled ? next : FARTHEST)) break;
-    // Nearly a whole label, and the next ink far from it: which of both it is nobody can tell.
-    if (apart(box, blob, alongY) > CLEAR && fillsMostOf(box.width, box.height)) return undefined;
     const grown = union([box, grow(blob, HAIR)]) ?? box;
     if (crosses(grown)) break;
+    // Nearly a whole label, and the next ink far from it: which of both it is nobody can tell.
+    if (apart(box, blob, alongY) > CLEAR && fillsMostOf(box.width, box.height)) return undefined;
     box = grown;
     if (isMet(box.width, box.height)) filled = box;
     else if (filled) return undefined;
   }
   return filled;
+}
+
+/** The ink in line with a part that makes it fill a known size, or nearly so. */
+function fillingInk(part: Box, free: readonly Box[], alongY: boolean, crosses: (box: Box) => boolean): readonly Box[] {
+  const inLine = free.filter((blob) => isInLine(part, blob, alongY)).sort((a, b) => apart(part, a, alongY) - apart(part, b, alongY));
+  const filled = grownAlong(part, inLine, alongY, MOSTLY, crosses);
+  return filled ? inLine.filter((blob) => contains(filled, blob, 1)) : [];
 }
 
 /** Whether a block goes beyond a part's column, or its row, by more than this share of the part. */

@@ -2,6 +2,7 @@ import { contains } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { plainText, textOf } from '../reading/code-text.js';
 import { LINEAR } from '../reading/codes.js';
+import { isNumberLike } from '../reading/number-like.js';
 import type { Code } from '../reading/source.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { hasItems, listsItems } from './item-rows.js';
@@ -53,3 +54,11 @@ const goesFromTo = ({ box, said, declares }: SaidCandidate, phrases: readonly Ph
   said.names.every(({ kind }) => kind === 'return-label') &&
   addressesOn(box, phrases) >= 2 &&
   (declares === true || !(hasItems(box, phrases) || listsItems(box, phrases)));
+
+/** Whether something that stands by itself on a page of another name has all of a label but a long number: leading bars, three of its words, sender and receiver. */
+export const isApartFrom = (label: SaidCandidate, read: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean =>
+  (label.edge !== 'ink' || label.ruled !== undefined) &&
+  label.said.labelWords >= 3 &&
+  hasMainBars(label) &&
+  (read ?? []).some((code) => LINEAR.includes(code.symbology) && isNumberLike(code, { characters: 8, digits: 6 })) &&
+  goesFromTo(label, phrases);

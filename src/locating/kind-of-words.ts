@@ -1,5 +1,6 @@
 import { contains, type Box } from '../geometry/box.js';
 import type { Phrase } from '../reading/word-lines.js';
+import { hasSteps, STEPS } from './list-of-steps.js';
 import { PARTIES_OF_LABELS_ALONE, PARTIES_SHORT } from './party-words.js';
 import { isReturnTitle } from './return-title.js';
 import { folded, KINDS, PHRASES, type Kind } from './vocabulary.js';
@@ -72,15 +73,6 @@ export function said(phrases: readonly Phrase[]): Said {
 const SHORT = new RegExp(`^(${PARTIES_SHORT.join('|')})[.:]`);
 /** A parcel's weight, by itself or with how many of how many it is (common practice, no source). */
 const WEIGHT = /^\d{1,2}[.,]\d{1,3} ?(?:kgs?|lbs?)(?=$|\W+\d)|(?:^|\d\W+)\d{1,2}[.,]\d{1,3} ?(?:kgs?|lbs?)$/;
-
-/** A list of numbered steps has no name of its own: it is called by its numbers. */
-export const STEPS = '1. 2. 3.';
-
-/** Whether three lines or more are numbered one after the other: "1. Print this page". */
-function hasSteps(phrases: readonly Phrase[]): boolean {
-  const numbers = new Set(phrases.flatMap(({ text }) => /^([1-9])[.)] ?\p{L}/u.exec(text)?.[1] ?? []));
-  return ['1', '2', '3'].every((number) => numbers.has(number));
-}
 
 interface Entry {
   readonly kind: Kind;

@@ -12,15 +12,13 @@ import { saidIn, WRITING, type Said } from './kind-of-words.js';
 import { isLabelSized, isSmallLabelSized, LONG_SIDE, SHORT_SIDE } from './label-sizes.js';
 import { hasItems } from './item-rows.js';
 import type { PageFacts } from './page-facts.js';
-import { addressesOn } from './speaks-against.js';
+import { addressesOn, FROM_TO } from './speaks-against.js';
 import { hasMainBars, isTrackingLike } from './strength.js';
 
 /** Ink mostly in a label is the label's. */
 const MOSTLY = 0.5;
 /** So many different words of a label make writing like one. */
 const LIKE_LABEL = 2;
-/** Sender and receiver. */
-const FROM_TO = 2;
 /** Shorter numbers are on many labels, or stand in a longer one by chance. */
 const LEAST_COMMON = 8;
 

@@ -1,11 +1,11 @@
-import { contains, grow, intersection, type Box } from '../geometry/box.js';
+import { contains, grow, intersection, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { Media } from '../geometry/media.js';
 import { codeLikeAreas } from '../reading/code-like.js';
-import { framesOf } from '../reading/frames.js';
+import { framesOf, linesOf } from '../reading/frames.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
-import { alikePlaces } from './alike-places.js';
+import { alikePlaces, haveFrames } from './alike-places.js';
 import type { Candidate, Edge, Judged } from './candidate.js';
 import { choose, LEAST, type Choice } from './choose.js';
 import { alikeCells, inkOfCells } from './cells.js';
@@ -14,12 +14,13 @@ import { closedUnits } from './closed-units.js';
 import { doubtsOf, type Doubt } from './doubts.js';
 import { edgeShows } from './edge-shows.js';
 import { filledOut } from './filled-out.js';
+import { isCellOfLabel, withBothAddresses } from './from-and-to.js';
 import { codesIn, gatherCandidates, HAIR, IN_REGION } from './gather.js';
 import { inkBlobs } from './ink-blobs.js';
 import { withoutSpecks } from './ink-groups.js';
 import { judge } from './judge.js';
 import { saidIn, type Said } from './kind-of-words.js';
-import { isLabelSized } from './label-sizes.js';
+import { isLabelSized, isSmallPaper } from './label-sizes.js';
 import { pageDividers } from './page-dividers.js';
 import { parted } from './parted.js';
 import { withoutHints, withoutSpeech } from './page-speech.js';
@@ -88,7 +89,10 @@ export function judgedOn(
   }));
   /** Without the lines that divide the page. */
   const free = dividers.length === 0 ? blobs : blobs.filter((blob) => !dividers.some((line) => contains(line, blob, 1)));
-  const alike = byInk ? alikePlaces(free, codes).filter(isInRegion) : [];
+  const phrases = phrasesOf(page.words());
+  const frames = framesOf(page).map(({ box }) => box);
+  const places = byInk ? alikePlaces(free, codes).filter(isInRegion) : [];
+  const alike = haveFrames(places, { frames, blobs: free, codes, phrases }) ? [] : places;
   const sheet = alike.map((place): Candidate => ({
     box: clip(grow(place, HAIR), page),
     edge: 'ink',
@@ -101,7 +105,9 @@ export function judgedOn(
     return own.length > 0 && isInRegion(cell) && !isOther(cell) ? [{ box: clip(grow(cell, HAIR), page), edge: 'ink', codes: own }] : [];
   });
   const found = gatherCandidates(page, region, edges, media, blobs).map((each) => filled(withoutStub(each, page, dividers, blobs)));
-  const gathered = withSheet([...found, ...ruled, ...parts], sheet);
+  const filling = byInk ? cells.filter((cell) => isInRegion(cell) && !isOther(cell) && isCellOfLabel(cell, found, codes, phrases)) : [];
+  const whole = filling.map((cell): Candidate => ({ box: clip(grow(cell, HAIR), page), edge: 'ink', codes: codesIn(codes, cell) }));
+  const gathered = withSheet([...found, ...ruled, ...parts, ...whole], sheet);
   const owners = gathered.filter(({ edge, box, codes: own }) => isOwning(edge) && own.length > 0 && isLabelSized(box));
   const around = {
     blobs: withoutHints(page, free),
@@ -109,26 +115,21 @@ export function judgedOn(
     words: page.words(),
     owners: owners.map(({ box }) => box),
     inks: gathered.filter(({ edge, box, codes: own }) => edge === 'ink' && own.length > 0 && isLabelSized(box)).map(({ box }) => box),
-    frames: framesOf(page).map(({ box }) => box),
+    frames,
     paper: page,
   };
-  const phrases = phrasesOf(page.words());
-  const beside = { page, blobs: around.blobs, phrases, others: gathered };
+  const beside = { page, blobs: around.blobs, phrases, lines: linesOf(page), others: gathered };
   const single = gathered
-    .filter(({ edge, box }) => edge !== 'ink' || !holdsSeveral(box, around.frames, codes))
+    .filter(({ edge, box }) => edge !== 'ink' || !holdsSeveral(box, frames, codes))
     .flatMap((each) => parted(each, free, phrases))
     .map((each): Candidate => (isSmallLabel(each, beside) ? { ...each, small: true } : each));
   // A declaration in the midst of a label has a title, too.
   const isTitledOther: IsOther = (part) => said?.({ ...part, height: HEAD * part.height }).names.some(({ heading }) => heading) === true;
   const hasAddress = (part: Box): boolean => addressesOn(part, phrases) > 0;
-  const judged = withoutWholePictures(
-    withoutAround(
-      single.flatMap((candidate) => judge(candidate, around) ?? []),
-      isTitledOther,
-      hasAddress,
-    ),
-    page,
-  );
+  const likely = single.flatMap((candidate) => judge(candidate, around) ?? []);
+  const paper = isSmallPaper(page) && dividers.length === 0 ? union(free) : undefined;
+  const addressed = said ? withBothAddresses(likely, { phrases, wholes: [...cells, ...(paper ? [paper] : [])], isOther }) : likely;
+  const judged = withoutWholePictures(withoutAround(addressed, isTitledOther, hasAddress), page);
   const pages = judged.filter((each) => each.edge === 'page');
   if (pages.length > 0) return [...pages, ...judged.filter(({ alike }) => alike !== undefined)];
   const answers = withShownEdges(withoutParts(judged, isOther, cells), withoutHints(page, blobs), units, (box) => edgeShows(page, box));

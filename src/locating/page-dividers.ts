@@ -8,6 +8,7 @@ import type { SourcePage } from '../reading/source.js';
 import { inkBlobs } from './ink-blobs.js';
 import { isSmallPaper } from './label-sizes.js';
 import { runningLines } from './running-lines.js';
+import { titleDividers } from './title-dividers.js';
 
 /** A page with a side shorter than this (pt) is a label's own paper. */
 const LARGER = mmToPt(140);
@@ -65,7 +66,11 @@ function findDividers(page: SourcePage): readonly Box[] {
   const pale = (isLabelPaper ? [] : paleLines(page.ink())).filter(
     (line) => isWhole(line) && !seen.some(({ box, level }) => level === line.level && near(box, line.box, ON_LINE)),
   );
-  return [...[...whole, ...stepped, ...dashed, ...pale].map(({ box, level }) => withSigns(box, level, page)), ...runningLines(page)];
+  return [
+    ...[...whole, ...stepped, ...dashed, ...pale].map(({ box, level }) => withSigns(box, level, page)),
+    ...runningLines(page),
+    ...(isLabelPaper || isSmallPaper(page) ? [] : titleDividers(page)),
+  ];
 }
 
 /**

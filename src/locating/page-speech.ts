@@ -1,4 +1,5 @@
-import { contains, intersection, type Box } from '../geometry/box.js';
+import { bottom, contains, intersection, type Box } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
@@ -6,12 +7,14 @@ import { addressBlocks } from './address-block.js';
 import { inkBlobs } from './ink-blobs.js';
 import { merge, withoutSpecks } from './ink-groups.js';
 import { isSmallPaper } from './label-sizes.js';
+import { hasSteps } from './list-of-steps.js';
 import { pageDividers } from './page-dividers.js';
 import { folded } from './vocabulary.js';
+import { pageTitles } from './page-titles.js';
 import { NEXT_LINE } from './white.js';
 
 /** `Your label` at the head of a line, by a word that is nobody's name: a label doesn't speak to its sender. All but English, German and French are from memory, as below. */
-const YOUR = /^(?:here is |das ist |hier ist |voici )?(?:your|ihre?|deine?|votre|jouw|twoj[ae]?|tvuj)\b/;
+const YOUR = /^(?:[^\d:]{2,30} [-–—|:] )?(?:here is |das ist |hier ist |voici )?(?:your|ihre?|deine?|votre|jouw|twoj[ae]?|tvuj)\b/;
 /** The same by words that may be names where a capital follows. */
 const YOUR_OR_NAME = /^(?:vos|ton|tu|su|uw|je|(?:il )?tuo|(?:la )?tua|din|ditt?|vase?|(?:o )?seu|(?:a )?sua)(?= )/;
 /** What a page calls what is on it. */
@@ -38,6 +41,9 @@ export function speaksToReader(text: string): boolean {
   return said !== undefined && /^\p{Ll}/u.test(text.trim().split(/\s+/)[said.split(' ').length] ?? '');
 }
 
+/** The steps of a list stand no farther apart, pt (8 mm at most); where a label is as near, they stand closer. */
+const LIST_LINES = [mmToPt(8), mmToPt(5), NEXT_LINE];
+
 /** What a page says to its reader, pt. */
 interface Speech {
   /** Each line of it. */
@@ -54,17 +60,33 @@ function speechOf(page: SourcePage): Speech {
   return known;
 }
 
+/** Whether a block of larger type stands above a hint, begins or is centred with it, and nothing is nearer to it. */
+function isTitleOf(block: Box, hint: Box, all: readonly Box[]): boolean {
+  const isAligned = Math.abs(block.x - hint.x) <= AROUND || Math.abs(block.x + block.width / 2 - hint.x - hint.width / 2) <= AROUND;
+  const gap = hint.y - bottom(block);
+  return isAligned && gap >= 0 && gap <= TITLE.off && block.height <= TITLE.high && block.y === Math.min(...all.map(({ y }) => y));
+}
+/** A title stands no farther above its first line, and is no higher, pt (8 mm and 10 mm; common practice, no source). */
+const TITLE = { off: mmToPt(8), high: mmToPt(10) };
+
 function find(page: SourcePage): Speech {
   if (isSmallPaper(page)) return NONE;
   const phrases = phrasesOf(page.words());
   const lines = phrases.flatMap(({ text, box }) => (speaksToReader(text) ? [box] : []));
-  if (lines.length === 0) return NONE;
+  const hasList = hasSteps(phrases);
   const codes = codeLikeAreas(page).map(({ box }) => box);
-  const blocks = merge(withoutSpecks(inkBlobs(page.ink())), NEXT_LINE, pageDividers(page)).filter((block) => {
-    if (!lines.some((line) => contains(block, line, AROUND)) || codes.some((code) => intersection(code, block))) return false;
+  const isSpeech = (block: Box): boolean => {
+    if (codes.some((code) => intersection(code, block))) return false;
     return addressBlocks(phrases.filter(({ box }) => contains(block, box, AROUND))).length === 0;
-  });
-  return { lines, blocks };
+  };
+  const blobs = withoutSpecks(inkBlobs(page.ink()));
+  const dividers = pageDividers(page);
+  const alone = merge(blobs, NEXT_LINE, dividers).filter(isSpeech);
+  const said = alone.filter((block) => lines.some((line) => contains(block, line, AROUND)));
+  const titles = alone.filter((block) => said.some((hint) => hint !== block && isTitleOf(block, hint, alone)));
+  const isList = (block: Box): boolean => hasSteps(phrases.filter(({ box }) => contains(block, box, AROUND)));
+  const lists = hasList ? LIST_LINES.flatMap((gap) => merge(blobs, gap, dividers).filter((block) => isList(block) && isSpeech(block))) : [];
+  return { lines, blocks: [...said, ...titles, ...pageTitles(merge(blobs, NEXT_LINE, dividers), phrases, isSpeech), ...lists] };
 }
 
 /**

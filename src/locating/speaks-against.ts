@@ -71,6 +71,9 @@ export function speaksAgainst(
   return hasMore ? undefined : `an address stands on the ${sizeOf(label)}, but nothing else of a label`;
 }
 
+/** A label has so many, its sender's and its receiver's. */
+export const FROM_TO = 2;
+
 /** How many addresses stand in a box. */
 export const addressesOn = (box: Box, phrases: readonly Phrase[]): number =>
   addressBlocks(phrases.filter((phrase) => contains(box, phrase.box, 2))).length;

@@ -10,7 +10,7 @@ import { withoutCoupons } from './coupons.js';
 import { isExplainedBy, isSeveral, mayBeSeveral, unlikeBest, withoutCopies, type Likeliest } from './compared.js';
 import { withDeclarationInside } from './declaration-inside.js';
 import { doubtsOf, leftOver, sureBeside, type Doubt } from './doubts.js';
-import { isParcels } from './from-to.js';
+import { isApartFrom, isParcels } from './from-to.js';
 import { inkBlobs } from './ink-blobs.js';
 import { withoutSpecks } from './ink-groups.js';
 import { judgedOn } from './locate.js';
@@ -107,7 +107,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
   const isEnough = ({ strength, label, codes }: Likeliest): boolean =>
     isLikeLabel(label, codes, facts) &&
     !(own && label.edge === 'ink' && label.declares !== true && hasItems(label.box, phrases)) &&
-    strength + (strength === LABEL && isParcels(label, codes, phrases) ? 1 : 0) >=
+    strength + (strength === LABEL && (isParcels(label, codes, phrases) || isApartFrom(label, codes, phrases)) ? 1 : 0) >=
       (own || label.fillsPaper || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
   const sure = withoutCopies(weighed.filter(isEnough));
   const weak = weighed.filter(

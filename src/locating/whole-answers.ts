@@ -1,7 +1,7 @@
 import { area, bottom, contains, intersection, right, type Box } from '../geometry/box.js';
 import type { Candidate, Judged } from './candidate.js';
 import { LEAST } from './choose.js';
-import { isWholeLabel } from './label-sizes.js';
+import { fillsMostOf, fillsSize, isWholeLabel } from './label-sizes.js';
 import { CLEAR, NEXT_LINE, WIDER, WITHIN } from './white.js';
 
 /** Whether a part of a page says that it is something else than a label, or is written across the rules of one. */
@@ -40,7 +40,7 @@ export function withoutParts(judged: readonly Judged[], isOther: IsOther, cells:
         whole !== part &&
         contains(whole.box, part.box, 2) &&
         whole.codes.length >= part.codes.length &&
-        whole.score > part.score &&
+        (whole.score > part.score ? !part.ruled : isNearlyFull(whole.box) && !isNearlyFull(part.box)) &&
         addedInLine(part.box, whole.box).length > 0,
     );
   const isPartOfStack = (part: Judged): boolean => stacks.some((whole) => goesOnInLine(part, whole, isOther));
@@ -53,7 +53,7 @@ export function withoutParts(judged: readonly Judged[], isOther: IsOther, cells:
     );
   return judged.filter((each) =>
     each.ruled
-      ? stacks.includes(each) && !isPartOfStack(each)
+      ? stacks.includes(each) && !isPartOfStack(each) && !isPartOfCell(each)
       : each.edge !== 'ink' ||
         !(
           isBesideBars(each) ||
@@ -64,6 +64,8 @@ export function withoutParts(judged: readonly Judged[], isOther: IsOther, cells:
         ),
   );
 }
+
+const isNearlyFull = ({ width, height }: Box): boolean => fillsSize(width, height) || fillsMostOf(width, height);
 
 /** Whether an answer has matrix codes alone. */
 const isBarless = ({ codes }: Judged): boolean => codes.every(({ kind }) => kind === 'matrix');

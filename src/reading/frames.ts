@@ -32,16 +32,28 @@ export function framesOf(page: SourcePage): readonly Frame[] {
 
 const lineCache = new WeakMap<SourcePage, readonly RuledLine[]>();
 
-/** Ruled lines of a page; the bars of codes are none. */
+/** Ruled lines of a page; the bars of codes are none, nor is type so small that its letters run together as dashes do. */
 export function linesOf(page: SourcePage): readonly RuledLine[] {
   let lines = lineCache.get(page);
   if (!lines) {
     const codes = codeLikeAreas(page);
-    lines = ruledLines(page.ink()).filter((line) => !codes.some((code) => contains(code.box, line.box, 6)));
+    lines = ruledLines(page.ink()).filter((line) => !codes.some((code) => contains(code.box, line.box, 6)) && !isType(line, page));
     lineCache.set(page, lines);
   }
   return lines;
 }
+
+/** Whether a dashed line is drawn by the words of the text layer for most of its length. */
+function isType({ box, level, dashed }: RuledLine, page: SourcePage): boolean {
+  if (!dashed) return false;
+  const spans = page.words().flatMap(({ text, box: word }): [number, number][] => {
+    const both = /[\p{L}\p{N}]/u.test(text) ? intersection(word, box) : undefined;
+    return both ? [level ? [both.x, right(both)] : [both.y, bottom(both)]] : [];
+  });
+  return covered(spans) >= TYPE * (level ? box.width : box.height);
+}
+/** Share of it; blanks are between words. */
+const TYPE = 0.6;
 
 /**
  * Groups lines that meet, and keeps the groups whose outer four sides are ruled, or filled: a banner's edge closes a frame, too. Besides,

@@ -61,6 +61,10 @@ export function gapBefore(word: Word, before: Word, turn: Turn): number {
   return (placeOnLine(word.box, turn).from - placeOnLine(before.box, turn).to) / word.fontSize;
 }
 
+/** A word set with blanks between its letters, "R E T U R N", as it is meant. */
+const closedUp = (text: string): string => (LETTERSPACED.test(text) ? text.replaceAll(' ', '') : text);
+const LETTERSPACED = /^\p{L}(?: \p{L}){3,}$/u;
+
 const known = new WeakMap<readonly Word[], readonly Phrase[]>();
 
 /** The stretches of all lines between column gaps; found once for each array of words. */
@@ -82,7 +86,7 @@ function stretchesOf(words: readonly Word[]): readonly Phrase[] {
     return phrases.map((each): Phrase => {
       const [first] = each;
       return {
-        text: each.map(({ text }) => text).join(' '),
+        text: closedUp(each.map(({ text }) => text).join(' ')),
         box: union(each.map(({ box }) => box)) ?? (first as Word).box,
         turn,
         fontSize: Math.max(...each.map(({ fontSize }) => fontSize)),

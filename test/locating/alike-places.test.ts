@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { bottom, type Box } from '../../src/geometry/box.js';
-import { alikePlaces } from '../../src/locating/alike-places.js';
+import { alikePlaces, haveFrames } from '../../src/locating/alike-places.js';
 import { judgedOn } from '../../src/locating/locate.js';
 import { inkBlobs } from '../../src/locating/ink-blobs.js';
 import { EDGES } from '../../src/locating/candidate.js';
@@ -108,5 +108,25 @@ describe('survey', () => {
       kind: 'doubtful',
       why: expect.stringMatching(/^more than one answer: page 4\.00×6\.00 in or ink/) as string,
     });
+  });
+});
+
+describe('haveFrames', () => {
+  const place = at(60, 60, 280, 230);
+  const frame = at(60, 60, 280, 196);
+  const bars = barsAt(at(100, 120, 180, 43));
+  const line = at(60, 276, 170, 10);
+  const has = (blobs: readonly Box[], frames: readonly Box[] = [frame], codes = [bars]): boolean =>
+    haveFrames([place], { frames, blobs, codes, phrases: [] });
+
+  it('are the labels where a line of the page stands below each', () => {
+    expect(has([frame, line])).toBe(true);
+  });
+
+  it('are none where what is beside them is as near as lines are, or has a code, or one has none', () => {
+    expect(has([frame, { ...line, y: 260 }])).toBe(false);
+    expect(has([frame, line], [frame], [bars, barsAt(at(70, 265, 100, 20))])).toBe(false);
+    expect(has([frame, line], [])).toBe(false);
+    expect(haveFrames([], { frames: [frame], blobs: [], codes: [bars], phrases: [] })).toBe(false);
   });
 });

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { contains, type Box } from '../../src/geometry/box.js';
+import { inkBlobs } from '../../src/locating/ink-blobs.js';
 import { filledOut, goesOnWith } from '../../src/locating/filled-out.js';
-import { STEPS, type Said } from '../../src/locating/kind-of-words.js';
+import { type Said } from '../../src/locating/kind-of-words.js';
+import { STEPS } from '../../src/locating/list-of-steps.js';
 import { drawnPage } from '../reading/drawn-page.js';
 import { Drawing } from '../samples/drawing.js';
 import { blankPages } from '../steps/on-sample.js';
@@ -83,6 +85,30 @@ describe('goesOnWith', () => {
       goesOnWith({ box: part, ruled: how }, { page, blobs: [part, ...lines], said: () => nothing }, []).length;
     expect(ruled('level')).toBe(0);
     expect(ruled('upright')).toBe(3);
+  });
+
+  it('is not so for what stands clear of sender, receiver and the widest white between them', async () => {
+    const goesOnBelow = async (gap: number, to: readonly string[]): Promise<boolean> => {
+      const d = new Drawing(612, 792);
+      d.block(80, 90, ['Thistle & Tin', '3 Example Street', 'Sampleton EX 00730'], { size: 10 });
+      d.block(80, 150, to, { size: 10 });
+      d.rect(75, 210, 240, 150).text(80, 360 + gap, 'Order summary', { size: 10 });
+      const drawn = await drawnPage(d);
+      const blobs = inkBlobs(drawn.ink());
+      return goesOnWith({ box: { x: 74, y: 78, width: 242, height: 283 } }, { page: drawn, blobs, said: () => nothing }, []).length > 0;
+    };
+    const to = ['Ada Invented', '14 Sample Lane', 'Larch Halt EX 00187'];
+    expect(await goesOnBelow(60, to)).toBe(false);
+    expect(await goesOnBelow(25, to)).toBe(true);
+    expect(await goesOnBelow(60, ['Ada Invented'])).toBe(true);
+  });
+
+  it('is so for what makes it fill a size, however clear of its rules', () => {
+    const of = inches(1, 1, 3.8, 4.9);
+    const ruled = (foot: Box): number =>
+      goesOnWith({ box: of, ruled: 'level' }, { page, blobs: [of, foot], said: () => nothing }, []).length;
+    expect(ruled(inches(1, 6.55, 2, 0.1))).toBe(1);
+    expect(ruled(inches(1, 6.95, 2, 0.1))).toBe(0);
   });
 
   it('is not so for what says what it is, and for what stands behind that', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isAddressedNumber, isParcels, isParcelsMatrix } from '../../src/locating/from-to.js';
+import { isAddressedNumber, isApartFrom, isParcels, isParcelsMatrix } from '../../src/locating/from-to.js';
 import type { SaidCandidate } from '../../src/locating/page-facts.js';
 import type { Code } from '../../src/reading/source.js';
 import { phrasesOf } from '../../src/reading/word-lines.js';
@@ -91,6 +91,29 @@ describe('a matrix code without bars', () => {
     ['no number in type', isMatrix(BOTH)],
     ["none of a label's words", isMatrix([...BOTH, ...number], { said: { ...nothingSaid, characters: 150 } })],
   ])('and is none with %s', (_, is) => {
+    expect(is).toBe(false);
+  });
+});
+
+describe('what stands apart on a page of another name', () => {
+  const LARGE = barsAt({ x: 90, y: 300, width: 180, height: 50 });
+  const SHORT = [code('EX4492148', 'Code 39')];
+  const worded = { names: [], labelWords: 3, characters: 150 };
+  const apart = (more: Partial<SaidCandidate> = {}, words = BOTH, codes = SHORT): boolean =>
+    isApartFrom(label({ codes: [LARGE], said: worded, ...more }), codes, phrasesOf(words));
+
+  it('is a label with leading bars, its words and both addresses, however short its number', () => {
+    expect(apart()).toBe(true);
+    expect(apart({ edge: 'ink', ruled: 'level' })).toBe(true);
+  });
+
+  it.each([
+    ['its edge is nothing but ink', apart({ edge: 'ink' })],
+    ['it has fewer words', apart({ said: { ...worded, labelWords: 2 } })],
+    ['its bars are small', apart({ codes: [bars] })],
+    ['it has one address', apart({}, block(10, FROM))],
+    ['it says an order’s number', apart({}, BOTH, [code('EX44', 'Code 39')])],
+  ])('is none where %s', (_, is) => {
     expect(is).toBe(false);
   });
 });

@@ -20,6 +20,7 @@ describe('speaksToReader', () => {
     'Recorte la etiqueta',
     'Pliez ici',
     'Wytnij etykietę',
+    'Thistle & Tin - your shipping label',
   ])('hears it in "%s"', (text) => {
     expect(speaksToReader(text)).toBe(true);
   });
@@ -70,6 +71,24 @@ describe('withoutSpeech', () => {
       await top(page(612, 792, ['Your sender', 'Ada Invented', '14 Sample Lane', 'Larch Halt EX 00187'], 15), withoutSpeech),
     ).toBeLessThan(30);
     expect(await top(page(420, 595, ['Your label'], 15), withoutSpeech)).toBeLessThan(60);
+  });
+
+  it('leaves out a list of steps with its title, but for one close to a code', async () => {
+    const listed = async (y: number) => {
+      const d = new Drawing(612, 792).bars(code128('SAMPLE-000001'), 100, 60, 1.06, 60);
+      d.text(60, y, 'Then', { size: 12 });
+      d.block(60, y + 20, ['1. Print this page at 100 %.', '2. Fold the sheet.', '3. Tape it to the box.'], { size: 9 });
+      const seen = await drawnPage(d);
+      return Math.max(...withoutSpeech(seen, inkBlobs(seen.ink())).map(bottom));
+    };
+    expect(await listed(200)).toBeLessThan(125);
+    expect(await listed(60)).toBeGreaterThan(95);
+  });
+
+  it('leaves out the title over a hint', async () => {
+    const d = new Drawing(612, 792).text(60, 40, 'Parcel tracked', { size: 14 }).text(60, 60, 'Cut along the line', { size: 9 });
+    const seen = await drawnPage(d.frame(200, 120, 280, 180, 1.5));
+    expect(Math.min(...withoutSpeech(seen, inkBlobs(seen.ink())).map(({ y }) => y))).toBeGreaterThan(110);
   });
 
   it('keeps the label', async () => {

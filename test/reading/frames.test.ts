@@ -133,3 +133,14 @@ describe('on a page', () => {
     expect(framesOf(page)).toBe(framesOf(page));
   });
 });
+
+describe('linesOf', () => {
+  it('are no lines of small type, whose letters run together as dashes do, but dashes that words stand in', async () => {
+    const small = 'I certify that the particulars given are correct and that this item holds nothing that is not allowed';
+    const type = await drawnPage(new Drawing(420, 595).text(20, 300, small, { size: 5 }));
+    expect(ruledLines(type.ink()).some(({ dashed }) => dashed)).toBe(true);
+    expect(linesOf(type)).toEqual([]);
+    const cut = await drawnPage(new Drawing(420, 595).line(20, 300, 400, 300, 1, 4).text(180, 296, 'cut here', { size: 6 }));
+    expect(linesOf(cut).some(({ dashed }) => dashed)).toBe(true);
+  });
+});

@@ -71,6 +71,12 @@ describe('phrasesOf', () => {
     expect(phrasesOf([word('No', 10, 20, 8), word('17', 20, 10, 18)])).toMatchObject([{ text: 'No 17', fontSize: 18 }]);
   });
 
+  it('closes up a word that is set with blanks between its letters', () => {
+    const letters = (text: string) => text.split('').map((letter, at) => word(letter, 10 + at * 12, 10));
+    expect(phrasesOf(letters('RETURN')).map(({ text }) => text)).toEqual(['RETURN']);
+    expect(phrasesOf(letters('A1B2')).map(({ text }) => text)).toEqual(['A 1 B 2']);
+  });
+
   it('has every word once, whatever the order', () => {
     const many = Array.from({ length: 60 }, (_, index) => word(`w${index}`, 10 + (index % 6) * 45, 10 + Math.floor(index / 6) * 14));
     const all = (words: readonly Word[]): string[] => phrasesOf(words).flatMap(({ text }) => text.split(' '));
