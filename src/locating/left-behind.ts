@@ -4,6 +4,7 @@ import { denseAreas } from '../reading/dense-areas.js';
 import { plainText, textOf } from '../reading/code-text.js';
 import { framesOf } from '../reading/frames.js';
 import type { Code, SourcePage } from '../reading/source.js';
+import type { Phrase } from '../reading/word-lines.js';
 import { sizeOf, type Judged } from './candidate.js';
 import type { Doubt } from './doubts.js';
 import { codesIn, HAIR } from './gather.js';
@@ -63,11 +64,19 @@ export async function leftBehind(taken: readonly Box[], { page, blobs, phrases, 
         taken.some((label) => isAlike(label, box)));
     if (numbers.some((code) => own.some((other) => isOfOneMake(code, other))))
       doubts.push({ why: `the ${sizeOf(part)} beside the label has a number as a parcel's own`, answers: [part] });
-    else if (isLikeLabel && !read.some(isCopy) && (numbers.length > 0 || (codes.length > 0 && read.length === 0)))
+    else if (
+      isLikeLabel &&
+      !read.some(isCopy) &&
+      (numbers.length > 0 || isAddressed(part, phrases) || (codes.length > 0 && read.length === 0))
+    )
       doubts.push({ why: `the ${sizeOf(part)} beside the label is like a label, too, but where it ends is not clear`, answers: [part] });
   }
   return doubts;
 }
+
+/** Whether sender, receiver and bars stand on it: then its number may be short. */
+const isAddressed = ({ box, codes }: Pick<Judged, 'box' | 'codes'>, phrases: readonly Phrase[]): boolean =>
+  codes.some(({ kind }) => kind === 'linear') && addressesOn(box, phrases) >= FROM_TO;
 
 const isOtherPaper = ({ names }: Said): boolean => names.some(({ kind }) => kind !== 'return-label');
 

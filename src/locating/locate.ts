@@ -78,8 +78,10 @@ export function judgedOn(
     const box = full && isInRegion(full) ? full : clear;
     return { ...candidate, box, codes: codesIn(codes, box) };
   };
+  // On a label's own paper a declaration is the label's, too.
+  const isOwnName = (kind: string): boolean => kind === 'return-label' || (kind === 'customs-form' && isLabelSized(page));
   const isOther: IsOther = (part, rules) =>
-    said?.(part).names.some(({ kind }) => kind !== 'return-label') === true || (rules !== undefined && isWrittenAcross(page, part, rules));
+    said?.(part).names.some(({ kind }) => !isOwnName(kind)) === true || (rules !== undefined && isWrittenAcross(page, part, rules));
   const stacks = byInk ? ruledStacks(page, blobs, isOther).filter(({ box }) => isInRegion(box)) : [];
   const ruled = stacks.map((each): Candidate => ({
     ...each,

@@ -1,4 +1,6 @@
-import { contains, type Box } from '../geometry/box.js';
+import { bottom, contains, grow, type Box } from '../geometry/box.js';
+import { mmToPt } from '../geometry/length.js';
+import { codeLikeAreas } from '../reading/code-like.js';
 import { LINEAR } from '../reading/codes.js';
 import { sizeOf, type Judged } from './candidate.js';
 import { WRITING, type SaidName } from './kind-of-words.js';
@@ -7,6 +9,7 @@ import { repeatedNumber } from './larger-copy.js';
 import { hasItems } from './item-rows.js';
 import type { PageFacts, ReadCodes, SaidCandidate } from './page-facts.js';
 import { addressesOn } from './speaks-against.js';
+import { folded } from './vocabulary.js';
 import { ALL_OF_A_LABEL, hasMainBars, isLongNumber, isTrackingLike, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
 
 /** Every candidate of a page: those that call themselves something else than a label, and the others, good or bad. */
@@ -35,12 +38,25 @@ export async function namedPage(name: SaidName, { named, others }: All, facts: P
     others.find(has(ALL_OF_A_LABEL)) ??
     (name.kind === 'customs-form' ? undefined : await passedOver(others.filter(has(LABEL)), readCodes));
   if (strong) return doubtful(`the page calls itself "${name.words}", but the ${sizeOf(strong)} is like a label`, [strong]);
+  if (name.kind === 'customs-form' && (await hasNumberAbove(name, facts))) return { kind: 'unnamed', codes: true };
   const bars = isPrinted ? undefined : await repeatedNumber(page, readCodes);
   if (!bars) return name.kind === 'instructions' && (await hasParcel(facts)) ? { kind: 'unnamed', codes: true } : { kind: 'named', name };
   const around = [...others, ...named].find(({ box }) => contains(box, bars, 2));
   if (!around) return { kind: 'unnamed', codes: true };
   return doubtful(`the page calls itself "${name.words}", but a number stands on it twice, as on a label and its receipt`, [around]);
 }
+
+/** Whether bars above the title of a form say a parcel's number: a form has its title first, and what stands above may be a label smaller than most. */
+async function hasNumberAbove({ words }: SaidName, { page, phrases, readCodes }: PageFacts): Promise<boolean> {
+  const titles = phrases.filter(({ text, turn }) => turn === 0 && folded(text).includes(words));
+  const top = Math.min(...titles.map(({ box }) => box.y));
+  if (!Number.isFinite(top)) return false;
+  const bars = codeLikeAreas(page).filter(({ kind, box }) => kind === 'linear' && bottom(box) <= top);
+  const read = await Promise.all(bars.map(({ box }) => readCodes(grow(box, AROUND))));
+  return read.flat().some(isLongNumber);
+}
+/** Bars are known to 2 mm and need white around to be read, pt. */
+const AROUND = mmToPt(5);
 
 /** An address and bars that say a parcel's number: instructions that begin with them may have a label smaller than most, for somebody to look at. */
 async function hasParcel({ page, phrases, readCodes }: PageFacts): Promise<boolean> {

@@ -1,37 +1,66 @@
-import { bottom, centre, contains, right, type Box } from '../geometry/box.js';
+import { bottom, centre, contains, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { Phrase } from '../reading/word-lines.js';
+import { folded } from './vocabulary.js';
 
-/** A title is no higher, pt (8 mm), … */
-const HIGH = mmToPt(8);
+/** A title with the line below it is no higher, pt (16 mm), … */
+const HIGH = mmToPt(16);
 /** … has so much white below it from side to side of the page, pt (5 mm), … */
 const BAND = mmToPt(5);
 /** … and what begins within this below it (pt, 40 mm) is set by other edges than it, to this much, pt; all common practice, no source. */
 const BELOW = mmToPt(40);
 const ALIGNED = 4;
-/** A title and a line below it. */
-const MOST = 3;
+/** The title, and what is said about the page. */
+const MOST = 2;
 /** Ink reaches this far (pt) beyond the box of its words, and the other way round. */
 const AROUND = 3;
 
 /**
- * The lines at the head of a page that nothing below them is set with: its title, and what is said about the page. Pt; from the top.
+ * The lines at the head of a page, one below the other, that nothing below them is set with, or that say what is on it: its title, and what is said about the page. Pt; from the top.
  * @param blocks of ink, each apart from the others by more than a line's white
  * @param isWriting whether a block has neither a code nor an address
  */
 export function pageTitles(blocks: readonly Box[], phrases: readonly Phrase[], isWriting: (block: Box) => boolean): readonly Box[] {
-  const sorted = [...blocks].sort((a, b) => a.y - b.y);
+  let left = [...blocks].sort((a, b) => a.y - b.y);
   const titles: Box[] = [];
-  for (const [at, block] of sorted.slice(0, MOST).entries()) {
-    const others = sorted.slice(at + 1);
-    const isAlone = others.length > 0 && others.every(({ y }) => y - bottom(block) >= BAND);
-    const isWritten = phrases.some(({ box }) => contains(block, box, AROUND));
-    const near = others.filter(({ y, height }) => y - bottom(block) <= BELOW && height > 1);
-    if (!isAlone || !isWritten || block.height > HIGH || !isWriting(block) || near.some((other) => isAligned(block, other))) break;
-    titles.push(block);
+  for (let part = 0; part < MOST; part++) {
+    const head = headOf(left);
+    const whole = union(head);
+    left = left.slice(head.length);
+    if (!whole || left.length === 0 || whole.height > HIGH || !head.every((block) => isWritten(block, phrases) && isWriting(block))) break;
+    if (head.some((a) => head.some((b) => a !== b && bottom(a) > b.y && bottom(b) > a.y))) break;
+    const near = left.filter(({ y, height }) => y - bottom(whole) <= BELOW && height > 1);
+    const all = union(near);
+    const isSet = near.some((other) => head.some((block) => isAligned(block, other))) || (all !== undefined && isAligned(whole, all));
+    if (isSet && !head.some((block) => namesPage(block, phrases))) break;
+    titles.push(...head);
   }
   return titles;
 }
 
+/** The blocks from the top of the page to the first white across it. */
+function headOf(sorted: readonly Box[]): readonly Box[] {
+  let end = sorted[0] ? bottom(sorted[0]) : 0;
+  const next = sorted.findIndex((block) => {
+    const isBeyond = block.y - end >= BAND;
+    end = Math.max(end, bottom(block));
+    return isBeyond;
+  });
+  return next < 0 ? sorted : sorted.slice(0, next);
+}
+
+const isWritten = (block: Box, phrases: readonly Phrase[]): boolean => phrases.some(({ box }) => contains(block, box, AROUND));
+
 const isAligned = (a: Box, b: Box): boolean =>
   Math.abs(a.x - b.x) <= ALIGNED || Math.abs(right(a) - right(b)) <= ALIGNED || Math.abs(centre(a).x - centre(b).x) <= ALIGNED;
+
+/** Whether a block says what is on the page, "Thistle & Tin label", or which order it is for; a label calls itself one only as a return label. */
+const namesPage = (block: Box, phrases: readonly Phrase[]): boolean =>
+  phrases.some(({ text, box }) => {
+    const line = folded(text);
+    return contains(block, box, AROUND) && (ORDER.test(line) || (LABEL.test(line) && !RETURN.test(line) && /\s/.test(line)));
+  });
+/** All but English, German and French from memory. */
+const LABEL = /\blabels?\b|etikett|etiquet|etiket|etichett|etykiet|stitek|cimke/;
+const RETURN = /return|retour|retur|rucksend|devoluc|reso\b|zwrot|vrat|visszak|palaut/;
+const ORDER = /^(?:order|commande|bestellung|auftrag|pedido|ordine|bestelling|zamowienie|ordre|objednavka|encomenda|tilaus)\b.*\d/;

@@ -56,14 +56,16 @@ const TO = ['Ada Invented', '14 Sample Lane', 'Larch Halt', 'EX1 2AB'];
 
 describe('left behind beside a label', () => {
   it('ink as large as a small label, with sender, receiver and a number', async () => {
-    const beside = (lines: readonly string[]): Drawing => {
+    const beside = (lines: readonly string[], number = 'PM082816677980'): Drawing => {
       const d = page({ height: 1 });
       d.block(380, 60, lines, { size: 8 }, 1.3);
-      d.bars(code128('PM082816677980'), 500, 140, 0.8, 30).text(380, 175, 'SAMPLE, NOT VALID FOR CARRIAGE', { size: 6 });
+      d.bars(code128(number), 500, 140, 0.8, 30).text(380, 175, 'SAMPLE, NOT VALID FOR CARRIAGE', { size: 6 });
       return d;
     };
     expect((await besideLabel(beside([FROM, ...TO]))).doubts).toHaveLength(1);
+    expect((await besideLabel(beside([FROM, ...TO], 'HZW33011'))).doubts).toHaveLength(1);
     expect((await besideLabel(beside(TO))).doubts).toEqual([]);
+    expect((await besideLabel(beside(TO, 'HZW33011'))).doubts).toEqual([]);
   });
 
   it('a picture as large as the label is read, for its code may be too coarse to be seen', async () => {

@@ -60,6 +60,18 @@ describe('a page that calls itself something else than a label', () => {
     expect(await steps('XX9059961705749', false)).toMatchObject({ kind: 'named' });
   });
 
+  it('is looked at where a parcel’s number stands above the title of a customs form, which begins with it', async () => {
+    const form = async (y: number, number = 'XX9059961705749'): Promise<Survey> => {
+      const d = new Drawing(612, 792).text(60, 300, 'Customs declaration', { size: 18, bold: true });
+      d.block(60, 330, ['Contents, Wool hat', 'Value, 18.00', 'I certify that this is a sample'], { size: 10 }, 1.5);
+      const page = await drawnPage(d.bars(code128(number), 150, y, 0.9, 34));
+      return survey(page, mediaNamed('4x6in'), (box) => page.codes(box, 203 / 72));
+    };
+    expect(await form(110)).toEqual({ kind: 'unnamed', codes: true });
+    expect(await form(110, '17-2081-44')).toMatchObject({ kind: 'named' });
+    expect(await form(450)).toMatchObject({ kind: 'named' });
+  });
+
   it("is looked at where a frame of a label's size without words has large bars, as pictures of labels do", async () => {
     const wordless = async (bars: boolean): Promise<Survey> => {
       const d = new Drawing(612, 792).frame(60, 100, 288, 432, 1.2).rect(80, 120, 120, 60);

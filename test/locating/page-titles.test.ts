@@ -24,11 +24,29 @@ describe('pageTitles', () => {
     ['is set with the label, from the left', [{ ...TITLE, x: 116 }, LABEL]],
     ['… or in its middle', [{ ...TITLE, x: 204 }, LABEL]],
     ['stands close to it', [{ ...TITLE, y: 50 }, LABEL]],
-    ['is more than a line', [{ ...TITLE, y: 10, height: 40 }, LABEL]],
+    ['is more than two lines', [{ ...TITLE, y: 10, height: 46 }, LABEL]],
     ['has something beside it', [TITLE, { x: 400, y: 30, width: 40, height: 10 }, LABEL]],
     ['is all there is', [TITLE]],
   ])('is none where it %s', (_, blocks) => {
     expect(titles(blocks)).toEqual([]);
+  });
+
+  it('says what is on the page, however it is set: its label, its order', () => {
+    const set = { ...TITLE, x: LABEL.x };
+    const named = (text: string) => pageTitles([set, LABEL], phrasesOf([{ ...word(text, set), fontSize: 12 }]), () => true).length;
+    for (const text of ['Thistle & Tin label', 'Etikett zu Auftrag 7', 'Order 10-4471, paid']) expect(named(text), text).toBe(1);
+    for (const text of ['Thistle & Tin', 'Return label', 'Label', 'Order lines']) expect(named(text), text).toBe(0);
+  });
+
+  it('is a title with what is said below it', () => {
+    const [title, order] = [
+      { ...TITLE, x: LABEL.x },
+      { ...TITLE, x: LABEL.x, y: 46, height: 8 },
+    ];
+    const head = (text: string) =>
+      pageTitles([title, order, { ...LABEL, y: 80 }], phrasesOf([word('Consignment note', title), word(text, order)]), () => true).length;
+    expect(head('Order 22-4410')).toBe(2);
+    expect(head('Express')).toBe(0);
   });
 
   it('is none without words, or with a code or an address', () => {

@@ -26,6 +26,21 @@ describe('titleDividers', () => {
     expect(await linesOver('Packing slip', { beside: 'a line' })).toHaveLength(1);
   });
 
+  it('lie over the title of a table or a paragraph wider than labels are across, too, however close below a line', async () => {
+    const over = async (rows: number, width: number, size = 12): Promise<number> => {
+      const d = new Drawing(612, 792);
+      d.block(60, 60, Array<string>(12).fill('and some lines of type that are all of one size'), { size: 9 });
+      d.text(60, 202, 'Order lines', { size });
+      for (let row = 0; row < rows; row++)
+        d.text(60, 220 + row * 14, 'PF-210', { size: 9 }).text(60 + width, 220 + row * 14, '6.00', { size: 9 });
+      return titleDividers(await drawnPage(d)).length;
+    };
+    expect(await over(2, 420)).toBe(1);
+    expect(await over(1, 420)).toBe(0);
+    expect(await over(2, 200)).toBe(0);
+    expect(await over(2, 420, 9)).toBe(0);
+  });
+
   it.each([
     ['a label may hold it', 'Customs declaration', {}],
     ['it is another title', 'Thank you', {}],
