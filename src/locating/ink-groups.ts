@@ -3,6 +3,7 @@ import { mmToPt } from '../geometry/length.js';
 import type { SourcePage } from '../reading/source.js';
 import { LONG_SIDE, SHORT_SIDE } from './label-sizes.js';
 import { pageDividers } from './page-dividers.js';
+import { withoutSpecks } from './specks.js';
 
 /** White gaps across which ink belongs together, one after the other, pt. */
 const GAPS = [2, 3, 4, 5, 6.5, 8, 10, 13, 16, 20].map(mmToPt);
@@ -34,26 +35,6 @@ const covers = (line: Box, blob: Box): boolean =>
 
 const isPageBorder = (blob: Box, page: SourcePage): boolean =>
   Math.min(page.width, page.height) >= mmToPt(140) && blob.width > 0.85 * page.width && blob.height > 0.85 * page.height;
-
-/**
- * A grain of a scan, pt (0.5 mm), and how far (5 mm) it is from all ink that is none, or (2 mm) from any ink at all: the dots of type and of dotted lines are
- * nearer.
- */
-const SPECK = { side: mmToPt(0.5), lone: mmToPt(5), alone: mmToPt(2) };
-const isGrain = ({ width, height }: Box): boolean => Math.max(width, height) <= SPECK.side;
-
-/** Ink without the grains of a scan. */
-export function withoutSpecks(blobs: readonly Box[]): readonly Box[] {
-  const grains = blobs.filter(isGrain);
-  const specks = new Set(
-    grains.filter(
-      (grain) =>
-        !blobs.some((other) => !isGrain(other) && near(other, grain, SPECK.lone)) ||
-        !blobs.some((other) => other !== grain && near(other, grain, SPECK.alone)),
-    ),
-  );
-  return specks.size === 0 ? blobs : blobs.filter((blob) => !specks.has(blob));
-}
 
 /** A grid of rules between the places of a sheet, a frame around all of them: what is around it in no group can be a label with it. */
 const isLargerThanLabels = ({ width, height }: Box): boolean =>

@@ -17,7 +17,7 @@ import { filledOut } from './filled-out.js';
 import { isCellOfLabel, withBothAddresses } from './from-and-to.js';
 import { codesIn, gatherCandidates, HAIR, IN_REGION } from './gather.js';
 import { inkBlobs } from './ink-blobs.js';
-import { withoutSpecks } from './ink-groups.js';
+import { withoutSpecks } from './specks.js';
 import { judge } from './judge.js';
 import { saidIn, type Said } from './kind-of-words.js';
 import { isLabelSized, isSmallPaper } from './label-sizes.js';

@@ -5,7 +5,8 @@ import type { SourcePage } from '../reading/source.js';
 import { phrasesOf } from '../reading/word-lines.js';
 import { addressBlocks } from './address-block.js';
 import { inkBlobs } from './ink-blobs.js';
-import { merge, withoutSpecks } from './ink-groups.js';
+import { merge } from './ink-groups.js';
+import { withoutSpecks } from './specks.js';
 import { isSmallPaper } from './label-sizes.js';
 import { hasSteps } from './list-of-steps.js';
 import { pageDividers } from './page-dividers.js';
@@ -81,12 +82,13 @@ function find(page: SourcePage): Speech {
   };
   const blobs = withoutSpecks(inkBlobs(page.ink()));
   const dividers = pageDividers(page);
-  const alone = merge(blobs, NEXT_LINE, dividers).filter(isSpeech);
+  const all = merge(blobs, NEXT_LINE, dividers);
+  const alone = all.filter(isSpeech);
   const said = alone.filter((block) => lines.some((line) => contains(block, line, AROUND)));
   const titles = alone.filter((block) => said.some((hint) => hint !== block && isTitleOf(block, hint, alone)));
   const isList = (block: Box): boolean => hasSteps(phrases.filter(({ box }) => contains(block, box, AROUND)));
   const lists = hasList ? LIST_LINES.flatMap((gap) => merge(blobs, gap, dividers).filter((block) => isList(block) && isSpeech(block))) : [];
-  return { lines, blocks: [...said, ...titles, ...pageTitles(merge(blobs, NEXT_LINE, dividers), phrases, isSpeech), ...lists] };
+  return { lines, blocks: [...said, ...titles, ...pageTitles(all, phrases, isSpeech), ...lists] };
 }
 
 /**

@@ -26,7 +26,7 @@ interface Beside {
 /**
  * Whether a frame or ink smaller than other labels is one of a letter or a packet: a code in it, sender and receiver, one of them on lines of their own, and white all around, on paper that is no
  * label's itself and in nothing else with an edge. Ink as large is often a part of a label: the white around it is clearly wider than any in it, no ink as large as a label
- * goes on from it with no code more, and no frame is in it.
+ * goes on from it with more addresses, and no frame is in it.
  */
 export function isSmallLabel({ box, edge, codes }: Candidate, { page, blobs, phrases, lines, others }: Beside): boolean {
   if ((edge !== 'frame' && edge !== 'ink') || codes.length === 0 || isKnownSize(box) || isKnownSize(page)) return false;

@@ -12,7 +12,7 @@ import { withDeclarationInside } from './declaration-inside.js';
 import { doubtsOf, leftOver, sureBeside, type Doubt } from './doubts.js';
 import { isApartFrom, isParcels } from './from-to.js';
 import { inkBlobs } from './ink-blobs.js';
-import { withoutSpecks } from './ink-groups.js';
+import { withoutSpecks } from './specks.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, WRITING, type Said, type SaidName } from './kind-of-words.js';
 import { leftBehind } from './left-behind.js';

@@ -3,7 +3,7 @@ import { mmToPt } from '../geometry/length.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf, type Phrase } from '../reading/word-lines.js';
 import { inkBlobs } from './ink-blobs.js';
-import { withoutSpecks } from './ink-groups.js';
+import { withoutSpecks } from './specks.js';
 import { said, usualSize } from './kind-of-words.js';
 import { SHORT_SIDE } from './label-sizes.js';
 import type { Kind } from './vocabulary.js';
