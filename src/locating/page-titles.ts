@@ -49,7 +49,11 @@ function headOf(sorted: readonly Box[]): readonly Box[] {
   return next < 0 ? sorted : sorted.slice(0, next);
 }
 
-const isWritten = (block: Box, phrases: readonly Phrase[]): boolean => phrases.some(({ box }) => contains(block, box, AROUND));
+/** Whether a block is nothing but type: a banner with a name in it is a label's. */
+function isWritten(block: Box, phrases: readonly Phrase[]): boolean {
+  const words = union(phrases.flatMap(({ box }) => (contains(block, box, AROUND) ? [box] : [])));
+  return words !== undefined && contains(words, block, AROUND);
+}
 
 const isAligned = (a: Box, b: Box): boolean =>
   Math.abs(a.x - b.x) <= ALIGNED || Math.abs(right(a) - right(b)) <= ALIGNED || Math.abs(centre(a).x - centre(b).x) <= ALIGNED;

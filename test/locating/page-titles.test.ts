@@ -49,6 +49,11 @@ describe('pageTitles', () => {
     expect(head('Express')).toBe(0);
   });
 
+  it('is no banner with a name in it', () => {
+    const banner = { ...TITLE, x: 20, y: 20, width: 400, height: 38 };
+    expect(titles([{ ...LABEL, y: 90 }, banner])).toEqual([]);
+  });
+
   it('is none without words, or with a code or an address', () => {
     expect(pageTitles([TITLE, LABEL], [], () => true)).toEqual([]);
     expect(titles([TITLE, LABEL], () => false)).toEqual([]);
