@@ -30,6 +30,8 @@ export interface Surroundings {
   readonly inks?: readonly Box[];
   /** Frames of any size: what stands in one a little way off is not of a label that has its own edges. */
   readonly frames?: readonly Box[];
+  /** Whether the page speaks to its reader: that is none of the blobs. */
+  readonly speaks?: boolean;
   /** The page's own size, where a label may fill it. */
   readonly paper?: Pick<Box, 'width' | 'height'>;
 }
@@ -73,7 +75,7 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
     0.25 * Math.min(1, strays.length);
   const evidence = [
     `${EDGE_WORDS[edge]} ${formatSize(box.width, box.height)} around ${codes.length} code${codes.length === 1 ? '' : 's'}`,
-    edge === 'page' ? 'the page has the size of the media' : clearWords(clear),
+    edge === 'page' ? 'the page has the size of the media' : clearWords(clear, around.speaks === true),
     ...(candidate.ruled ? ['rules from side to side'] : []),
     ...(candidate.alike ? [`one of ${candidate.alike.toFixed(0)} places alike, and nothing else on the page`] : []),
     ...(filling ? [`it fills ${halving ? 'half of its page' : 'its page'}, as labels on A5 do`] : []),
@@ -116,8 +118,8 @@ function sideOf(box: Box, blob: Box): Side {
   return gaps.reduce((widest, each) => (each[0] > widest[0] ? each : widest))[1];
 }
 
-function clearWords(clear: Clear | undefined): string {
-  if (!clear) return 'nothing else on the page';
+function clearWords(clear: Clear | undefined, speaks: boolean): string {
+  if (!clear) return speaks ? 'nothing else on the page but what it says to its reader' : 'nothing else on the page';
   if (clear.space < 0) return 'other ink crosses its edge';
   return `clear space of ${ptToMm(clear.space).toFixed(0)} mm to what is ${clear.side}`;
 }

@@ -23,7 +23,7 @@ import { saidIn, type Said } from './kind-of-words.js';
 import { isLabelSized, isSmallPaper } from './label-sizes.js';
 import { pageDividers } from './page-dividers.js';
 import { parted } from './parted.js';
-import { withoutHints, withoutSpeech } from './page-speech.js';
+import { speaks, withoutHints, withoutSpeech } from './page-speech.js';
 import { withPaleEdges } from './pale-edges.js';
 import { ruledStacks } from './ruled-stacks.js';
 import { holdsSeveral } from './several-frames.js';
@@ -118,6 +118,7 @@ export function judgedOn(
     owners: owners.map(({ box }) => box),
     inks: gathered.filter(({ edge, box, codes: own }) => edge === 'ink' && own.length > 0 && isLabelSized(box)).map(({ box }) => box),
     frames,
+    speaks: speaks(page),
     paper: page,
   };
   const beside = { page, blobs: around.blobs, phrases, lines: linesOf(page), others: gathered };

@@ -105,3 +105,6 @@ export function withoutHints(page: SourcePage, blobs: readonly Box[]): readonly 
   const { lines } = speechOf(page);
   return lines.length === 0 ? blobs : blobs.filter((blob) => !lines.some((line) => contains(line, blob, AROUND)));
 }
+
+/** Whether a page has such blocks. */
+export const speaks = (page: SourcePage): boolean => speechOf(page).blocks.length > 0;
