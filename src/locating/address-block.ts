@@ -1,3 +1,4 @@
+import { contains, type Box } from '../geometry/box.js';
 import { placeOnLine, type PlaceOnLine } from '../reading/place-on-line.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { captionIn, isCaptioned } from './address-caption.js';
@@ -43,27 +44,37 @@ export function addressBlocks(phrases: readonly Phrase[]): readonly AddressBlock
     const found = blocks.flatMap((block) => {
       const [first] = block;
       const caption = first && captions.find((each) => !block.includes(each) && isCaptionOf(each, first));
-      return addressesIn([...(caption ? [caption] : []), ...block].map(({ phrase }) => phrase));
+      return partedIn([...(caption ? [caption] : []), ...block].map(({ phrase }) => phrase));
     });
     const single = lines.filter(({ phrase }) => !found.some((block) => block.lines.includes(phrase)) && isInOneLine(phrase.text));
     return [...found, ...single.map(({ phrase }) => ({ lines: [phrase] }))];
   });
 }
 
+/** A label has so many, its sender's and its receiver's. */
+export const FROM_TO = 2;
+
+/** The addresses that stand in a box (pt). */
+export const addressesIn = (box: Box, phrases: readonly Phrase[]): readonly AddressBlock[] =>
+  addressBlocks(phrases.filter((phrase) => contains(box, phrase.box, 2)));
+
+/** How many addresses stand in a box. */
+export const addressesOn = (box: Box, phrases: readonly Phrase[]): number => addressesIn(box, phrases).length;
+
 /**
  * Sender and receiver may stand below each other with no more than a line's gap between them: a block ends where it and what follows are an address each, and before and after a sender in
  * one line.
  */
-function addressesIn(lines: readonly Phrase[]): readonly AddressBlock[] {
+function partedIn(lines: readonly Phrase[]): readonly AddressBlock[] {
   const single = lines.findIndex(({ text }) => isInOneLine(text));
   const line = lines[single];
   const parts = [lines.slice(0, Math.max(0, single)), lines.slice(single + 1)];
-  if (line && parts.some((part) => isAddress({ lines: part }))) return [{ lines: [line] }, ...parts.flatMap((part) => addressesIn(part))];
+  if (line && parts.some((part) => isAddress({ lines: part }))) return [{ lines: [line] }, ...parts.flatMap((part) => partedIn(part))];
   const end = lines.findIndex((line, at) => {
     const [above, below] = [{ lines: lines.slice(0, at) }, { lines: lines.slice(at) }];
     return isAddress(above) && isAddress(below) && (hasShape(above) || captionIn(line.text) !== undefined);
   });
-  if (end > 0) return [{ lines: lines.slice(0, end) }, ...addressesIn(lines.slice(end))];
+  if (end > 0) return [{ lines: lines.slice(0, end) }, ...partedIn(lines.slice(end))];
   return isAddress({ lines }) ? [{ lines }] : [];
 }
 

@@ -4,7 +4,7 @@ import type { CodeLikeArea } from '../reading/code-like.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { distance } from './judge.js';
 import { isLabelSized } from './label-sizes.js';
-import { addressesOn, FROM_TO } from './speaks-against.js';
+import { addressesOn, FROM_TO } from './address-block.js';
 import { NEXT_LINE } from './white.js';
 
 /** Bars of labels of one sheet are of one size and stand at the same place of each, to this much, pt (3 mm). */

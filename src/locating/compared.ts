@@ -7,7 +7,7 @@ import type { Weighed } from './doubts.js';
 import { isAddressedNumber } from './from-to.js';
 import { isLargerThanMost } from './label-sizes.js';
 import type { SaidCandidate } from './page-facts.js';
-import { addressesOn } from './speaks-against.js';
+import { addressesOn } from './address-block.js';
 import { isLongNumber, isTrackingLike } from './strength.js';
 
 type Likely = Chosen<SaidCandidate>;

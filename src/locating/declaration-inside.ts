@@ -4,7 +4,7 @@ import type { Phrase } from '../reading/word-lines.js';
 import { addressBlocks } from './address-block.js';
 import { itemRows } from './item-rows.js';
 import { said } from './kind-of-words.js';
-import { fillsMostOf, fillsSize } from './label-sizes.js';
+import { fillsMostOf } from './label-sizes.js';
 import type { SaidCandidate } from './page-facts.js';
 import { hasMainBars } from './strength.js';
 import { folded, PHRASES } from './vocabulary.js';
@@ -41,7 +41,7 @@ export function withDeclarationInside(candidate: SaidCandidate, phrases: readonl
   if (
     says.names[0]?.kind !== 'customs-form' ||
     !hasMainBars(candidate) ||
-    (edge === 'ink' && !ruled && !fillsSize(box.width, box.height) && !fillsMostOf(box.width, box.height))
+    (edge === 'ink' && !ruled && !fillsMostOf(box.width, box.height))
   )
     return candidate;
   const crosses = ({ box: at }: Phrase): boolean => place(at).from < start && place(at).to > start;

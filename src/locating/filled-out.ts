@@ -10,19 +10,13 @@ import { pageDividers } from './page-dividers.js';
 import type { Candidate } from './candidate.js';
 import type { Said } from './kind-of-words.js';
 import { fillsMostOf, fillsSize, isLabelSized, isSmallPaper } from './label-sizes.js';
-import { STEPS } from './list-of-steps.js';
-import { addressesOn, FROM_TO } from './speaks-against.js';
+import { LIST_LINE, STEPS } from './list-of-steps.js';
+import { addressesOn, FROM_TO } from './address-block.js';
 import { phrasesOf } from '../reading/word-lines.js';
-import { CLEAR, NEXT_LINE, WIDER, widestWhite, WITHIN } from './white.js';
+import { CLEAR, NEXT_LINE, PARTED, WIDER, widestWhite, WITHIN } from './white.js';
 
 /** Ink of one label lies no farther apart, pt (30 mm). */
 const FARTHEST = mmToPt(30);
-
-/** Between the parts of a label with both less white than this is usual, pt (8 mm; common practice, no source). */
-export const PARTED = mmToPt(8);
-
-/** Lines of a list of steps stand no farther apart, pt (8 mm). */
-const LIST_LINE = mmToPt(8);
 
 /** A rule along a side ends where the side does, to this much, pt. */
 const ENDS = 2.5;
@@ -93,7 +87,7 @@ export function goesOnWith(
   { page, blobs, said }: Omit<Beside, 'units'>,
   others: readonly Box[],
 ): readonly Box[] {
-  const isFilled = fillsSize(part.width, part.height) || fillsMostOf(part.width, part.height);
+  const isFilled = fillsMostOf(part.width, part.height);
   const reach = isFilled ? NEXT_LINE : FARTHEST;
   const dividers = pageDividers(page);
   const isParted = (blob: Box): boolean =>
@@ -105,11 +99,9 @@ export function goesOnWith(
   if ([true, false].every((alongY) => isAlongSide(part, linesOf(page), alongY))) return [];
   const free = freeInk(part, blobs, [...closedUnits(page, blobs), ...others], dividers).filter((blob) => !isFoldMark(blob, page));
   const inside = blobs.filter((blob) => contains(part, blob, 1));
-  /** Where rules show two sides of a label, what stands beyond clearly more white than is anywhere inside it is none of it. */
-  const widest = (alongY: boolean): number => Math.max(CLEAR, WIDER * widestWhite(inside, alongY));
-  const isWhole = addressesOn(part, phrasesOf(page.words())) >= FROM_TO;
-  const farthest = (alongY: boolean): number =>
-    ruled ? widest(alongY) : isWhole ? Math.max(PARTED, WIDER * widestWhite(inside, alongY)) : Infinity;
+  /** Where rules show two sides of a label, or it has sender and receiver, what stands beyond clearly more white than is anywhere inside it is none of it. */
+  const parted = ruled ? CLEAR : addressesOn(part, phrasesOf(page.words())) >= FROM_TO ? PARTED : Infinity;
+  const farthest = (alongY: boolean): number => Math.max(parted, WIDER * widestWhite(inside, alongY));
   const isNear = (box: Box, within: number): boolean =>
     ways.some((alongY) => isInLine(part, box, alongY) && apart(part, box, alongY) <= Math.min(within, farthest(alongY)));
   const filling = isFilled ? [] : ways.flatMap((alongY) => fillingInk(part, free, alongY, isParted));
@@ -161,7 +153,7 @@ function grownAlong(
 
 /** The ink in line with a part that makes it fill a known size, or nearly so. */
 function fillingInk(part: Box, free: readonly Box[], alongY: boolean, crosses: (box: Box) => boolean): readonly Box[] {
-  const inLine = free.filter((blob) => isInLine(part, blob, alongY)).sort((a, b) => apart(part, a, alongY) - apart(part, b, alongY));
+  const inLine = free.filter((blob) => isInLine(part, blob, alongY));
   const filled = grownAlong(part, inLine, alongY, MOSTLY, crosses);
   return filled ? inLine.filter((blob) => contains(filled, blob, 1)) : [];
 }

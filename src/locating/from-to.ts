@@ -8,7 +8,7 @@ import type { Phrase } from '../reading/word-lines.js';
 import { hasItems, listsItems } from './item-rows.js';
 import { isLabelSized, isWholeLabel } from './label-sizes.js';
 import type { SaidCandidate } from './page-facts.js';
-import { addressesOn } from './speaks-against.js';
+import { addressesOn, FROM_TO } from './address-block.js';
 import { hasMainBars, isLongNumber, isTrackingLike } from './strength.js';
 
 /** Bars that say a parcel's number are at least this long and high, pt (28 × 9 mm), however finely they are drawn (common practice, no source). */
@@ -52,7 +52,7 @@ export function isParcelsMatrix(label: SaidCandidate, read: readonly Code[] | un
 /** Whether it has a sender and a receiver, no name of something else, and no items but those of its declaration. */
 const goesFromTo = ({ box, said, declares }: SaidCandidate, phrases: readonly Phrase[]): boolean =>
   said.names.every(({ kind }) => kind === 'return-label') &&
-  addressesOn(box, phrases) >= 2 &&
+  addressesOn(box, phrases) >= FROM_TO &&
   (declares === true || !(hasItems(box, phrases) || listsItems(box, phrases)));
 
 /** Whether something that stands by itself on a page of another name has all of a label but a long number: leading bars, three of its words, sender and receiver. */

@@ -73,11 +73,12 @@ export function judge(candidate: Candidate, around: Surroundings): Judged | unde
     WEIGHT.edge * (edge === 'ink' ? (candidate.ruled || candidate.alike ? SHOWN : LOOSE) : 1) +
     WEIGHT.direction * direction -
     0.25 * Math.min(1, strays.length);
+  const nothing = around.speaks ? 'nothing else on the page but what it says to its reader' : 'nothing else on the page';
   const evidence = [
     `${EDGE_WORDS[edge]} ${formatSize(box.width, box.height)} around ${codes.length} code${codes.length === 1 ? '' : 's'}`,
-    edge === 'page' ? 'the page has the size of the media' : clearWords(clear, around.speaks === true),
+    edge === 'page' ? 'the page has the size of the media' : clearWords(clear, nothing),
     ...(candidate.ruled ? ['rules from side to side'] : []),
-    ...(candidate.alike ? [`one of ${candidate.alike.toFixed(0)} places alike, and nothing else on the page`] : []),
+    ...(candidate.alike ? [`one of ${candidate.alike.toFixed(0)} places alike, and ${nothing}`] : []),
     ...(filling ? [`it fills ${halving ? 'half of its page' : 'its page'}, as labels on A5 do`] : []),
     ...(strays.length > 0 ? ['a code just outside it'] : []),
   ];
@@ -118,8 +119,8 @@ function sideOf(box: Box, blob: Box): Side {
   return gaps.reduce((widest, each) => (each[0] > widest[0] ? each : widest))[1];
 }
 
-function clearWords(clear: Clear | undefined, speaks: boolean): string {
-  if (!clear) return speaks ? 'nothing else on the page but what it says to its reader' : 'nothing else on the page';
+function clearWords(clear: Clear | undefined, nothing: string): string {
+  if (!clear) return nothing;
   if (clear.space < 0) return 'other ink crosses its edge';
   return `clear space of ${ptToMm(clear.space).toFixed(0)} mm to what is ${clear.side}`;
 }

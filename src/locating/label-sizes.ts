@@ -73,7 +73,7 @@ export function fillsSize(width: number, height: number): boolean {
   return SIZES.some((size) => fills(short, size.short) && fills(long, size.long));
 }
 
-/** Ink of a label drawn a little smaller than its known size: both sides are this share of it or more. */
+/** Ink that fills a known size, or that of a label drawn a little smaller: both sides are this share of it or more. */
 export const fillsMostOf = (width: number, height: number): boolean =>
   SIZES.some(
     ({ short, long }) =>
@@ -132,7 +132,7 @@ export function nearestSizeOfInk(width: number, height: number): SizeMatch {
 /** Whether an answer is a whole label by its size: its edge, or its ink, is that of a known one, perhaps a little smaller or fitted to other paper. */
 export function isWholeLabel({ edge, box }: Pick<Candidate, 'edge' | 'box'>): boolean {
   const { width, height } = box;
-  return edge === 'ink' ? fillsSize(width, height) || fillsMostOf(width, height) : isKnownSize(box) || isScaledSize(width, height);
+  return edge === 'ink' ? fillsMostOf(width, height) : isKnownSize(box) || isScaledSize(width, height);
 }
 
 /** Whether a frame is a whole label by its size and has a row of bars in it: a matrix code beside it is an advert's or the page's. */

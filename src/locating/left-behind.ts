@@ -4,7 +4,6 @@ import { denseAreas } from '../reading/dense-areas.js';
 import { plainText, textOf } from '../reading/code-text.js';
 import { framesOf } from '../reading/frames.js';
 import type { Code, SourcePage } from '../reading/source.js';
-import type { Phrase } from '../reading/word-lines.js';
 import { sizeOf, type Judged } from './candidate.js';
 import type { Doubt } from './doubts.js';
 import { codesIn, HAIR } from './gather.js';
@@ -13,7 +12,7 @@ import { saidIn, WRITING, type Said } from './kind-of-words.js';
 import { isLabelSized, isSmallLabelSized, LONG_SIDE, SHORT_SIDE } from './label-sizes.js';
 import { hasItems } from './item-rows.js';
 import type { PageFacts } from './page-facts.js';
-import { addressesOn, FROM_TO } from './speaks-against.js';
+import { addressesOn, FROM_TO } from './address-block.js';
 import { hasMainBars, isTrackingLike } from './strength.js';
 
 /** Ink mostly in a label is the label's. */
@@ -56,10 +55,11 @@ export async function leftBehind(taken: readonly Box[], { page, blobs, phrases, 
       score: 0,
       evidence: [`ink around ${Math.max(codes.length, read.length)} codes that no label beside it has`],
     };
+    const hasBoth = addressesOn(box, phrases) >= FROM_TO;
     const isLikeLabel =
       !hasItems(box, phrases) &&
       (said.labelWords >= LIKE_LABEL ||
-        addressesOn(box, phrases) >= FROM_TO ||
+        hasBoth ||
         (said.characters < WRITING && hasMainBars(part)) ||
         taken.some((label) => isAlike(label, box)));
     if (numbers.some((code) => own.some((other) => isOfOneMake(code, other))))
@@ -67,16 +67,15 @@ export async function leftBehind(taken: readonly Box[], { page, blobs, phrases, 
     else if (
       isLikeLabel &&
       !read.some(isCopy) &&
-      (numbers.length > 0 || isAddressed(part, phrases) || (codes.length > 0 && read.length === 0))
+      (numbers.length > 0 || (hasBoth && hasBars(part)) || (codes.length > 0 && read.length === 0))
     )
       doubts.push({ why: `the ${sizeOf(part)} beside the label is like a label, too, but where it ends is not clear`, answers: [part] });
   }
   return doubts;
 }
 
-/** Whether sender, receiver and bars stand on it: then its number may be short. */
-const isAddressed = ({ box, codes }: Pick<Judged, 'box' | 'codes'>, phrases: readonly Phrase[]): boolean =>
-  codes.some(({ kind }) => kind === 'linear') && addressesOn(box, phrases) >= FROM_TO;
+/** Beside sender and receiver a number may be short. */
+const hasBars = ({ codes }: Pick<Judged, 'codes'>): boolean => codes.some(({ kind }) => kind === 'linear');
 
 const isOtherPaper = ({ names }: Said): boolean => names.some(({ kind }) => kind !== 'return-label');
 

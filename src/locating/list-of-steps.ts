@@ -1,7 +1,11 @@
+import { mmToPt } from '../geometry/length.js';
 import type { Phrase } from '../reading/word-lines.js';
 
 /** A list of numbered steps has no name of its own: it is called by its numbers. */
 export const STEPS = '1. 2. 3.';
+
+/** Lines of such a list stand no farther apart, pt (8 mm). */
+export const LIST_LINE = mmToPt(8);
 
 /** "1. Print this page". */
 const NUMBERED = /^([1-9])[.)] ?\p{L}/u;

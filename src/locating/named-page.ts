@@ -8,7 +8,7 @@ import { isWholeLabel } from './label-sizes.js';
 import { repeatedNumber } from './larger-copy.js';
 import { hasItems } from './item-rows.js';
 import type { PageFacts, ReadCodes, SaidCandidate } from './page-facts.js';
-import { addressesOn } from './speaks-against.js';
+import { addressesOn } from './address-block.js';
 import { folded } from './vocabulary.js';
 import { ALL_OF_A_LABEL, hasMainBars, isLongNumber, isTrackingLike, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
 

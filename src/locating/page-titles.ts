@@ -1,7 +1,7 @@
 import { bottom, centre, contains, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { Phrase } from '../reading/word-lines.js';
-import { folded } from './vocabulary.js';
+import { namesLabel } from './speaks-to-reader.js';
 
 /** A title with the line below it is no higher, pt (16 mm), … */
 const HIGH = mmToPt(16);
@@ -12,16 +12,24 @@ const BELOW = mmToPt(40);
 const ALIGNED = 4;
 /** The title, and what is said about the page. */
 const MOST = 2;
+/** A title stands no farther above a hint, pt (8 mm; common practice, no source). */
+const HINT = mmToPt(8);
 /** Ink reaches this far (pt) beyond the box of its words, and the other way round. */
-const AROUND = 3;
+export const AROUND = 3;
 
 /**
  * The lines at the head of a page, one below the other, that nothing below them is set with, or that say what is on it: its title, and what is said about the page. Pt; from the top.
  * @param blocks of ink, each apart from the others by more than a line's white
  * @param isWriting whether a block has neither a code nor an address
+ * @param hints those among the blocks that speak to the reader: what stands close above one is its title
  */
-export function pageTitles(blocks: readonly Box[], phrases: readonly Phrase[], isWriting: (block: Box) => boolean): readonly Box[] {
-  let left = [...blocks].sort((a, b) => a.y - b.y);
+export function pageTitles(
+  blocks: readonly Box[],
+  phrases: readonly Phrase[],
+  isWriting: (block: Box) => boolean,
+  hints: readonly Box[] = [],
+): readonly Box[] {
+  let left = blocks.filter((block) => !hints.includes(block)).sort((a, b) => a.y - b.y);
   const titles: Box[] = [];
   for (let part = 0; part < MOST; part++) {
     const head = headOf(left);
@@ -32,7 +40,8 @@ export function pageTitles(blocks: readonly Box[], phrases: readonly Phrase[], i
     const near = left.filter(({ y, height }) => y - bottom(whole) <= BELOW && height > 1);
     const all = union(near);
     const isSet = near.some((other) => head.some((block) => isAligned(block, other))) || (all !== undefined && isAligned(whole, all));
-    if (isSet && !head.some((block) => namesPage(block, phrases))) break;
+    const isOverHint = hints.some(({ y }) => y >= bottom(whole) && y - bottom(whole) <= HINT);
+    if (isSet && !isOverHint && !head.some((block) => namesPage(block, phrases))) break;
     titles.push(...head);
   }
   return titles;
@@ -58,13 +67,6 @@ function isWritten(block: Box, phrases: readonly Phrase[]): boolean {
 const isAligned = (a: Box, b: Box): boolean =>
   Math.abs(a.x - b.x) <= ALIGNED || Math.abs(right(a) - right(b)) <= ALIGNED || Math.abs(centre(a).x - centre(b).x) <= ALIGNED;
 
-/** Whether a block says what is on the page, "Thistle & Tin label", or which order it is for; a label calls itself one only as a return label. */
+/** Whether a block says what is on the page. */
 const namesPage = (block: Box, phrases: readonly Phrase[]): boolean =>
-  phrases.some(({ text, box }) => {
-    const line = folded(text);
-    return contains(block, box, AROUND) && (ORDER.test(line) || (LABEL.test(line) && !RETURN.test(line) && /\s/.test(line)));
-  });
-/** All but English, German and French from memory. */
-const LABEL = /\blabels?\b|etikett|etiquet|etiket|etichett|etykiet|stitek|cimke/;
-const RETURN = /return|retour|retur|rucksend|devoluc|reso\b|zwrot|vrat|visszak|palaut/;
-const ORDER = /^(?:order|commande|bestellung|auftrag|pedido|ordine|bestelling|zamowienie|ordre|objednavka|encomenda|tilaus)\b.*\d/;
+  phrases.some(({ text, box }) => contains(block, box, AROUND) && namesLabel(text));

@@ -1,7 +1,7 @@
 import { bottom, contains, grow, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { Phrase } from '../reading/word-lines.js';
-import { addressBlocks } from './address-block.js';
+import { addressesOn } from './address-block.js';
 import type { Candidate } from './candidate.js';
 import { mayBeSeveral } from './compared.js';
 import { HAIR } from './gather.js';
@@ -23,8 +23,7 @@ export function parted(candidate: Candidate, blobs: readonly Box[], phrases: rea
       const ink = union(part);
       const codes = candidate.codes.filter(({ box }) => ink !== undefined && contains(ink, box, 6));
       if (!ink || !isLabelSized(ink) || codes.every(({ kind }) => kind === 'matrix')) return [];
-      const addresses = addressBlocks(phrases.filter(({ box }) => contains(ink, box, 2)));
-      return addresses.length === 0 ? [] : [{ box: grow(ink, HAIR), edge: 'ink', codes }];
+      return addressesOn(ink, phrases) === 0 ? [] : [{ box: grow(ink, HAIR), edge: 'ink', codes }];
     });
     if (labels.length === 2) return labels.flatMap((label) => parted(label, blobs, phrases));
   }

@@ -2,13 +2,11 @@ import { area, contains, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { RuledLine } from '../reading/ruled.js';
 import type { Phrase } from '../reading/word-lines.js';
-import { addressBlocks, type AddressBlock } from './address-block.js';
 import type { Candidate } from './candidate.js';
-import { PARTED } from './filled-out.js';
 import { distance } from './judge.js';
 import { isKnownSize, isLabelSized, isSmallLabelSized } from './label-sizes.js';
-import { FROM_TO } from './speaks-against.js';
-import { NEXT_LINE, WIDER, widestWhite } from './white.js';
+import { addressesIn, addressesOn, FROM_TO } from './address-block.js';
+import { NEXT_LINE, PARTED, WIDER, widestWhite } from './white.js';
 
 /** What is larger across and of no known size is a form as likely, pt. */
 const MOST = mmToPt(75);
@@ -41,7 +39,7 @@ export function isSmallLabel({ box, edge, codes }: Candidate, { page, blobs, phr
   const isOthers = others.some(
     (other) =>
       other.codes.length === codes.length &&
-      (isEdgeIn(other, box) || (isWholeOf(other, box) && addressesIn(other.box, phrases).length > addresses.length)),
+      (isEdgeIn(other, box) || (isWholeOf(other, box) && addressesOn(other.box, phrases) > addresses.length)),
   );
   return !isOthers && ![true, false].every((level) => hasRule(box, lines, level));
 }
@@ -56,10 +54,7 @@ const RULE = 0.85;
 
 const isEdgeIn = ({ edge, box }: Candidate, ink: Box): boolean => edge !== 'ink' && contains(ink, box, 2);
 
-const addressesIn = (box: Box, phrases: readonly Phrase[]): readonly AddressBlock[] =>
-  addressBlocks(phrases.filter((phrase) => contains(box, phrase.box, 2)));
-
 /** Ink as large as a label with this much more than the small one has. */
-const isWholeOf = ({ edge, box }: Candidate, part: Box): boolean => edge === 'ink' && isLabelSized(box) && isIn(part, box);
-const isIn = (part: Box, whole: Box): boolean => contains(whole, part, 2) && area(whole) > LARGER * area(part);
+const isWholeOf = ({ edge, box }: Candidate, part: Box): boolean =>
+  edge === 'ink' && isLabelSized(box) && contains(box, part, 2) && area(box) > LARGER * area(part);
 const LARGER = 1.05;

@@ -2,7 +2,6 @@ import { area, contains, grow, intersection, type Box } from '../geometry/box.js
 import { mmToPt } from '../geometry/length.js';
 import { textOf } from '../reading/code-text.js';
 import type { Code, SourcePage } from '../reading/source.js';
-import type { Phrase } from '../reading/word-lines.js';
 import { addressBlocks } from './address-block.js';
 import { sizeOf } from './candidate.js';
 import { WRITING } from './kind-of-words.js';
@@ -70,13 +69,6 @@ export function speaksAgainst(
     [...inside.map(({ text }) => text), ...numbersOf(read)].some((text) => S10.test(text));
   return hasMore ? undefined : `an address stands on the ${sizeOf(label)}, but nothing else of a label`;
 }
-
-/** A label has so many, its sender's and its receiver's. */
-export const FROM_TO = 2;
-
-/** How many addresses stand in a box. */
-export const addressesOn = (box: Box, phrases: readonly Phrase[]): number =>
-  addressBlocks(phrases.filter((phrase) => contains(box, phrase.box, 2))).length;
 
 /** What codes say, each once. */
 const numbersOf = (codes: readonly Code[]): readonly string[] => [...new Set(codes.map(textOf))];

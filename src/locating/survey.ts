@@ -28,7 +28,8 @@ import { withoutSpeech } from './page-speech.js';
 import { readingWords } from './reading-words.js';
 import { withRestRead } from './read-rest.js';
 import { restOf, type Rest } from './rest.js';
-import { addressesOn, speaksAgainst } from './speaks-against.js';
+import { addressesOn } from './address-block.js';
+import { speaksAgainst } from './speaks-against.js';
 import { isLongNumber, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
 import { withTitleFirst } from './titled-first.js';
 import { tickBoxes } from './tick-boxes.js';
@@ -107,7 +108,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
   const isEnough = ({ strength, label, codes }: Likeliest): boolean =>
     isLikeLabel(label, codes, facts) &&
     !(own && label.edge === 'ink' && label.declares !== true && hasItems(label.box, phrases)) &&
-    strength + (strength === LABEL && (isParcels(label, codes, phrases) || isApartFrom(label, codes, phrases)) ? 1 : 0) >=
+    strength + (strength === LABEL && (isParcels(label, codes, phrases) || (own && isApartFrom(label, codes, phrases))) ? 1 : 0) >=
       (own || label.fillsPaper || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
   const sure = withoutCopies(weighed.filter(isEnough));
   const weak = weighed.filter(

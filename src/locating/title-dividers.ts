@@ -43,7 +43,7 @@ export function titleDividers(page: SourcePage): readonly Box[] {
     const isRule = (blob: Box): boolean =>
       blob.height <= RULE.thick && blob.width >= box.width && blob.y < box.y && box.y - blob.y <= RULE.off;
     const top = Math.min(box.y, ...ink.filter(isRule).map(({ y }) => y));
-    const above = ink.filter((blob) => blob.y < top - 1 && !(isRule(blob) && blob.y >= top));
+    const above = ink.filter((blob) => blob.y < top - 1);
     const end = Math.max(-Infinity, ...above.map(bottom));
     return above.length > 0 && top - end >= (isNamed ? BAND : LINES) ? [{ x: 0, y: (top + end) / 2, width: page.width, height: 0.5 }] : [];
   });

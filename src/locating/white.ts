@@ -3,6 +3,8 @@ import { mmToPt } from '../geometry/length.js';
 
 /** Lines of type of one block stand no farther apart, pt (3 mm): what is so near to ink that fills a size is of it, too. */
 export const NEXT_LINE = mmToPt(3);
+/** Between the parts of a label with sender and receiver less white than this is usual, pt (8 mm; common practice, no source). */
+export const PARTED = mmToPt(8);
 /** Wider white between a label's own parts is rare, pt (15 mm; common practice, no source). */
 export const CLEAR = mmToPt(15);
 /** The white where a label ends is this many times as wide as any that may be inside. */

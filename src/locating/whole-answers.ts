@@ -1,7 +1,7 @@
 import { area, bottom, contains, intersection, right, type Box } from '../geometry/box.js';
 import type { Candidate, Judged } from './candidate.js';
 import { LEAST } from './choose.js';
-import { fillsMostOf, fillsSize, isWholeLabel } from './label-sizes.js';
+import { fillsMostOf, isWholeLabel } from './label-sizes.js';
 import { CLEAR, NEXT_LINE, WIDER, WITHIN } from './white.js';
 
 /** Whether a part of a page says that it is something else than a label, or is written across the rules of one. */
@@ -65,7 +65,7 @@ export function withoutParts(judged: readonly Judged[], isOther: IsOther, cells:
   );
 }
 
-const isNearlyFull = ({ width, height }: Box): boolean => fillsSize(width, height) || fillsMostOf(width, height);
+const isNearlyFull = ({ width, height }: Box): boolean => fillsMostOf(width, height);
 
 /** Whether an answer has matrix codes alone. */
 const isBarless = ({ codes }: Judged): boolean => codes.every(({ kind }) => kind === 'matrix');

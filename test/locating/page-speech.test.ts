@@ -1,48 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { inkBlobs } from '../../src/locating/ink-blobs.js';
-import { speaksToReader, withoutHints, withoutSpeech } from '../../src/locating/page-speech.js';
+import { withoutHints, withoutSpeech } from '../../src/locating/page-speech.js';
 import { bottom } from '../../src/geometry/box.js';
 import { drawnPage } from '../reading/drawn-page.js';
 import { code128 } from '../samples/code-art.js';
 import { Drawing } from '../samples/drawing.js';
-
-describe('speaksToReader', () => {
-  it.each([
-    'Your packet label / Votre étiquette de petit colis',
-    'Here is your shipping label',
-    'Ihr Versandetikett',
-    'Je briefdoosje',
-    'Cut along the dashed line',
-    'Please print this page at 100 %',
-    'Knip uit langs de stippellijn',
-    'Hier abtrennen',
-    'Para colar na caixa',
-    'Recorte la etiqueta',
-    'Pliez ici',
-    'Wytnij etykietę',
-    'Thistle & Tin - your shipping label',
-  ])('hears it in "%s"', (text) => {
-    expect(speaksToReader(text)).toBe(true);
-  });
-
-  it.each([
-    'Your reference: 4711',
-    'Ihr Zeichen: 55',
-    'Print: 12.03.',
-    'Print date 12.03.2026',
-    'Your order from Thistle & Tin',
-    'Ihr Zustelldepot',
-    'Su Li',
-    'Vos Logistiek',
-    'Cole Example',
-    'Fast Freight',
-    'Print Works Sampleton',
-    'Fragile, do not bend',
-    'Leave with a neighbour',
-  ])('does not in "%s"', (text) => {
-    expect(speaksToReader(text)).toBe(false);
-  });
-});
 
 describe('withoutSpeech', () => {
   const page = (width: number, height: number, title: readonly string[], gap: number) => {

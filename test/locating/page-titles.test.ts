@@ -49,6 +49,14 @@ describe('pageTitles', () => {
     expect(head('Express')).toBe(0);
   });
 
+  it('is what stands close above a hint, however near that is to the label', () => {
+    const title = { ...TITLE, x: LABEL.x };
+    const hint = { ...title, y: 52, height: 8 };
+    const over = (hints: readonly Box[]) => pageTitles([title, hint, LABEL], written([title, hint]), () => true, hints);
+    expect(over([hint])).toEqual([title]);
+    expect(over([])).toEqual([]);
+  });
+
   it('is no banner with a name in it', () => {
     const banner = { ...TITLE, x: 20, y: 20, width: 400, height: 38 };
     expect(titles([{ ...LABEL, y: 90 }, banner])).toEqual([]);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Box } from '../../src/geometry/box.js';
-import { isCellOfLabel, withBothAddresses } from '../../src/locating/from-and-to.js';
+import { isCellOfLabel, withBothAddresses } from '../../src/locating/both-addresses.js';
 import { phrasesOf } from '../../src/reading/word-lines.js';
 import { barsAt, judged, word } from './judged.js';
 

@@ -5,7 +5,7 @@ import type { Candidate, Judged } from './candidate.js';
 import { LEAST } from './choose.js';
 import { codesIn } from './gather.js';
 import { isLabelSized } from './label-sizes.js';
-import { addressesOn, FROM_TO } from './speaks-against.js';
+import { addressesOn, FROM_TO } from './address-block.js';
 
 /** Ink may stand over a box by so much, pt. */
 const OVER = 2;

@@ -1,0 +1,40 @@
+import { RETURN, RETURN_LABEL } from './return-words.js';
+import { folded } from './vocabulary.js';
+
+/** `Your label` at the head of a line, by a word that is nobody's name: a label doesn't speak to its sender. All but English, German and French are from memory, as below. */
+const YOUR = /^(?:[^\d:]{2,30} [-–—|:] )?(?:here is |das ist |hier ist |voici )?(?:your|ihre?|deine?|votre|jouw|twoj[ae]?|tvuj)\b/;
+/** The same by words that may be names where a capital follows. */
+const YOUR_OR_NAME = /^(?:vos|ton|tu|su|uw|je|(?:il )?tuo|(?:la )?tua|din|ditt?|vase?|(?:o )?seu|(?:a )?sua)(?= )/;
+/** What a page calls what is on it. */
+const WHAT =
+  /label|eti[kqc]|etyk|stitek|naklej|lipuk|cimke|versand|paket|paquet|pakk|packet|parcel|package|colis|envoi|envio|invio|spedizion|retour|return|rucksend|sendung|sending|zending|forsend|przesyl|zasilk|shipping|postage|porto|affranch|franqueo|franker|brief/;
+/** What is done with a printed page, by words that may be names where a capital follows. */
+const DO =
+  /^(?:please |bitte |hier |here |por favor |s'il vous plait |para |pour |zum |a )*(?:cut|trim|print|fold|tear|peel|stick|affix|attach|tape|glue|decoupe[rz]|imprime[rz]|colle[rz]|plie[rz]|detache[rz]|recort[ae]r?|corte|imprim[ae]|imprimir|pegu?e|pegar|doble|doblar|despegue|cole|colar|dobre|dobrar|destaque|ritagli[ao]|ritagliare|stamp[ai]|stampare|incoll[ai]|incollare|pieg[ah]i?|piegare|knip|plak|vouw|scheur|klipp?|skriv ut|udskriv|fast|klaeb|vik|brett|wytnij|odetnij|wydrukuj|naklej|zegnij|oderwij|vystrihnete|odstrihnete|vytisknete|nalepte|leikkaa|tulosta|liimaa|taita|vagja|nyomtassa|ragassza)(?= |$)/;
+/** In German at the end of what is said. */
+const DO_IN_GERMAN = /\b(?:ausschneiden|abtrennen|heraustrennen|abschneiden|aufkleben|ausdrucken)\b/;
+/** `Print: 12.03.`, `Print date 12.03.` and all else that gives a number, but for `100 %`, is a field of something. */
+const FIELD = /:.*\d|\d{2,}(?![\d ]*%)/;
+/** A title or a sentence, no paragraph (characters). */
+const LONGEST = 90;
+
+/** Whether a line speaks to the one who holds the page: a title over a label, or what to do with it. */
+export function speaksToReader(text: string): boolean {
+  const line = folded(text);
+  if (FIELD.test(line) || line.length > LONGEST) return false;
+  if (DO_IN_GERMAN.test(line) || (YOUR.test(line) && WHAT.test(line))) return true;
+  const said = DO.exec(line)?.[0] ?? (WHAT.test(line) ? YOUR_OR_NAME.exec(line)?.[0] : undefined);
+  return said !== undefined && /^\p{Ll}/u.test(text.trim().split(/\s+/)[said.split(' ').length] ?? '');
+}
+
+/** What a label is called by the page around it. */
+const LABEL = /\blabels?\b|etikett|etiquet|etiket|etichett|etykiet|stitek|cimke/;
+/** Which order a page is for. */
+const ORDER = /^(?:order|commande|bestellung|auftrag|pedido|ordine|bestelling|zamowienie|ordre|objednavka|encomenda|tilaus)\b.*\d/;
+const RETURNS = [...RETURN_LABEL, ...RETURN];
+
+/** Whether a line says what is on a page, "Thistle & Tin label", or which order it is for; a label calls itself one only as a return label. */
+export function namesLabel(text: string): boolean {
+  const line = folded(text);
+  return ORDER.test(line) || (LABEL.test(line) && /\s/.test(line) && !RETURNS.some((words) => line.includes(words)));
+}
