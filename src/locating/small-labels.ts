@@ -23,8 +23,8 @@ interface Beside {
 
 /**
  * Whether a frame or ink smaller than other labels is one of a letter or a packet: a code in it, sender and receiver, one of them on lines of their own, and white all around, on paper that is no
- * label's itself and in nothing else with an edge. Ink as large is often a part of a label: the white around it is clearly wider than any in it, no ink as large as a label
- * goes on from it with more addresses, and no frame is in it.
+ * label's itself and in nothing else with an edge. Ink as small is often a part of a label: the white around it is clearly wider than any in it, no ink as large as a label
+ * goes on from it with more addresses, and no frame is in it; larger ink is told by its size.
  */
 export function isSmallLabel({ box, edge, codes }: Candidate, { page, blobs, phrases, lines, others }: Beside): boolean {
   if ((edge !== 'frame' && edge !== 'ink') || codes.length === 0 || isKnownSize(box) || isKnownSize(page)) return false;
@@ -36,6 +36,7 @@ export function isSmallLabel({ box, edge, codes }: Candidate, { page, blobs, phr
   const addresses = addressesIn(box, phrases);
   if (addresses.length < FROM_TO || addresses.every(({ lines }) => lines.length === 1)) return false;
   if (edge === 'frame') return true;
+  if (isLabelSized(box)) return false;
   const isOthers = others.some(
     (other) =>
       other.codes.length === codes.length &&

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { isSmallLabel } from '../../src/locating/small-labels.js';
 import { survey } from '../../src/locating/survey.js';
 import { drawnPage } from '../reading/drawn-page.js';
 import { code128 } from '../samples/code-art.js';
 import { Drawing } from '../samples/drawing.js';
 import { mediaNamed } from '../steps/on-sample.js';
+import { phrasesOf } from '../../src/reading/word-lines.js';
+import { candidate, word } from './judged.js';
 
 const FROM = ['Sender: Thistle & Tin, 3 Example Street, Sampleton EX1 9ZZ'];
 const TO = ['Ada Invented', '14 Sample Lane', 'Larch Halt', 'EX1 2AB'];
@@ -37,5 +40,19 @@ describe('a label of a letter', () => {
     expect(await found([], TO)).toEqual([]);
     expect(await found(FROM, ['Ada Invented'])).toEqual([]);
     expect(await found(FROM, TO, 5)).toEqual([]);
+  });
+});
+
+describe('isSmallLabel', () => {
+  const line = (text: string, y: number) => word(text, { x: 70, y, width: text.length * 5, height: 10 });
+  const phrases = phrasesOf([...TO.map((text, at) => line(text, 90 + at * 12)), line(FROM[0] ?? '', 72)]);
+  const small = (height: number, edge: 'frame' | 'ink'): boolean => {
+    const box = { x: 60, y: 60, width: 320, height };
+    return isSmallLabel(candidate(box, { edge }), { page: { width: 612, height: 792 }, blobs: [box], phrases, lines: [], others: [] });
+  };
+
+  it('is ink smaller than other labels, which are told by their size, or a frame up to more', () => {
+    expect([small(140, 'ink'), small(200, 'ink')]).toEqual([true, false]);
+    expect([small(140, 'frame'), small(200, 'frame')]).toEqual([true, true]);
   });
 });
