@@ -2,7 +2,7 @@ import { contains, type Box } from '../geometry/box.js';
 import { placeOnLine, type PlaceOnLine } from '../reading/place-on-line.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { captionIn, isCaptioned } from './address-caption.js';
-import { digitsIn, hasName, isNamedPostcode, isStreet, isStreetAndMore, isTown, isWholeAddress } from './address-lines.js';
+import { digitsIn, hasName, isAddressLine, isNamedPostcode, isStreet, isStreetAndMore, isTown, isWholeAddress } from './address-lines.js';
 import { withoutSteps } from './list-of-steps.js';
 
 /** Lines of one address begin, end or are centred within this share of their type … */
@@ -105,14 +105,24 @@ const isAddress = (block: AddressBlock): boolean =>
 function hasShape({ lines }: AddressBlock): boolean {
   if (lines.length < LEAST_LINES) return false;
   const texts = lines.map(({ text }) => text.trim());
-  return texts.some(isWholeAddress) || areLinesOfOne(texts);
+  return (
+    texts.some(isWholeAddress) || areLinesOfOne(texts) || texts.some((text, at) => isStreetWithTown(text) && isNameAlone(texts[at - 1]))
+  );
 }
+
+/** "Street 4, 00187 Town". */
+function isStreetWithTown(text: string): boolean {
+  const parts = text.split(PARTS).filter((part) => hasName(part));
+  return isAddressLine(text) && !isInOneLine(text) && parts.length > 1 && areLinesOfOne(parts);
+}
+
+const isNameAlone = (text = ''): boolean => hasName(text) && digitsIn(text) === 0;
 
 /** A name, a street and a town in one line, as senders are set: "Name, Street 4, 00187 Town". */
 function isInOneLine(text: string): boolean {
   const parts = text.split(PARTS).filter((part) => part !== '');
   const [name = ''] = parts;
-  return parts.length >= LEAST_PARTS && hasName(name) && digitsIn(name) === 0 && areLinesOfOne(parts);
+  return parts.length >= LEAST_PARTS && isNameAlone(name) && areLinesOfOne(parts);
 }
 const PARTS = /\s*[,;·•|]\s*|\s[-–—]\s/u;
 const LEAST_PARTS = 3;

@@ -12,7 +12,7 @@ const STREET =
   /^\p{L}{0,2}\.?\s?\d{1,5}(?:[-/]\d{1,4})?[a-z]?[,.]?\s+(?:[NESW]\.?\s+)?\p{L}{2}|\p{L}[.,]?\s+(?:(?:n[o°º.]|№|nr|br)\.?[:.]?\s*)?[A-Z]?\d{1,4}(?:\s?[-/]\s?\d{1,4})?\s?(?:[a-z]|bis|ter|quater)?[.,]?$|[\p{Script=Han}\p{Script=Hangul}].*\d/iu;
 /** Three to nine digits, perhaps in two groups, more than five of them with no letters before, or letters and digits as some countries mix them; with the name of a town, or alone. */
 const POSTCODE =
-  /(?<![\d.,:/-])(?:\d{3,5}|(?<!\p{L})\d{6,7}|\d{2,5}[ -]\d{2,4}|[A-Z]{1,2}\d[A-Z\d]? ?\d[A-Z]{2}|[A-Z]\d[A-Z] ?\d[A-Z]\d)(?![\d.,:/-]*\d)/u;
+  /(?<![\d.,:/−-])(?:\d{3,5}|(?<!\p{L})\d{6,7}|\d{2,5}[ -]\d{2,4}|[A-Z]{1,2}\d[A-Z\d]? ?\d[A-Z]{2}|[A-Z]\d[A-Z] ?\d[A-Z]\d)(?![\d.,:/−-]*\d)/u;
 /** One that nothing but a postcode is: letters and digits in turn (GB, Canada, Ireland), a country's sign before it, or its name. */
 const NAMED_POSTCODE =
   /(?:^|[\s,(])(?:[A-Z]{1,2}\d[A-Z\d]? \d[A-Z]{2}|[A-Z]\d[A-Z] \d[A-Z]\d|[AC-FHKNPRTV-Y]\d[\dW] [0-9AC-FHKNPRTV-Y]{4}|[A-Z]{2}-\d{3,4}-\d{4})\)?$|(?:^|[\s,(])[A-Z]{1,3}-\d{4,5}\s+\p{L}{2}|\p{L}{2}.*[\s,][A-Z]{1,3}-\d{4,6}$|(?:^|[\s,(])(?:c\.\s?p\.?|cp|cep|pin(?: ?code)?|plz|zip(?: code)?|post ?code|postal code|c[oó]d(?:igo|\.)? postal|индекс)[\s.:-]+\d{2,3}(?:\s?[\d-]){2,6}(?![\d-])|〒\s?\d{3}-?\d{4}|(?:邮编|邮政编码|郵遞區號|우편번호)\s?[:：]?\s?\d{3,6}/iu;
@@ -42,7 +42,10 @@ export function isStreetAndMore(text: string): boolean {
 const MEASURE = /^\d+\s?\p{L}{1,3}$/u;
 
 /** Whether a postcode stands in a line. */
-export const isTown = (text: string): boolean => (POSTCODE.test(text) && digitsIn(text) <= MOST_DIGITS) || isNamedPostcode(text);
+export const isTown = (text: string): boolean =>
+  (POSTCODE.test(text) && digitsIn(text) <= MOST_DIGITS && !DATE.test(text)) || isNamedPostcode(text);
+/** "14 May 2026": a year is no postcode. */
+const DATE = /^\d{1,2}\.?\s(?:de\s)?\p{L}{3,10}\.?\s(?:de\s)?20\d\d$/u;
 
 /** Whether a postcode stands in a line that can't be another number. */
 export const isNamedPostcode = (text: string): boolean => text.length <= MOST_CHARACTERS && NAMED_POSTCODE.test(text);

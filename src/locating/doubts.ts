@@ -8,6 +8,7 @@ import { goesOnWith, type Beside } from './filled-out.js';
 import { HAIR } from './gather.js';
 import { distance } from './judge.js';
 import { isKnownSize, isLargerThanMost, isWholeLabel } from './label-sizes.js';
+import { withoutLoneHead } from './lone-head.js';
 import { pageDividers } from './page-dividers.js';
 import { isTrackingLike } from './strength.js';
 
@@ -87,6 +88,11 @@ export function doubtsOf({ labels, rivals, unsure, unlike, ticked, several }: Li
     ...labels
       .filter((each) => isCutOut(each, around.page))
       .map((each) => ({ why: `rules go through the ${sizeOf(each)} and on beyond it, as in a form`, answers: [each] })),
+    ...labels.flatMap((label): readonly Doubt[] => {
+      const box = withoutLoneHead(label, around.page, around.blobs);
+      if (!box) return [];
+      return [{ why: `what stands at the head of the ${sizeOf(label)} may be the page's`, answers: [label, { ...label, box }] }];
+    }),
     ...(unlike && !cut.includes(unlike) ? [{ why: `the ${sizeOf(unlike)} is unlike the label beside it`, answers: [unlike] }] : []),
   ]);
 }

@@ -27,6 +27,12 @@ export function isReturnTitle(words: string, text: string, heading: boolean): bo
   return (heading && about) || isOnlyReturn(text);
 }
 
+/** Whether a line begins with words that nothing but a return label has, and is no sentence: "Return label for your buyer". */
+export function beginsAsReturn(text: string): boolean {
+  const line = folded(text).trim();
+  return !OTHER.test(line) && !/[.!?]$/.test(line) && RETURN_LABEL.some((words) => line.startsWith(`${words} `));
+}
+
 /** Whether words of a return label are all that a line says. */
 export function isOnlyReturn(text: string): boolean {
   const line = folded(text);

@@ -10,8 +10,8 @@ const ON_LINE = 3;
 const SMALL = 10;
 /** So far (pt) the next words are from such a line at least; lines of one block stand closer. */
 const APART = 8;
-/** `https://www.shop.example/print`, `about:blank` is none. */
-const ADDRESS = /^[a-z]+:\/\//i;
+/** `https://www.shop.example/print`, or the same without its beginning; `about:blank` is none. */
+const ADDRESS = /^[a-z]+:\/\/|^(?:[a-z\d-]+\.)+[a-z]{2,}\//i;
 /** A dash hangs above its line. */
 const SPOKEN = /[\p{L}\p{N}]/u;
 const PAGE_OF = /^\d{1,3}\/\d{1,3}$/;

@@ -4,7 +4,7 @@ import { placeOnLine } from '../reading/place-on-line.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { distance } from './judge.js';
 import { said, type SaidName } from './kind-of-words.js';
-import { isOnlyReturn, isReturnTitle } from './return-title.js';
+import { beginsAsReturn, isOnlyReturn, isReturnTitle } from './return-title.js';
 import { folded } from './vocabulary.js';
 
 /** A title of a label stands at most this far from it, pt (12 mm) … */
@@ -56,5 +56,5 @@ export function titledReturn(label: Box, others: readonly Box[], phrases: readon
   );
   const own = titles.filter(({ box }) => others.every((other) => distance(box, other) >= NEARER * Math.max(1, distance(box, label))));
   const named = own.flatMap((title) => said([title]).names).find(({ kind }) => kind === 'return-label');
-  return named?.words ?? own.map(({ text }) => text).find(isOnlyReturn);
+  return named?.words ?? own.map(({ text }) => text).find((text) => isOnlyReturn(text) || beginsAsReturn(text));
 }

@@ -40,7 +40,7 @@ export function withoutParts(judged: readonly Judged[], isOther: IsOther, cells:
         whole !== part &&
         contains(whole.box, part.box, 2) &&
         whole.codes.length >= part.codes.length &&
-        (whole.score > part.score ? !part.ruled : isNearlyFull(whole.box) && !isNearlyFull(part.box)) &&
+        (whole.score > part.score ? !part.ruled || leavesOutCodes(part, whole) : isNearlyFull(whole.box) && !isNearlyFull(part.box)) &&
         addedInLine(part.box, whole.box).length > 0,
     );
   const isPartOfStack = (part: Judged): boolean => stacks.some((whole) => goesOnInLine(part, whole, isOther));
@@ -64,6 +64,9 @@ export function withoutParts(judged: readonly Judged[], isOther: IsOther, cells:
         ),
   );
 }
+
+/** Whether rules that close nothing run beside codes of the whole. */
+const leavesOutCodes = (part: Judged, whole: Judged): boolean => part.closed !== true && whole.codes.length > part.codes.length;
 
 const isNearlyFull = ({ width, height }: Box): boolean => fillsMostOf(width, height);
 

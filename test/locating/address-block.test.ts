@@ -69,6 +69,10 @@ describe('addressBlocks', () => {
     [['Not signed for, 2 days, up to 2 kg, no claim above 50.00']],
     [['Order 4771205, 12 items, paid in cash']],
     [['Vase, Bowl, Cup and Plate', 'Sizes S, M, L', 'Seat 4, Row B']],
+    [['Your label is ready', 'Order 10-4471, paid 14 May 2026']],
+    [['Your label is ready', 'Order Q-8811 - paid 4.35 USD - Nov 13, 2026']],
+    [['Three parcels, three carriers - 14 May 2026']],
+    [['2026\u221211\u221223', '4 LB 4 OZ', 'Ada Invented']],
     [[]],
   ])('finds none in %j', (lines) => {
     expect(count(lines)).toBe(0);
@@ -127,6 +131,8 @@ describe('addressBlocks', () => {
     const sender = ['Von', 'Holzspiel Querwald', 'Am Probemühlbach 12', '00158 Probemühle'];
     expect(count([...sender, 'An', 'Egon Scheinbar', 'Luftschlossweg 9', '00304 Luftschlossen'])).toBe(2);
     expect(count([...sender, 'Egon Scheinbar', '555-0102', 'Nirgendland'])).toBe(1);
+    const short = ['Abs.: Holzspiel Querwald', 'Am Probemühlbach 12, 00158 Probemühle'];
+    expect(count([...short, 'Egon Scheinbar', 'Luftschlossweg 9', '00304 Luftschlossen'])).toBe(2);
   });
 
   it('finds one that is turned', () => {

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Box } from '../../src/geometry/box.js';
+import { union, type Box } from '../../src/geometry/box.js';
 import type { Judged } from '../../src/locating/candidate.js';
 import { doubtsOf, leftOver, sureBeside, type Doubt, type Weighed } from '../../src/locating/doubts.js';
 import type { Code, SourcePage } from '../../src/reading/source.js';
+import { inkBlobs } from '../../src/locating/ink-blobs.js';
 import { drawnPage } from '../reading/drawn-page.js';
 import { Drawing } from '../samples/drawing.js';
 import { inches, judged, nothingSaid } from './judged.js';
@@ -103,6 +104,20 @@ describe('doubts about a page', () => {
     const [answer] = doubts[0]?.answers ?? [];
     expect((answer?.box.y ?? NaN) / 72).toBeCloseTo(0.5, 1);
     expect((answer?.box.height ?? NaN) / 72).toBeCloseTo(5.3, 1);
+  });
+
+  it('about a head that may be the page’s give the label with it and without', async () => {
+    const drawing = new Drawing(612, 792).text(40, 60, 'Thistle & Tin', { size: 16 });
+    for (const y of [100, 160]) drawing.rect(40, y, 260, 40).text(40, y + 52, 'Ada Invented, 14 Sample Lane', { size: 10 });
+    const drawn = await drawnPage(drawing);
+    const blobs = inkBlobs(drawn.ink());
+    const label = judged(union(blobs) ?? LEFT, 0.8, { edge: 'ink' });
+    const doubts = doubtsOf(
+      { labels: [label], rivals: [], unsure: [], unlike: undefined, ticked: [], several: [] },
+      { page: drawn, blobs, said: () => nothingSaid },
+    );
+    expect(doubts.map(({ why }) => why.replace(/ink [\d.×]+ in/, 'ink'))).toEqual(["what stands at the head of the ink may be the page's"]);
+    expect(doubts[0]?.answers.map(({ box }) => Math.round(box.y / 10))).toEqual([5, 10]);
   });
 
   it('is ink across an edge, unless it touches a line to cut along', async () => {

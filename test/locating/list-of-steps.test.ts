@@ -20,6 +20,22 @@ describe('a list of steps', () => {
     expect(withoutSteps(lines(STEPS.slice(0, 2)))).toHaveLength(2);
   });
 
+  it('has its numbers in its lines or before them', () => {
+    const setOut = phrasesOf(
+      STEPS.flatMap((step, at) => {
+        const [number, text] = [step.slice(0, 2), step.slice(3)];
+        const y = 72 + at * 12;
+        return [word(number, { x: 80, y, width: 8, height: 10 }), word(text, { x: 104, y, width: text.length * 5, height: 10 })];
+      }),
+    );
+    expect(setOut).toHaveLength(6);
+    expect(hasSteps(setOut)).toBe(true);
+    const beside = phrasesOf([word('Sample Lane 3', { x: 160, y: 72, width: 65, height: 10 })]);
+    expect(
+      withoutSteps([...setOut, ...beside.map((phrase) => ({ ...phrase, box: { ...phrase.box, x: 330 } }))]).map(({ text }) => text),
+    ).toEqual(['Sample Lane 3']);
+  });
+
   it('is nobody’s address', () => {
     const list = ['1. Thistle & Tin', '2. Sample Lane 12', '3. Larch Halt EX 00187'];
     expect(addressBlocks(lines(list))).toEqual([]);

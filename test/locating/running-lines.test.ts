@@ -23,12 +23,14 @@ describe('runningLines', () => {
       true,
     ]);
     expect(await linesOf(page([ADDRESS, '1/2']), 90)).toHaveLength(2);
+    expect(await linesOf(page(['shop.example/orders/print', '1/2']))).toHaveLength(2);
     expect(await linesOf(page([ADDRESS, '1/2'], (d) => d.text(420, 18, 'Order 17 - print', { size: 7 })))).toHaveLength(2);
   });
 
   it('are none without an address and a page number, or with a line at one end only', async () => {
     expect(await linesOf(page([ADDRESS]))).toEqual([]);
     expect(await linesOf(page(['Pottery on the hill', '1/2']))).toEqual([]);
+    expect(await linesOf(page(['Pottery and/or tin', '1/2']))).toEqual([]);
     expect(await linesOf(page([]))).toEqual([]);
   });
 

@@ -66,6 +66,8 @@ describe('the title of one of several labels', () => {
     expect(await titled(40, 345)).toEqual(['return label', undefined]);
     expect(await titled(40, 430, 'Label for the parcel')).toEqual([undefined, undefined]);
     expect(await titled(40, 430, 'Retour / Retoure')).toEqual([undefined, 'Retour / Retoure']);
+    expect(await titled(40, 430, 'Return label for whoever bought it')).toEqual([undefined, 'Return label for whoever bought it']);
+    expect(await titled(40, 430, 'Return label for thirty days, free of charge.')).toEqual([undefined, undefined]);
     expect(await titled(40, 430, 'Retour innerhalb von 14 Tagen')).toEqual([undefined, undefined]);
   });
 

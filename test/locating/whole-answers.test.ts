@@ -51,6 +51,12 @@ describe('withoutParts', () => {
     expect(of([])).toContainEqual(part());
     expect(of([whole], true)).toContainEqual(part());
     expect(of([inches(1, 1, 4, 7)])).toContainEqual(part());
+    // Rules run through it and leave bars beside them out.
+    const beside = part({ box: inches(1, 1, 3.2, 6), ruled: 'level' });
+    const withBars = judged(whole, 0.9, { edge: 'ink', codes: [...codes, barsAt(inches(4.4, 2, 0.5, 2))] });
+    expect(withoutOthersParts([withBars, beside], () => false, [whole])).toEqual([withBars]);
+    for (const more of [{ closed: true }, { codes: withBars.codes }])
+      expect(withoutOthersParts([withBars, { ...beside, ...more }], () => false, [whole])).toContainEqual({ ...beside, ...more });
     const corner = judged(inches(2, 2, 3, 4), 0.8, { edge: 'ink', codes });
     expect(withoutOthersParts([all, corner], () => false, [whole])).toContainEqual(corner);
   });
