@@ -9,7 +9,7 @@ export const CJK = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Scri
 const NAME = new RegExp(`\\p{L}{2}|${CJK.source}`, 'u');
 /** A house's number at either end of a street, or in a line of digits and ideographs. */
 const STREET =
-  /^\p{L}{0,2}\.?\s?\d{1,5}(?:[-/]\d{1,4})?[a-z]?[,.]?\s+(?:[NESW]\.?\s+)?\p{L}{2}|\p{L}[.,]?\s+(?:(?:n[o°º.]|№|nr|br)\.?[:.]?\s*)?[A-Z]?\d{1,4}(?:\s?[-/]\s?\d{1,4})?\s?(?:[a-z]|bis|ter|quater)?[.,]?$|[\p{Script=Han}\p{Script=Hangul}].*\d/iu;
+  /^\p{L}{0,2}\.?\s?\d{1,5}(?:[-/]\d{1,4})?[a-z]?[,.]?\s+(?:[NESW]\.?\s+)?\p{L}{2}|\p{L}[.,]?\s+(?:(?:n[o°º.]|№|nr|br)\.?[:.]?\s*)?[A-Z]?\d{1,4}(?:\s?[-/]\s?\d{1,4})?\s?(?:[a-z]|bis|ter|quater|-[ivx]{1,4})?[.,]?$|[\p{Script=Han}\p{Script=Hangul}].*\d/iu;
 /** Three to nine digits, perhaps in two groups, more than five of them with no letters before, or letters and digits as some countries mix them; with the name of a town, or alone. */
 const POSTCODE =
   /(?<![\d.,:/−-])(?:\d{3,5}|(?<!\p{L})\d{6,7}|\d{2,5}[ -]\d{2,4}|[A-Z]{1,2}\d[A-Z\d]? ?\d[A-Z]{2}|[A-Z]\d[A-Z] ?\d[A-Z]\d)(?![\d.,:/−-]*\d)/u;

@@ -8,7 +8,7 @@ import { goesOnWith, type Beside } from './filled-out.js';
 import { HAIR } from './gather.js';
 import { distance } from './judge.js';
 import { isKnownSize, isLargerThanMost, isWholeLabel } from './label-sizes.js';
-import { withoutLoneHead } from './lone-head.js';
+import { lonePart, writingBeside } from './lone-part.js';
 import { pageDividers } from './page-dividers.js';
 import { isTrackingLike } from './strength.js';
 
@@ -51,6 +51,8 @@ export interface Likely {
   readonly unsure: readonly Judged[];
   /** The one among the labels that is weaker and of another size than the best. */
   readonly unlike: Judged | undefined;
+  /** What has the number of one of the labels, and sender and receiver as it has. */
+  readonly twice: readonly Judged[];
   /** Those among the labels that no word can be read on, but boxes to tick are. */
   readonly ticked: readonly Judged[];
   /** Those among them that may be two. */
@@ -58,7 +60,10 @@ export interface Likely {
 }
 
 /** Everything that isn't sure about a page, each place of it once; none when all labels are sure. */
-export function doubtsOf({ labels, rivals, unsure, unlike, ticked, several }: Likely, around: Omit<Beside, 'units'>): readonly Doubt[] {
+export function doubtsOf(
+  { labels, rivals, unsure, unlike, twice, ticked, several }: Likely,
+  around: Omit<Beside, 'units'>,
+): readonly Doubt[] {
   const cut = labels.filter((label) => label.edge === 'ink' && goesOnWith(label, around, boxesBut(labels, label.box)).length > 0);
   const byRivals = labels.flatMap((label): readonly Doubt[] => {
     const answers = [label, ...rivals.filter((rival) => intersection(label.box, rival.box))];
@@ -74,6 +79,7 @@ export function doubtsOf({ labels, rivals, unsure, unlike, ticked, several }: Li
       why: `the ${sizeOf(each)} may be more than one label: it has the numbers and addresses of two`,
       answers: [each],
     })),
+    ...twice.map((each) => ({ why: `the ${sizeOf(each)} has sender and receiver and the number of the label beside it`, answers: [each] })),
     ...unsure.map((each) => ({ why: `the ${sizeOf(each)} beside the label may be one, too`, answers: [each] })),
     ...cut.map((label) => {
       const inkBeside = (box: Box): readonly Box[] => goesOnWith({ ...label, box }, around, boxesBut(labels, label.box));
@@ -89,9 +95,18 @@ export function doubtsOf({ labels, rivals, unsure, unlike, ticked, several }: Li
       .filter((each) => isCutOut(each, around.page))
       .map((each) => ({ why: `rules go through the ${sizeOf(each)} and on beyond it, as in a form`, answers: [each] })),
     ...labels.flatMap((label): readonly Doubt[] => {
-      const box = withoutLoneHead(label, around.page, around.blobs);
-      if (!box) return [];
-      return [{ why: `what stands at the head of the ${sizeOf(label)} may be the page's`, answers: [label, { ...label, box }] }];
+      const more = writingBeside(label, around.page, boxesBut(labels, label.box));
+      if (!more) return [];
+      return [
+        {
+          why: `writing turned as on the ${sizeOf(label)} stands beside it`,
+          answers: [{ ...label, box: union([label.box, more]) ?? more }],
+        },
+      ];
+    }),
+    ...labels.flatMap((label): readonly Doubt[] => {
+      const part = lonePart(label, around.page, around.blobs);
+      return part ? [{ why: `the ${sizeOf(label)} ${part.why}`, answers: [label, { ...label, box: part.rest }] }] : [];
     }),
     ...(unlike && !cut.includes(unlike) ? [{ why: `the ${sizeOf(unlike)} is unlike the label beside it`, answers: [unlike] }] : []),
   ]);

@@ -50,7 +50,7 @@ export function locate(page: SourcePage, region: Box, edges: readonly Edge[], me
   const phrases = phrasesOf(page.words());
   const saidOf = (box: Box): Said => saidIn(phrases, box);
   const found = withoutBarless(page, choose(judgedOn(page, region, edges, media, blobs, saidOf)));
-  const likely = { labels: found.labels, rivals: [], unsure: [], unlike: undefined, ticked: [], several: [] };
+  const likely = { labels: found.labels, rivals: [], unsure: [], unlike: undefined, twice: [], ticked: [], several: [] };
   return { ...found, doubts: doubtsOf(likely, { page, blobs, said: saidOf }) };
 }
 

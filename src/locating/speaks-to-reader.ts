@@ -24,13 +24,29 @@ export function speaksToReader(text: string): boolean {
   if (FIELD.test(line) || line.length > LONGEST) return false;
   if (DO_IN_GERMAN.test(line) || (YOUR.test(line) && WHAT.test(line))) return true;
   const said = DO.exec(line)?.[0] ?? (WHAT.test(line) ? YOUR_OR_NAME.exec(line)?.[0] : undefined);
-  return said !== undefined && /^\p{Ll}/u.test(text.trim().split(/\s+/)[said.split(' ').length] ?? '');
+  return said !== undefined && /^[´`ˆ¨]?\p{Ll}/u.test(text.trim().split(/\s+/)[said.split(' ').length] ?? '');
 }
 
 /** What a label is called by the page around it. */
 const LABEL = /\blabels?\b|etikett|etiquet|etiket|etichett|etykiet|stitek|cimke/;
-/** Which order a page is for. */
-const ORDER = /^(?:order|commande|bestellung|auftrag|pedido|ordine|bestelling|zamowienie|ordre|objednavka|encomenda|tilaus)\b.*\d/;
+/** Which order a page is for, perhaps after what it has ordered. */
+const ORDER =
+  /^(?:[^\d:]{2,40} [-–—|·:]+ )?(?:order|commande|bestellung|auftrag|pedido|ordine|bestelling|zamowienie|ordre|objednavka|encomenda|tilaus)\b.*\d/;
+/** A sentence has so many words at least (common practice, no source). */
+const SENTENCE = /^\P{L}*\p{Lu}\p{Ll}*(?:[\s’'-]+[^\s]+){3,}[.!?]$/u;
+/** Money, and the time of day behind its date, as pages are stamped when they are printed. */
+const MONEY = /[€$£¥]\s?\d|\d[.,]\d\d\s?(?:[€£]|eur|usd|gbp|chf|kr)\b/;
+const STAMP = /\d{2,4}[,\s]+\d{1,2}:\d{2}\b/;
+/** "Thank you", for an order. */
+const THANKS =
+  /\b(?:thanks|thank you|merci|danke|dankt?|grazie|gracias|obrigad[oa]|bedankt|tack|tak|takk|dziekuj\w*|dekuj\w*|kiitos|koszon\w*)\b/;
+
+/** Whether a line is one of the page's rather than of a label on it: a sentence, thanks, a sum of money, when it was printed. A label may have such a line, too. */
+export function isPagesLine(text: string): boolean {
+  const line = folded(text);
+  return SENTENCE.test(text.trim()) || THANKS.test(line) || MONEY.test(line) || STAMP.test(line) || speaksToReader(text);
+}
+
 const RETURNS = [...RETURN_LABEL, ...RETURN];
 
 /** Whether a line says what is on a page, "Thistle & Tin label", or which order it is for; a label calls itself one only as a return label. */

@@ -1,6 +1,7 @@
 import { bottom, contains, right, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { textOf } from '../reading/code-text.js';
+import type { CodeLikeArea } from '../reading/code-like.js';
 import { isNumberLike } from '../reading/number-like.js';
 import type { Code } from '../reading/source.js';
 import type { Judged } from './candidate.js';
@@ -33,11 +34,15 @@ export function strengthOf(candidate: Judged, said: Said, read: readonly Code[] 
     fillsPaper || candidate.small === true || isKnownSize(box) || (edge !== 'ink' && isScaledSize(box.width, box.height)),
     hasMainBars(candidate),
     said.labelWords >= 2,
-    Math.max(codes.length, read?.length ?? 0) >= 2 && codes.filter(({ kind }) => kind === 'linear').length <= MOST_ROWS,
+    Math.max(codes.filter(isNoTrifle).length, read?.length ?? 0) >= 2 && codes.filter(({ kind }) => kind === 'linear').length <= MOST_ROWS,
     read?.some(isTrackingLike) === true,
   ];
   return points.filter(Boolean).length;
 }
+
+/** Ink as dense as a matrix code and smaller than this (pt, 8 mm) may be a single letter: it counts where it was read. */
+const TRIFLE = mmToPt(8);
+const isNoTrifle = ({ kind, box: { width, height } }: CodeLikeArea): boolean => kind !== 'matrix' || Math.max(width, height) >= TRIFLE;
 
 /** Whether a code may be a parcel's own number; a carrier's own short ones are only `isNumberLike`, and an article's is none. */
 export const isTrackingLike = (code: Code): boolean => isNumberLike(code, { characters: 10, digits: 8 }) && !isArticle(code);

@@ -16,6 +16,7 @@ import { withoutSpecks } from './specks.js';
 import { judgedOn } from './locate.js';
 import { said, saidIn, WRITING, type Said, type SaidName } from './kind-of-words.js';
 import { leftBehind } from './left-behind.js';
+import { isWholeLabel } from './label-sizes.js';
 import { littleOfLabel } from './little-of-label.js';
 import { outdoneLabel } from './larger-copy.js';
 import { namedPage, type All } from './named-page.js';
@@ -28,7 +29,7 @@ import { withoutSpeech } from './page-speech.js';
 import { readingWords } from './reading-words.js';
 import { withRestRead } from './read-rest.js';
 import { restOf, type Rest } from './rest.js';
-import { addressesOn } from './address-block.js';
+import { addressesOn, FROM_TO } from './address-block.js';
 import { speaksAgainst } from './speaks-against.js';
 import { isLongNumber, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
 import { withTitleFirst } from './titled-first.js';
@@ -110,7 +111,12 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
     !(own && label.edge === 'ink' && label.declares !== true && hasItems(label.box, phrases)) &&
     strength + (strength === LABEL && (isParcels(label, codes, phrases) || (own && isApartFrom(label, codes, phrases))) ? 1 : 0) >=
       (own || label.fillsPaper || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
-  const sure = withoutCopies(weighed.filter(isEnough));
+  const enough = weighed.filter(isEnough);
+  const sure = withoutCopies(enough);
+  // A receipt is smaller, without sender and receiver: what is a whole label is one with a number that was used before.
+  const twice = enough
+    .map(({ label }) => label)
+    .filter((label) => sure.every((each) => each.label !== label) && isWholeLabel(label) && addressesOn(label.box, phrases) >= FROM_TO);
   const weak = weighed.filter(
     (each) =>
       !isEnough(each) && !sure.some((label) => isExplainedBy(each, label)) && !(own && isPartOfBill(each.label, each.codes, own, facts)),
@@ -134,7 +140,15 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
   );
   const ticked = labels.filter(({ said: { characters }, box }) => characters < WRITING && tickBoxes(page.ink(), blobs, box).length > 0);
   const several = sure.filter((each) => isSeveral(each, phrases)).map(({ label }) => label);
-  const likelyLabels = { labels, rivals, unsure: unsure.map(({ label }) => label), unlike: unlikeBest(sure, phrases), ticked, several };
+  const likelyLabels = {
+    labels,
+    rivals,
+    unsure: unsure.map(({ label }) => label),
+    unlike: unlikeBest(sure, phrases),
+    twice,
+    ticked,
+    several,
+  };
   const inSight = doubtsOf(likelyLabels, { page, blobs: withoutSpeech(page, blobs), said: (box) => saidIn(phrases, box) });
   const behind = await leftBehind(
     [...labels, ...inSight.flatMap(({ answers }) => answers)].map(({ box }) => box),

@@ -332,9 +332,13 @@ export const PHRASES: Readonly<Record<Kind, readonly string[]>> = {
   ],
 };
 
+/** Accents that stand beside their letters, as some typesetters set them. */
+const ACCENTS = /(?<=\p{L})[´`ˆ¨˜ˇ](?=\p{L}|$)|(?<!\S)[´`ˆ¨˜ˇ](?=\p{L})|(?<=['’])[´`ˆ¨˜ˇ](?=\p{L})/gu;
+
 /** Lower case, without accents, white space as single blanks. */
 export function folded(text: string): string {
   return text
+    .replaceAll(ACCENTS, '')
     .normalize('NFD')
     .replaceAll(/\p{M}/gu, '')
     .toLocaleLowerCase('en')

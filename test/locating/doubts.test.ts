@@ -78,7 +78,7 @@ describe('doubts about a page', () => {
     const label = judged(LEFT, 1);
     expect(
       doubtsOf(
-        { labels: [label], rivals: [], unsure: [], unlike: undefined, ticked: [], several: [] },
+        { labels: [label], rivals: [], unsure: [], unlike: undefined, twice: [], ticked: [], several: [] },
         { page: await page(), blobs: [], said: () => nothingSaid },
       ),
     ).toEqual([]);
@@ -87,7 +87,7 @@ describe('doubts about a page', () => {
   it('name each place once, with every answer for it', async () => {
     const [label, rival, other] = [judged(LEFT, 0.8), judged(inches(0.2, 0.2, 4, 6.6), 0.79), judged(RIGHT, 0.8)];
     const doubts = doubtsOf(
-      { labels: [label, other], rivals: [rival], unsure: [], unlike: label, ticked: [], several: [] },
+      { labels: [label, other], rivals: [rival], unsure: [], unlike: label, twice: [], ticked: [], several: [] },
       { page: await page(), blobs: [], said: () => nothingSaid },
     );
     expect(doubts).toEqual([{ why: 'more than one answer: frame 4.00×6.00 in or frame 4.00×6.60 in', answers: [label, rival] }]);
@@ -97,7 +97,7 @@ describe('doubts about a page', () => {
     const part = judged(inches(0.2, 1, 3.8, 4.2), 0.8, { edge: 'ink' });
     const [head, foot] = [inches(0.2, 0.5, 3.8, 0.3), inches(0.2, 5.6, 2, 0.2)];
     const doubts = doubtsOf(
-      { labels: [part], rivals: [], unsure: [], unlike: part, ticked: [], several: [] },
+      { labels: [part], rivals: [], unsure: [], unlike: part, twice: [], ticked: [], several: [] },
       { page: await page(), blobs: [part.box, head, foot], said: () => nothingSaid },
     );
     expect(doubts.map(({ why }) => why)).toEqual(['the ink 3.80×4.20 in may go on: more ink stands in line with it']);
@@ -113,7 +113,7 @@ describe('doubts about a page', () => {
     const blobs = inkBlobs(drawn.ink());
     const label = judged(union(blobs) ?? LEFT, 0.8, { edge: 'ink' });
     const doubts = doubtsOf(
-      { labels: [label], rivals: [], unsure: [], unlike: undefined, ticked: [], several: [] },
+      { labels: [label], rivals: [], unsure: [], unlike: undefined, twice: [], ticked: [], several: [] },
       { page: drawn, blobs, said: () => nothingSaid },
     );
     expect(doubts.map(({ why }) => why.replace(/ink [\d.×]+ in/, 'ink'))).toEqual(["what stands at the head of the ink may be the page's"]);
@@ -124,7 +124,7 @@ describe('doubts about a page', () => {
     const label = judged(LEFT, 0.8, { clear: -30 });
     const about = async (drawing: Drawing, blobs: readonly Box[]): Promise<readonly string[]> =>
       doubtsOf(
-        { labels: [label], rivals: [], unsure: [], unlike: undefined, ticked: [], several: [] },
+        { labels: [label], rivals: [], unsure: [], unlike: undefined, twice: [], ticked: [], several: [] },
         { page: await drawnPage(drawing), blobs: [LEFT, ...blobs], said: () => nothingSaid },
       ).map(({ why }) => why);
     const across = inches(2, 6, 1, 0.6);
@@ -143,7 +143,15 @@ describe('doubts about a page', () => {
     const form = (to: number, rules: readonly number[]): Drawing => rules.reduce((d, y) => d.line(10, y, to, y, 1), new Drawing(612, 792));
     const about = async (drawing: Drawing, edge: Judged['edge'] = 'ink'): Promise<number> =>
       doubtsOf(
-        { labels: [judged(inches(0.5, 1, 4, 6), 0.9, { edge })], rivals: [], unsure: [], unlike: undefined, ticked: [], several: [] },
+        {
+          labels: [judged(inches(0.5, 1, 4, 6), 0.9, { edge })],
+          rivals: [],
+          unsure: [],
+          unlike: undefined,
+          twice: [],
+          ticked: [],
+          several: [],
+        },
         { page: await drawnPage(drawing), blobs: [], said: () => nothingSaid },
       ).filter(({ why }) => why.startsWith('rules go through the ink 4.00×6.00 in')).length;
     expect(await about(form(600, [200, 300]))).toBe(1);
@@ -160,7 +168,7 @@ describe('doubts about a page', () => {
     const part = judged(inches(0.2, 1, 3.8, height), 0.8, { edge: 'ink' });
     const ink = [part.box, inches(0.2, 0.3, 3.8, 0.3), inches(0.2, foot, 2, 1)];
     const [only, ...more] = doubtsOf(
-      { labels: [part], rivals: [], unsure: [], unlike: undefined, ticked: [], several: [] },
+      { labels: [part], rivals: [], unsure: [], unlike: undefined, twice: [], ticked: [], several: [] },
       { page: await page(), blobs: ink, said: () => nothingSaid },
     );
     expect([only?.answers.length, more]).toEqual([answers, []]);
