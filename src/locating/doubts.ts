@@ -8,7 +8,8 @@ import { goesOnWith, type Beside } from './filled-out.js';
 import { HAIR } from './gather.js';
 import { distance } from './judge.js';
 import { isKnownSize, isLargerThanMost, isWholeLabel } from './label-sizes.js';
-import { lonePart, writingBeside } from './lone-part.js';
+import { lineBelow, writingBeside } from './line-outside.js';
+import { lonePart } from './lone-part.js';
 import { pageDividers } from './page-dividers.js';
 import { isTrackingLike } from './strength.js';
 
@@ -95,14 +96,13 @@ export function doubtsOf(
       .filter((each) => isCutOut(each, around.page))
       .map((each) => ({ why: `rules go through the ${sizeOf(each)} and on beyond it, as in a form`, answers: [each] })),
     ...labels.flatMap((label): readonly Doubt[] => {
-      const more = writingBeside(label, around.page, boxesBut(labels, label.box));
+      const turned = writingBeside(label, around.page, boxesBut(labels, label.box));
+      const more = turned ?? lineBelow(label, around.page, around.blobs);
       if (!more) return [];
-      return [
-        {
-          why: `writing turned as on the ${sizeOf(label)} stands beside it`,
-          answers: [{ ...label, box: union([label.box, more]) ?? more }],
-        },
-      ];
+      const why = turned
+        ? `writing turned as on the ${sizeOf(label)} stands beside it`
+        : `a line below the ${sizeOf(label)} may be its last`;
+      return [{ why, answers: [{ ...label, box: union([label.box, more]) ?? more }, label] }];
     }),
     ...labels.flatMap((label): readonly Doubt[] => {
       const part = lonePart(label, around.page, around.blobs);

@@ -1,4 +1,4 @@
-import { contains, intersection, union, type Box } from '../geometry/box.js';
+import { area, contains, intersection, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { TURNS, type Turn } from '../geometry/placement.js';
 import { placeOnLine } from '../reading/place-on-line.js';
@@ -8,10 +8,14 @@ import { addressesIn } from './address-block.js';
 import type { Judged } from './candidate.js';
 import { HAIR } from './gather.js';
 import { isKnownSize } from './label-sizes.js';
-import { isPagesLine } from './speaks-to-reader.js';
+import { mostTurn } from './most-turn.js';
+import { countsPage, isPagesLine, isSentence } from './speaks-to-reader.js';
+import { NEXT_LINE, ON_LINE } from './white.js';
 
 /** What is written for the page stands farther from a label than this, pt (7 mm; common practice, no source) … */
 const APART = mmToPt(7);
+/** … and what no label says, but a page does, this far (5 mm). */
+const NEAR = mmToPt(5);
 /** … and a head that may be the page's so many times as far as any parts of the rest from each other. */
 const WIDER = 1.4;
 
@@ -30,32 +34,43 @@ interface Part {
 
 /**
  * What is at one side of a label without an edge, apart from the rest of it, and may be the page's: writing as pages have it, or a head that is clearly farther from the rest than any parts of the
- * rest are from each other, in a label that doesn't fill a known size with it. Undefined where nothing is, or has a code or (a head) an address.
+ * rest are from each other, or counts parcels. Undefined where nothing is, where it has a code or (a head) an address, and on a label's own paper.
  * @param blobs ink that isn't the page's own
  */
 export function lonePart(label: Judged, page: SourcePage, blobs: readonly Box[]): Part | undefined {
   if (label.edge !== 'ink' || isKnownSize(page)) return undefined;
   const phrases = phrasesOf(page.words()).filter(({ box }) => contains(label.box, box, 2));
+  const own = blobs.filter((blob) => contains(label.box, blob, 2));
   const head = mostTurn(phrases);
+  const title = head === undefined ? undefined : linesAtHead(label, phrases, head, own);
+  if (title) return title;
+  const saidIn = (part: Box): readonly Phrase[] => phrases.filter((phrase) => contains(part, phrase.box, 2));
+  const saysSentence = (part: Box): boolean => {
+    const addressed = addressesIn(part, phrases).flatMap(({ lines }) => lines);
+    return saidIn(part).some((phrase) => isSentence(phrase.text) && !addressed.includes(phrase));
+  };
   for (const side of TURNS) {
-    const rows = rowsOf(
-      blobs.filter((blob) => contains(label.box, blob, 2)),
-      side,
-    );
-    const whites = rows.slice(1).map(({ from }, at) => from - (rows[at]?.to ?? from));
-    const end = whites.findIndex((white) => white >= APART);
-    const part = union(rows.slice(0, end + 1).flatMap((row) => row.blobs));
-    const rest = union(rows.slice(end + 1).flatMap((row) => row.blobs));
-    if (end < 0 || !part || !rest || label.codes.some(({ box }) => intersection(box, part))) continue;
-    const addresses = addressesIn(part, phrases);
-    const isOfAddress = (phrase: Phrase): boolean => addresses.some(({ lines }) => lines.includes(phrase));
-    if (phrases.some((phrase) => contains(part, phrase.box, 2) && isPagesLine(phrase.text) && !isOfAddress(phrase)))
-      return { why: "has writing at its edge that may be the page's", rest };
-    const [white = 0, ...others] = whites.slice(end);
-    if (side === head && others.every((other) => white >= WIDER * other) && addresses.length === 0)
-      return { why: "has a head far from the rest that may be the page's", rest };
+    const rows = rowsOf(own, side);
+    const near = partedAt(rows, NEAR, label);
+    const apart = partedAt(rows, APART, label);
+    const isPages = near && saidIn(near.part).some(({ text }) => isPagesLine(text));
+    const written = isPages ? near : apart && saysSentence(apart.part) ? apart : undefined;
+    if (written) return { why: "has writing at its edge that may be the page's", rest: written.rest };
   }
-  return undefined;
+  const top = head === undefined ? undefined : partedAt(rowsOf(own, head), APART, label);
+  const isHead = top?.beyond.every((white) => top.white >= WIDER * white) === true && area(top.part) < area(top.rest);
+  return isHead && addressesIn(top.part, phrases).length === 0
+    ? { why: "has a head far from the rest that may be the page's", rest: top.rest }
+    : undefined;
+}
+
+/** What some rows begin with before white as wide as this (pt), that white, the other whites beyond it, and all beyond it; undefined where there is none, or a code before it. */
+function partedAt(rows: readonly Row[], least: number, { codes }: Judged): Parted | undefined {
+  const whites = rows.slice(1).map(({ from }, at) => from - (rows[at]?.to ?? from));
+  const end = whites.findIndex((white) => white >= least);
+  const [part, rest] = [rows.slice(0, end + 1), rows.slice(end + 1)].map((each) => union(each.flatMap(({ blobs }) => blobs)));
+  const [white = 0, ...beyond] = whites.slice(end);
+  return end < 0 || !part || !rest || codes.some(({ box }) => intersection(box, part)) ? undefined : { part, rest, white, beyond };
 }
 
 /** Ink in rows, from the side that is the top of writing with this turn. */
@@ -73,28 +88,20 @@ function rowsOf(blobs: readonly Box[], side: Turn): readonly Row[] {
     }, []);
 }
 
-/**
- * Writing outside a label without an edge that stands as its own does and otherwise than most of what is around it, on the way along the label: it is likely the label's. Undefined where there
- * is none. Pt.
- * @param others the page's other labels
- */
-export function writingBeside(label: Judged, page: SourcePage, others: readonly Box[]): Box | undefined {
-  if (label.edge !== 'ink') return undefined;
-  const phrases = phrasesOf(page.words());
-  const own = mostTurn(phrases.filter(({ box }) => contains(label.box, box, 2)));
-  const around = phrases.filter(({ box }) => ![label.box, ...others].some((each) => intersection(each, box)));
-  if (own === undefined || mostTurn(around) === own) return undefined;
-  const { x, y, width, height } = label.box;
-  const bands = [
-    { x: 0, y, width: page.width, height },
-    { x, y: 0, width, height: page.height },
-  ];
-  return union(around.flatMap(({ box, turn }) => (turn === own && bands.some((band) => contains(band, box, 2)) ? [box] : [])));
+interface Parted {
+  readonly part: Box;
+  readonly rest: Box;
+  readonly white: number;
+  readonly beyond: readonly number[];
 }
 
-/** Which way most characters stand. */
-function mostTurn(phrases: readonly Phrase[]): Turn | undefined {
-  const count = new Map<Turn, number>();
-  for (const { text, turn } of phrases) count.set(turn, (count.get(turn) ?? 0) + text.length);
-  return [...count].sort(([, a], [, b]) => b - a)[0]?.[0];
+/** The first lines of a label, however near they stand, where the first of them counts parcels or sheets, or says which order the label is for. */
+function linesAtHead(label: Judged, phrases: readonly Phrase[], turn: Turn, blobs: readonly Box[]): Part | undefined {
+  const lines = partedAt(rowsOf(blobs, turn), NEXT_LINE, label);
+  if (!lines) return undefined;
+  const own = phrases.filter((phrase) => phrase.turn === turn && contains(lines.part, phrase.box, 2));
+  const foot = ({ box }: Phrase): number => placeOnLine(box, turn).foot;
+  const first = Math.min(...own.map(foot));
+  const counts = own.length > 0 && own.every((phrase) => foot(phrase) - first > ON_LINE || countsPage(phrase.text));
+  return counts ? { why: "has a line at its head that may be the page's", rest: lines.rest } : undefined;
 }

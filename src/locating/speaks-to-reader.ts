@@ -32,8 +32,18 @@ const LABEL = /\blabels?\b|etikett|etiquet|etiket|etichett|etykiet|stitek|cimke/
 /** Which order a page is for, perhaps after what it has ordered. */
 const ORDER =
   /^(?:[^\d:]{2,40} [-–—|·:]+ )?(?:order|commande|bestellung|auftrag|pedido|ordine|bestelling|zamowienie|ordre|objednavka|encomenda|tilaus)\b.*\d/;
+/** Which parcel or sheet of how many, from memory but for English, German and French. */
+const SERIAL =
+  /^(?:parcel|package|packet|carton|box|label|sheet|page|batch|paket|karton|etikett|blatt|seite|stapel|colis|feuille|lot|bulto|caja|hoja|lote|pakket|doos|blad|paczka|arkusz|strona|partia|kolli|pacco|foglio|pagina)\.?\s#?\d{1,4}(?=$|\s?(?:[-–—/:,·|]|(?:of|von|de|sur|van|z|di|av|af|fra)\b))/;
+
+/** Whether a line counts a page's parcels or sheets, or says which order it is for, as what stands over a label does; a label may say so in itself. */
+export function countsPage(text: string): boolean {
+  const line = folded(text);
+  return SERIAL.test(line) || ORDER.test(line);
+}
+
 /** A sentence has so many words at least (common practice, no source). */
-const SENTENCE = /^\P{L}*\p{Lu}\p{Ll}*(?:[\s’'-]+[^\s]+){3,}[.!?]$/u;
+const SENTENCE = /^\P{L}*\p{Lu}\p{Ll}*[,:;]?(?:[\s’'-]+[^\s]+){3,}[.!?]$/u;
 /** Money, and the time of day behind its date, as pages are stamped when they are printed. */
 const MONEY = /[€$£¥]\s?\d|\d[.,]\d\d\s?(?:[€£]|eur|usd|gbp|chf|kr)\b/;
 const STAMP = /\d{2,4}[,\s]+\d{1,2}:\d{2}\b/;
@@ -41,10 +51,13 @@ const STAMP = /\d{2,4}[,\s]+\d{1,2}:\d{2}\b/;
 const THANKS =
   /\b(?:thanks|thank you|merci|danke|dankt?|grazie|gracias|obrigad[oa]|bedankt|tack|tak|takk|dziekuj\w*|dekuj\w*|kiitos|koszon\w*)\b/;
 
-/** Whether a line is one of the page's rather than of a label on it: a sentence, thanks, a sum of money, when it was printed. A label may have such a line, too. */
+/** Whether a line is a sentence; carriers' remarks on labels are some, too. */
+export const isSentence = (text: string): boolean => SENTENCE.test(text.trim());
+
+/** Whether a line is one of the page's rather than of a label on it: thanks, a sum of money, when it was printed, what to do with it. A label may have such a line, too. */
 export function isPagesLine(text: string): boolean {
   const line = folded(text);
-  return SENTENCE.test(text.trim()) || THANKS.test(line) || MONEY.test(line) || STAMP.test(line) || speaksToReader(text);
+  return THANKS.test(line) || MONEY.test(line) || STAMP.test(line) || speaksToReader(text);
 }
 
 const RETURNS = [...RETURN_LABEL, ...RETURN];

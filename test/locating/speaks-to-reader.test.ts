@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { namesLabel, speaksToReader } from '../../src/locating/speaks-to-reader.js';
+import { countsPage, isPagesLine, isSentence, namesLabel, speaksToReader } from '../../src/locating/speaks-to-reader.js';
 
 describe('speaksToReader', () => {
   it.each([
+    'Imprimez `a 100 %. Collez l’´etiquette sur le colis.',
     'Your packet label / Votre étiquette de petit colis',
     'Here is your shipping label',
     'Ihr Versandetikett',
@@ -39,10 +40,60 @@ describe('speaksToReader', () => {
   });
 });
 
-describe('namesLabel', () => {
-  it.each(['Thistle & Tin label', 'Etikett zu Auftrag 7', 'Order 10-4471, paid', 'Commande 22-4410'])('hears it in "%s"', (text) => {
-    expect(namesLabel(text)).toBe(true);
+describe('isSentence', () => {
+  it.each([
+    'The refund follows within fourteen days.',
+    'Retours acceptés pendant 30 jours.',
+    'Observaciones: entregar por la mañana, gracias.',
+  ])('is one: "%s"', (text) => {
+    expect(isSentence(text)).toBe(true);
   });
+
+  it.each(['Larch Halt EX1 2AB', 'Do not bend.', 'weight 2 kg, parcel 1 of 1.', 'SAMPLE - NOT VALID FOR CARRIAGE'])(
+    'is none: "%s"',
+    (text) => {
+      expect(isSentence(text)).toBe(false);
+    },
+  );
+});
+
+describe('isPagesLine', () => {
+  it.each(['Thanks for your order', 'Merci Solène !', 'Postage $7.12', 'Porto 5,90 EUR', '24/11/2026 09:41', 'Cut along the line'])(
+    'is one: "%s"',
+    (text) => {
+      expect(isPagesLine(text)).toBe(true);
+    },
+  );
+
+  it.each(['Larch Halt', '2.10 kg 24/11/2026', 'Ada Invented, 14 Sample Lane', 'Dankwart Muster'])('is none: "%s"', (text) => {
+    expect(isPagesLine(text)).toBe(false);
+  });
+});
+
+describe('countsPage', () => {
+  it.each([
+    'Parcel 1 of 2 - order B-37677',
+    'Carton 1',
+    'Blatt 2 von 5',
+    'Sheet 2/5',
+    'Order 70451 - Larch & Halt',
+    'Larch Halt - order 7',
+  ])('hears it in "%s"', (text) => {
+    expect(countsPage(text)).toBe(true);
+  });
+
+  it.each(['Paket 2 kg', 'Parcel Plus', 'Boxer 4', 'In order 7'])('does not in "%s"', (text) => {
+    expect(countsPage(text)).toBe(false);
+  });
+});
+
+describe('namesLabel', () => {
+  it.each(['Thistle & Tin label', 'Etikett zu Auftrag 7', 'Order 10-4471, paid', 'Commande 22-4410', 'Larch & Halt - order 704'])(
+    'hears it in "%s"',
+    (text) => {
+      expect(namesLabel(text)).toBe(true);
+    },
+  );
 
   it.each(['Thistle & Tin', 'Return label', 'Étiquette de retour', 'Label', 'Order lines'])('does not in "%s"', (text) => {
     expect(namesLabel(text)).toBe(false);

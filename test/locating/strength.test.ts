@@ -28,6 +28,8 @@ describe('strengthOf', () => {
     ['one word of a label', odd, [matrixAt(odd)], { ...nothing, labelWords: 1 }, undefined, 0],
     ['two of them', odd, [matrixAt(odd)], { ...nothing, labelWords: 2 }, undefined, 1],
     ['two codes', odd, [matrixAt(odd), matrixAt(odd)], nothing, undefined, 1],
+    ['another as small as a letter', odd, [bars(39, 9), matrixAt({ ...odd, width: 16, height: 16 })], nothing, undefined, 0],
+    ['the same, read', odd, [bars(39, 9), matrixAt({ ...odd, width: 16, height: 16 })], nothing, [code('A'), code('B')], 1],
     ["a code like a parcel's number", odd, [matrixAt(odd)], nothing, [code('00340000123456789012')], 1],
     ['codes that are none', odd, [matrixAt(odd)], nothing, [code('TENOFF')], 0],
     ['all of it', known, [bars(60, 20), matrixAt(known)], { ...nothing, labelWords: 4 }, [code('1Z00000123456784')], 5],

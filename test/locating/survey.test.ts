@@ -222,6 +222,11 @@ describe('survey: doubtful pages', () => {
     expect(doubts).toEqual([]);
   });
 
+  it('a whole label with the number of the one beside it is held with it, never passed over as a copy', async () => {
+    const survey = await surveyOf(pages.letter(pages.uprightLabel(3, 20, 12), pages.sidewaysLabel(3, 470)));
+    expect(survey).toMatchObject({ kind: 'doubtful', why: expect.stringContaining('the number of the label beside it') as string });
+  });
+
   it('a receipt whose number stands on the page once more, larger, is not skipped: nobody knows where its label begins', async () => {
     const { postcode, serial } = pages.contentOf(3);
     const [receipt, bars] = [pages.senderCopy(pages.contentOf(3)), pages.lines(400, 150, [])];
