@@ -116,7 +116,9 @@ describe('doubts about a page', () => {
       { labels: [label], rivals: [], unsure: [], unlike: undefined, twice: [], ticked: [], several: [] },
       { page: drawn, blobs, said: () => nothingSaid },
     );
-    expect(doubts.map(({ why }) => why.replace(/ink [\d.×]+ in/, 'ink'))).toEqual(["the ink has a head far from the rest that may be the page's"]);
+    expect(doubts.map(({ why }) => why.replace(/ink [\d.×]+ in/, 'ink'))).toEqual([
+      "the ink has a head far from the rest that may be the page's",
+    ]);
     expect(doubts[0]?.answers.map(({ box }) => Math.round(box.y / 10))).toEqual([5, 10]);
   });
 
