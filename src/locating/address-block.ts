@@ -106,14 +106,14 @@ function hasShape({ lines }: AddressBlock): boolean {
   if (lines.length < LEAST_LINES) return false;
   const texts = lines.map(({ text }) => text.trim());
   return (
-    texts.some(isWholeAddress) || areLinesOfOne(texts) || texts.some((text, at) => isStreetWithTown(text) && isNameAlone(texts[at - 1]))
+    texts.some(isWholeAddress) || areLinesOfOne(texts) || texts.some((text, at) => isNameAlone(texts[at - 1]) && isStreetWithTown(text))
   );
 }
 
 /** "Street 4, 00187 Town". */
 function isStreetWithTown(text: string): boolean {
-  const parts = text.split(PARTS).filter((part) => hasName(part));
-  return isAddressLine(text) && !isInOneLine(text) && parts.length > 1 && areLinesOfOne(parts);
+  const parts = digitsIn(text) < 2 ? [] : text.split(PARTS).filter((part) => hasName(part));
+  return parts.length > 1 && isAddressLine(text) && !isInOneLine(text) && areLinesOfOne(parts);
 }
 
 const isNameAlone = (text = ''): boolean => hasName(text) && digitsIn(text) === 0;

@@ -335,8 +335,22 @@ export const PHRASES: Readonly<Record<Kind, readonly string[]>> = {
 /** Accents that stand beside their letters, as some typesetters set them. */
 const ACCENTS = /(?<=\p{L})[´`ˆ¨˜ˇ](?=\p{L}|$)|(?<!\S)[´`ˆ¨˜ˇ](?=\p{L})|(?<=['’])[´`ˆ¨˜ˇ](?=\p{L})/gu;
 
+/** What was folded for the page at hand: each line is asked about many times. */
+const known = new Map<string, string>();
+/** About as many lines as a page has. */
+const MANY = 400;
+
 /** Lower case, without accents, white space as single blanks. */
 export function folded(text: string): string {
+  let line = known.get(text);
+  if (line === undefined) {
+    if (known.size >= MANY) known.clear();
+    known.set(text, (line = fold(text)));
+  }
+  return line;
+}
+
+function fold(text: string): string {
   return text
     .replaceAll(ACCENTS, '')
     .normalize('NFD')
