@@ -112,7 +112,7 @@ function hasShape({ lines }: AddressBlock): boolean {
 
 /** "Street 4, 00187 Town". */
 function isStreetWithTown(text: string): boolean {
-  const parts = digitsIn(text) < 2 ? [] : text.split(PARTS).filter((part) => hasName(part));
+  const parts = text.split(PARTS).filter((part) => hasName(part));
   return parts.length > 1 && isAddressLine(text) && !isInOneLine(text) && areLinesOfOne(parts);
 }
 

@@ -28,7 +28,7 @@ export function withDeclarationInside(candidate: SaidCandidate, phrases: readonl
   const turn = titles[0]?.turn;
   if (turn === undefined || titles.some((title) => title.turn !== turn)) return candidate;
   const place = (each: Box): PlaceOnLine => placeOnLine(each, turn);
-  const top = Math.min(...titles.map(({ box: at }) => place(at).foot - lineHeight(at, turn)));
+  const top = Math.min(...titles.map(({ box: at }) => place(at).top));
   const start = Math.min(...titles.map(({ box: at }) => place(at).from)) - INSET;
   const isAbove = (each: Box, slack: number): boolean => place(each).foot <= top + slack;
   const isBefore = (each: Box, slack: number): boolean => place(each).to <= start + slack;
@@ -62,5 +62,3 @@ const isTitle = (text: string): boolean => {
   const line = folded(text);
   return PHRASES['customs-form'].some((words) => line.includes(words));
 };
-
-const lineHeight = ({ width, height }: Box, turn: Phrase['turn']): number => (turn % 180 === 0 ? height : width);

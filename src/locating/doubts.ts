@@ -9,7 +9,7 @@ import { HAIR } from './gather.js';
 import { distance } from './judge.js';
 import { isKnownSize, isLargerThanMost, isWholeLabel } from './label-sizes.js';
 import { lineBelow, writingBeside } from './line-outside.js';
-import { lonePart } from './lone-part.js';
+import { lonePart, type Part } from './lone-part.js';
 import { pageDividers } from './page-dividers.js';
 import { isTrackingLike } from './strength.js';
 
@@ -105,11 +105,18 @@ export function doubtsOf(
       return [{ why, answers: [{ ...label, box: union([label.box, more]) ?? more }, label] }];
     }),
     ...labels.flatMap((label): readonly Doubt[] => {
-      const part = lonePart(label, around.page, around.blobs);
-      return part ? [{ why: `the ${sizeOf(label)} ${part.why}`, answers: [label, { ...label, box: part.rest }] }] : [];
+      const [first, ...more] = loneParts(label, around);
+      const answers = [first, ...more].flatMap((part) => (part ? [{ ...label, box: part.rest }] : []));
+      return first ? [{ why: `the ${sizeOf(label)} ${first.why}`, answers: [label, ...answers] }] : [];
     }),
     ...(unlike && !cut.includes(unlike) ? [{ why: `the ${sizeOf(unlike)} is unlike the label beside it`, answers: [unlike] }] : []),
   ]);
+}
+
+/** What may be the page's at the edges of a label: at one, then at one of what is left, and so on. */
+function loneParts(label: Judged, around: Omit<Beside, 'units'>): readonly Part[] {
+  const part = lonePart(label, around.page, around.blobs);
+  return part ? [part, ...loneParts({ ...label, box: part.rest }, around)] : [];
 }
 
 /** Whether ink reaches across an edge that isn't the page's. What touches a line to cut or fold is no part of a label. */

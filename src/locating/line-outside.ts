@@ -1,13 +1,12 @@
 import { contains, intersection, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
-import { placeOnLine } from '../reading/place-on-line.js';
+import { ON_LINE, placeOnLine } from '../reading/place-on-line.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf, type Phrase } from '../reading/word-lines.js';
 import type { Judged } from './candidate.js';
 import { isWholeLabel } from './label-sizes.js';
 import { mostTurn } from './most-turn.js';
 import { countsPage, isPagesLine, isSentence } from './speaks-to-reader.js';
-import { ON_LINE } from './white.js';
 
 /**
  * Writing outside a label without an edge that stands as its own does and otherwise than most of what is around it, on the way along the label: it is likely the label's. Undefined where there
@@ -40,8 +39,8 @@ export function lineBelow(label: Judged, page: SourcePage, blobs: readonly Box[]
   if (turn === undefined) return undefined;
   const own = placeOnLine(box, turn);
   const below = phrases.flatMap((phrase): readonly { phrase: Phrase; white: number }[] => {
-    const { from, to, foot } = placeOnLine(phrase.box, turn);
-    const white = foot - (turn % 180 === 0 ? phrase.box.height : phrase.box.width) - own.foot;
+    const { from, to, top } = placeOnLine(phrase.box, turn);
+    const white = top - own.foot;
     const isIn = phrase.turn === turn && white > 0 && white < BELOW + FOLLOWS && from > own.from - ASIDE && to < own.to + ASIDE;
     return isIn && blobs.some((blob) => intersection(blob, phrase.box)) ? [{ phrase, white }] : [];
   });

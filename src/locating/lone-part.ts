@@ -1,7 +1,7 @@
 import { area, contains, intersection, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { TURNS, type Turn } from '../geometry/placement.js';
-import { placeOnLine } from '../reading/place-on-line.js';
+import { ON_LINE, placeOnLine } from '../reading/place-on-line.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf, type Phrase } from '../reading/word-lines.js';
 import { addressesIn } from './address-block.js';
@@ -10,14 +10,14 @@ import { HAIR } from './gather.js';
 import { isKnownSize } from './label-sizes.js';
 import { mostTurn } from './most-turn.js';
 import { countsPage, isPagesLine, isSentence } from './speaks-to-reader.js';
-import { NEXT_LINE, ON_LINE } from './white.js';
+import { NEXT_LINE } from './white.js';
 
 /** What is written for the page stands farther from a label than this, pt (7 mm; common practice, no source) … */
 const APART = mmToPt(7);
 /** … and what no label says, but a page does, this far (5 mm). */
 const NEAR = mmToPt(5);
 /** … and a head that may be the page's so many times as far as any parts of the rest from each other. */
-const WIDER = 1.4;
+const HEAD_WIDER = 1.4;
 
 /** Ink side by side, and where it begins and ends, pt, inwards from a side. */
 interface Row {
@@ -27,7 +27,7 @@ interface Row {
 }
 
 /** A part at one side of a label, and what is left without it, pt. */
-interface Part {
+export interface Part {
   readonly why: string;
   readonly rest: Box;
 }
@@ -58,7 +58,7 @@ export function lonePart(label: Judged, page: SourcePage, blobs: readonly Box[])
     if (written) return { why: "has writing at its edge that may be the page's", rest: written.rest };
   }
   const top = head === undefined ? undefined : partedAt(rowsOf(own, head), APART, label);
-  const isHead = top?.beyond.every((white) => top.white >= WIDER * white) === true && area(top.part) < area(top.rest);
+  const isHead = top?.beyond.every((white) => top.white >= HEAD_WIDER * white) === true && area(top.part) < area(top.rest);
   return isHead && addressesIn(top.part, phrases).length === 0
     ? { why: "has a head far from the rest that may be the page's", rest: top.rest }
     : undefined;
@@ -77,8 +77,8 @@ function partedAt(rows: readonly Row[], least: number, { codes }: Judged): Parte
 function rowsOf(blobs: readonly Box[], side: Turn): readonly Row[] {
   return blobs
     .map((blob): Row => {
-      const { foot } = placeOnLine(blob, side);
-      return { blobs: [blob], from: foot - (side % 180 === 0 ? blob.height : blob.width), to: foot };
+      const { top, foot } = placeOnLine(blob, side);
+      return { blobs: [blob], from: top, to: foot };
     })
     .sort((a, b) => a.from - b.from)
     .reduce<Row[]>((rows, next) => {

@@ -29,7 +29,7 @@ export function isReturnTitle(words: string, text: string, heading: boolean): bo
 
 /** Whether a line begins with words that nothing but a return label has, and is no sentence: "Return label for your buyer". */
 export function beginsAsReturn(text: string): boolean {
-  const line = folded(text).trim();
+  const line = folded(text);
   return !OTHER.test(line) && !/[.!?]$/.test(line) && RETURN_LABEL.some((words) => line.startsWith(`${words} `));
 }
 

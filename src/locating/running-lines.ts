@@ -1,12 +1,11 @@
 import { bottom, right, union, type Box } from '../geometry/box.js';
 import { TURNS, type Turn } from '../geometry/placement.js';
+import { ON_LINE } from '../reading/place-on-line.js';
 import type { SourcePage, Word } from '../reading/source.js';
 
 /** A browser prints its lines into the margin that it leaves around a page: 0.4 in, pt (common practice, no source). */
 const MARGIN = 28.8;
-/** Words of one line lie on it to this much (pt) … */
-const ON_LINE = 3;
-/** … and are small print (pt). */
+/** Words of such a line are small print (pt). */
 const SMALL = 10;
 /** So far (pt) the next words are from such a line at least; lines of one block stand closer. */
 const APART = 8;

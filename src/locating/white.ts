@@ -1,8 +1,6 @@
 import { bottom, right, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 
-/** Writing on one line has its feet within this, pt. */
-export const ON_LINE = 3;
 /** Lines of type of one block stand no farther apart, pt (3 mm): what is so near to ink that fills a size is of it, too. */
 export const NEXT_LINE = mmToPt(3);
 /** Between the parts of a label with sender and receiver less white than this is usual, pt (8 mm; common practice, no source). */

@@ -122,6 +122,44 @@ describe('doubts about a page', () => {
     expect(doubts[0]?.answers.map(({ box }) => Math.round(box.y / 10))).toEqual([5, 10]);
   });
 
+  it('about writing of the page at two edges give the label without one, too, and without both', async () => {
+    const drawing = new Drawing(612, 792)
+      .text(40, 60, 'Parcel 1 of 2', { size: 10 })
+      .text(40, 245, 'Thank you for your order!', { size: 10 });
+    for (const y of [80, 150]) drawing.rect(40, y, 260, 50).text(40, y + 62, 'Ada Invented, 14 Sample Lane', { size: 10 });
+    const drawn = await drawnPage(drawing);
+    const blobs = inkBlobs(drawn.ink());
+    const label = judged(union(blobs) ?? LEFT, 0.8, { edge: 'ink' });
+    const [doubt, ...more] = doubtsOf(
+      { labels: [label], rivals: [], unsure: [], unlike: undefined, twice: [], ticked: [], several: [] },
+      { page: drawn, blobs, said: () => nothingSaid },
+    );
+    const edges = doubt?.answers.map(({ box: { y, height } }) => [y, y + height].map((at) => Math.round(at / 10)));
+    expect([edges, more]).toEqual([
+      [
+        [5, 25],
+        [8, 25],
+        [8, 21],
+      ],
+      [],
+    ]);
+  });
+
+  it('about a line below a label that may be its last give all of it first', async () => {
+    const drawing = new Drawing(612, 792);
+    drawing.block(40, 80, ['Rufus Sampleton', '3 Example Yard', 'Mockton EX 00532'], { size: 10 });
+    drawing.block(40, 122, ['Ada Invented', '14 Sample Lane', 'Larch Halt EX1 2AB'], { size: 10 });
+    const drawn = await drawnPage(drawing.text(40, 210, '316-H80', { size: 10 }));
+    const blobs = inkBlobs(drawn.ink());
+    const label = judged({ x: 39, y: 71, width: 260, height: 80 }, 0.8, { edge: 'ink' });
+    const doubts = doubtsOf(
+      { labels: [label], rivals: [], unsure: [], unlike: undefined, twice: [], ticked: [], several: [] },
+      { page: drawn, blobs, said: () => nothingSaid },
+    );
+    expect(doubts.map(({ why }) => why.replace(/ink [\d.×]+ in/, 'ink'))).toEqual(['a line below the ink may be its last']);
+    expect(doubts[0]?.answers.map(({ box }) => Math.round(box.height / 10))).toEqual([14, 8]);
+  });
+
   it('is ink across an edge, unless it touches a line to cut along', async () => {
     const label = judged(LEFT, 0.8, { clear: -30 });
     const about = async (drawing: Drawing, blobs: readonly Box[]): Promise<readonly string[]> =>

@@ -42,30 +42,23 @@ describe('lineBelow', () => {
 });
 
 describe('writingBeside', () => {
-  const beside = async (words: string, turn: 0 | 90): Promise<Box | undefined> => {
-    // A page whose own writing stands upright, and a label that lies on it.
-    const drawing = lines(new Drawing(792, 612)).text(60, 330, words, { size: 9 });
-    const page = await drawnPage(drawing, turn);
-    const all = page.words().map(({ box }) => box);
-    const label = all.slice(0, -words.split(' ').length).reduce((sum, box) => {
-      const [x, y] = [Math.min(sum.x, box.x), Math.min(sum.y, box.y)];
-      return {
-        x,
-        y,
-        width: Math.max(sum.x + sum.width, box.x + box.width) - x,
-        height: Math.max(sum.y + sum.height, box.y + box.height) - y,
-      };
-    });
-    const upright = page.words().map((word) => ({ ...word, box: { ...word.box, x: word.box.x + 2000 }, turn: 0 as const }));
-    const both = { ...page, width: page.width, height: page.height, words: () => [...page.words(), ...upright] };
-    return writingBeside(judged(label, 0.9, { edge: 'ink' }), both, []);
+  /** A label that lies on its page with a line beside it, and what the page says below, upright or as the label is. */
+  const beside = async (pages: 0 | -90): Promise<Box | undefined> => {
+    const drawing = new Drawing(612, 792);
+    for (const [at, text] of ['Ada Invented', '14 Sample Lane', 'Larch Halt EX1 2AB'].entries())
+      drawing.text(80 + 20 * at, 260, text, { size: 14, turn: -90 });
+    drawing.text(240, 260, 'SAMPLE', { size: 8, turn: -90 });
+    drawing.text(60, 560, 'What is written for the seller on this page, and stands upright on it, mostly', { size: 9, turn: pages });
+    return writingBeside(judged({ x: 60, y: 100, width: 100, height: 170 }, 0.9, { edge: 'ink' }), await drawnPage(drawing), []);
   };
 
   it('is what stands along a label as its own writing does, on a page that is written otherwise', async () => {
-    expect(await beside('Larch Halt', 90)).toBeDefined();
+    const line = await beside(0);
+    expect(line?.x).toBeCloseTo(234, -1);
+    expect(line?.height).toBeGreaterThan(line?.width ?? NaN);
   });
 
   it('is none where the page is written as the label is', async () => {
-    expect(await beside('Larch Halt', 0)).toBeUndefined();
+    expect(await beside(-90)).toBeUndefined();
   });
 });

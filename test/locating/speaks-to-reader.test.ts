@@ -1,8 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { countsPage, isPagesLine, isSentence, namesLabel, speaksToReader } from '../../src/locating/speaks-to-reader.js';
 
-describe('speaksToReader', () => {
-  it.each([
+/** Lines that are heard as what a function listens for, and lines that aren't. */
+function hearing(hears: (text: string) => boolean, these: readonly string[], notThese: readonly string[]): void {
+  describe(hears.name, () => {
+    it.each(these)('hears it in "%s"', (text) => {
+      expect(hears(text)).toBe(true);
+    });
+
+    it.each(notThese)('does not in "%s"', (text) => {
+      expect(hears(text)).toBe(false);
+    });
+  });
+}
+
+hearing(
+  speaksToReader,
+  [
     'Imprimez `a 100 %. Collez l’´etiquette sur le colis.',
     'Your packet label / Votre étiquette de petit colis',
     'Here is your shipping label',
@@ -17,11 +31,8 @@ describe('speaksToReader', () => {
     'Pliez ici',
     'Wytnij etykietę',
     'Thistle & Tin - your shipping label',
-  ])('hears it in "%s"', (text) => {
-    expect(speaksToReader(text)).toBe(true);
-  });
-
-  it.each([
+  ],
+  [
     'Your reference: 4711',
     'Ihr Zeichen: 55',
     'Print: 12.03.',
@@ -35,67 +46,29 @@ describe('speaksToReader', () => {
     'Print Works Sampleton',
     'Fragile, do not bend',
     'Leave with a neighbour',
-  ])('does not in "%s"', (text) => {
-    expect(speaksToReader(text)).toBe(false);
-  });
-});
+  ],
+);
 
-describe('isSentence', () => {
-  it.each([
-    'The refund follows within fourteen days.',
-    'Retours acceptés pendant 30 jours.',
-    'Observaciones: entregar por la mañana, gracias.',
-  ])('is one: "%s"', (text) => {
-    expect(isSentence(text)).toBe(true);
-  });
+hearing(
+  isSentence,
+  ['The refund follows within fourteen days.', 'Retours acceptés pendant 30 jours.', 'Observaciones: entregar por la mañana, gracias.'],
+  ['Larch Halt EX1 2AB', 'Do not bend.', 'weight 2 kg, parcel 1 of 1.', 'SAMPLE - NOT VALID FOR CARRIAGE'],
+);
 
-  it.each(['Larch Halt EX1 2AB', 'Do not bend.', 'weight 2 kg, parcel 1 of 1.', 'SAMPLE - NOT VALID FOR CARRIAGE'])(
-    'is none: "%s"',
-    (text) => {
-      expect(isSentence(text)).toBe(false);
-    },
-  );
-});
+hearing(
+  isPagesLine,
+  ['Thanks for your order', 'Merci Solène !', 'Postage $7.12', 'Porto 5,90 EUR', '24/11/2026 09:41', 'Cut along the line'],
+  ['Larch Halt', '2.10 kg 24/11/2026', 'Ada Invented, 14 Sample Lane', 'Dankwart Muster'],
+);
 
-describe('isPagesLine', () => {
-  it.each(['Thanks for your order', 'Merci Solène !', 'Postage $7.12', 'Porto 5,90 EUR', '24/11/2026 09:41', 'Cut along the line'])(
-    'is one: "%s"',
-    (text) => {
-      expect(isPagesLine(text)).toBe(true);
-    },
-  );
+hearing(
+  countsPage,
+  ['Parcel 1 of 2 - order B-37677', 'Carton 1', 'Blatt 2 von 5', 'Sheet 2/5', 'Order 70451 - Larch & Halt', 'Larch Halt - order 7'],
+  ['Paket 2 kg', 'Parcel Plus', 'Boxer 4', 'In order 7'],
+);
 
-  it.each(['Larch Halt', '2.10 kg 24/11/2026', 'Ada Invented, 14 Sample Lane', 'Dankwart Muster'])('is none: "%s"', (text) => {
-    expect(isPagesLine(text)).toBe(false);
-  });
-});
-
-describe('countsPage', () => {
-  it.each([
-    'Parcel 1 of 2 - order B-37677',
-    'Carton 1',
-    'Blatt 2 von 5',
-    'Sheet 2/5',
-    'Order 70451 - Larch & Halt',
-    'Larch Halt - order 7',
-  ])('hears it in "%s"', (text) => {
-    expect(countsPage(text)).toBe(true);
-  });
-
-  it.each(['Paket 2 kg', 'Parcel Plus', 'Boxer 4', 'In order 7'])('does not in "%s"', (text) => {
-    expect(countsPage(text)).toBe(false);
-  });
-});
-
-describe('namesLabel', () => {
-  it.each(['Thistle & Tin label', 'Etikett zu Auftrag 7', 'Order 10-4471, paid', 'Commande 22-4410', 'Larch & Halt - order 704'])(
-    'hears it in "%s"',
-    (text) => {
-      expect(namesLabel(text)).toBe(true);
-    },
-  );
-
-  it.each(['Thistle & Tin', 'Return label', 'Étiquette de retour', 'Label', 'Order lines'])('does not in "%s"', (text) => {
-    expect(namesLabel(text)).toBe(false);
-  });
-});
+hearing(
+  namesLabel,
+  ['Thistle & Tin label', 'Etikett zu Auftrag 7', 'Order 10-4471, paid', 'Commande 22-4410', 'Larch & Halt - order 704'],
+  ['Thistle & Tin', 'Return label', 'Étiquette de retour', 'Label', 'Order lines'],
+);

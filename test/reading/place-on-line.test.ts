@@ -17,6 +17,6 @@ describe('placeOnLine', () => {
     expect([b.foot - a.foot, b.middle - a.middle]).toEqual([0, 0]);
     expect([c.foot - a.foot, c.middle - a.middle]).toEqual([12, 12]);
     expect(c.from).toBe(a.from);
-    expect(a.foot - a.middle).toBe(5);
+    expect([a.foot - a.middle, a.middle - a.top]).toEqual([5, 5]);
   });
 });
