@@ -8,6 +8,7 @@ const APART = [...STARTING, TRUTH];
 export default defineConfig({
   test: {
     reporters: ['default', './test/outside/skip-reporter.ts'],
+    setupFiles: ['./test/seed.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
     pool: 'forks',

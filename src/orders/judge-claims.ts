@@ -35,10 +35,7 @@ export interface Claim {
 export function againstLabel(index: OrderIndex, { label, finding }: Claim, addresses: AddressCheck): readonly Reason[] {
   const reasons: Reason[] = [];
   const bundle = index.bundles[finding.bundle]?.orders ?? [];
-  // By number, so that the order of the files changes nothing.
-  for (const order of ordersAt(index, finding.orders).toSorted(
-    (a, b) => compareNatural(a.number, b.number) || compareNatural(a.id, b.id),
-  )) {
+  for (const order of byNumber(ordersAt(index, finding.orders))) {
     if (order.differsAt !== undefined) reasons.push(sameNumber(order));
     if (order.state !== 'to-ship') reasons.push(notToShip(order, order.state));
     else if (order.incomplete === true) reasons.push(incomplete(order));
@@ -115,6 +112,10 @@ function againstWords({ says }: Claim, claims: readonly Claim[], orders: readonl
   const alike = claims.filter((other) => other.says?.number === says.number && other.says.of === says.of);
   return alike.length > 1 ? [sameParcel(orders, says.number, says.of)] : [];
 }
+
+/** By number, so that the order of the files changes nothing. */
+export const byNumber = (orders: readonly Order[]): readonly Order[] =>
+  orders.toSorted((a, b) => compareNatural(a.number, b.number) || compareNatural(a.id, b.id));
 
 export const ordersAt = (index: OrderIndex, indexes: readonly number[]): readonly Order[] =>
   indexes.flatMap((each) => index.orders[each] ?? []);

@@ -1,7 +1,7 @@
 import type { Reason } from '../sheet/sheet.js';
 import { cluesDiffer, heldWith, noOrder, sameNumber } from './conflicts.js';
 import type { Finding } from './find-orders.js';
-import { ordersAt, type Claim } from './judge-claims.js';
+import { byNumber, ordersAt, type Claim } from './judge-claims.js';
 import type { ChannelRules, LabelEnd } from './matching.js';
 import type { OrderIndex } from './order-index.js';
 import type { ReadLabel } from './read-label.js';
@@ -32,14 +32,14 @@ export function placeReturns(
     if (!label.facts.isReturn) continue;
     const { id } = label.facts;
     const asked = ask(label);
-    const held = (orders: readonly number[], reason: Reason): LabelEnd => ({
+    const held = (orders: readonly number[], ...reasons: readonly Reason[]): LabelEnd => ({
       kind: 'held',
       label: id,
       orders: ordersAt(
         index,
         orders.toSorted((a, b) => a - b),
       ).map((order) => order.id),
-      reasons: [reason],
+      reasons,
     });
     const mate = label.facts.outbound === undefined ? undefined : outbound.get(label.facts.outbound);
     placed.set(label, asked ? (mate ? withMate(mate, asked) : alone(label, asked)) : { kind: 'untouched', label: id });
@@ -61,8 +61,8 @@ export function placeReturns(
     function alone({ facts }: ReadLabel, { rules, finding }: Asked): LabelEnd {
       if (finding.kind === 'conflict') return held(finding.orders, finding.reason);
       if (finding.kind === 'none') return rules.withoutOrder === 'hold' ? held([], noOrder()) : { kind: 'without-order', label: facts.id };
-      const inDoubt = ordersAt(index, finding.orders).find(({ differsAt }) => differsAt !== undefined);
-      if (inDoubt) return held(finding.orders, sameNumber(inDoubt));
+      const inDoubt = byNumber(ordersAt(index, finding.orders).filter(({ differsAt }) => differsAt !== undefined));
+      if (inDoubt.length > 0) return held(finding.orders, ...inDoubt.map(sameNumber));
       const own = (claims.get(finding.bundle) ?? []).map((claim) => claim.label);
       const packed = own.find((each) => ends.get(each)?.kind === 'packed');
       const orders = ordersAt(index, finding.orders).map((order) => order.id);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Order } from '../../src/orders/order.js';
 import { orderPlaces } from '../../src/orders/order-places.js';
 import { endOf, label, match, order, rules } from './make.js';
 
@@ -48,6 +49,17 @@ describe('a return label', () => {
     const inDoubt = { ...A, tracking: ['9400111206206406260787'], differsAt: [{ file: 'more.csv', line: 3 }] };
     expect(endOf(match([inDoubt], [back({ lines: ['A-1001'] })]), 'back')).toBe('held 0:A-1001: orders/same-number');
     expect(endOf(match([inDoubt], [back({ tracking: '9400111206206406260787' })]), 'back')).toBe('held 0:A-1001: orders/same-number');
+  });
+
+  it('tells each order of its parcel whose number is there twice, by number whatever order they come in', () => {
+    const twice = (number: string, together: string): Order =>
+      order(number, { together: [together], differsAt: [{ file: 'more.csv', line: 3 }] });
+    const orders = [twice('A-1001', 'A-1002'), twice('A-1002', 'A-1001')];
+    for (const each of [orders, orders.toReversed()]) {
+      const [end] = match(each, [back({ lines: ['A-1002'] })]).labels;
+      const told = end?.kind === 'held' ? end.reasons.map(({ message }) => message.slice(0, 12)) : [];
+      expect(told).toEqual(['order A-1001', 'order A-1002']);
+    }
   });
 
   it('without an order is held or printed as its channel says, and follows its outbound label', () => {
