@@ -34,9 +34,8 @@ export const isStreet = (text: string): boolean => STREET.test(text);
 /** Whether a line has a house's number with something behind it: a quarter, a floor, a flat; what is counted or weighed is none. A town must follow such a line. */
 export function isStreetAndMore(text: string): boolean {
   if (text.length > MOST_CHARACTERS || NO_ADDRESS.test(text)) return false;
-  if (UNIT_BEFORE.test(text)) return true;
   const plain = text.replace(UNIT_BEHIND, '');
-  return [plain, ...plain.split(/[,،、]\s*/u)].some((part) => STREET.test(part) && !MEASURE.test(part));
+  return [text, plain, ...plain.split(/[,،、]\s*/u)].some((part) => UNIT_BEFORE.test(part) || (STREET.test(part) && !MEASURE.test(part)));
 }
 /** "300 ml", "24 kg". */
 const MEASURE = /^\d+\s?\p{L}{1,3}$/u;

@@ -6,7 +6,7 @@ import { isNumberLike } from '../reading/number-like.js';
 import type { Code } from '../reading/source.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { hasItems, listsItems } from './item-rows.js';
-import { isLabelSized, isWholeLabel } from './label-sizes.js';
+import { isKnownSize, isLabelSized, isWholeLabel } from './label-sizes.js';
 import type { SaidCandidate } from './page-facts.js';
 import { addressesOn, FROM_TO } from './address-block.js';
 import { hasMainBars, isLongNumber, isTrackingLike } from './strength.js';
@@ -61,4 +61,20 @@ export const isApartFrom = (label: SaidCandidate, read: readonly Code[] | undefi
   label.said.labelWords >= 3 &&
   hasMainBars(label) &&
   (read ?? []).some((code) => LINEAR.includes(code.symbology) && isNumberLike(code, { characters: 8, digits: 6 })) &&
+  goesFromTo(label, phrases);
+
+/**
+ * Whether a frame has all of a label but its words and a long number, as labels of small carriers do: its size, leading bars that say a number, sender and receiver. On a page that calls itself something else
+ * only one of a known size.
+ */
+export const isAddressedFrame = (
+  label: SaidCandidate,
+  read: readonly Code[] | undefined,
+  phrases: readonly Phrase[],
+  onOther: boolean,
+): boolean =>
+  label.edge === 'frame' &&
+  (onOther ? isKnownSize(label.box) : isLabelSized(label.box)) &&
+  hasMainBars(label) &&
+  (read ?? []).some((code) => LINEAR.includes(code.symbology) && isNumberLike(code)) &&
   goesFromTo(label, phrases);

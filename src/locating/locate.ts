@@ -28,6 +28,7 @@ import { withPaleEdges } from './pale-edges.js';
 import { ruledStacks } from './ruled-stacks.js';
 import { holdsSeveral } from './several-frames.js';
 import { withShownEdges } from './settle-edges.js';
+import { withSideBars } from './side-bars.js';
 import { isSmallLabel } from './small-labels.js';
 import { addressesOn } from './address-block.js';
 import { hasMainBars } from './strength.js';
@@ -109,7 +110,12 @@ export function judgedOn(
   const found = gatherCandidates(page, region, edges, media, blobs).map((each) => filled(withoutStub(each, page, dividers, blobs)));
   const filling = byInk ? cells.filter((cell) => isInRegion(cell) && !isOther(cell) && isCellOfLabel(cell, found, codes, phrases)) : [];
   const whole = filling.map((cell): Candidate => ({ box: clip(grow(cell, HAIR), page), edge: 'ink', codes: codesIn(codes, cell) }));
-  const gathered = withSheet([...found, ...ruled, ...parts, ...whole], sheet);
+  const withBars = (each: Candidate): Candidate => {
+    if (each.edge !== 'ink' || each.codes.length === 0) return each;
+    const box = clip(withSideBars(each.box, free, phrases), page);
+    return isInRegion(box) ? { ...each, box } : each;
+  };
+  const gathered = withSheet([...found, ...ruled, ...parts, ...whole].map(withBars), sheet);
   const owners = gathered.filter(({ edge, box, codes: own }) => isOwning(edge) && own.length > 0 && isLabelSized(box));
   const around = {
     blobs: withoutHints(page, free),
@@ -131,7 +137,9 @@ export function judgedOn(
   const hasAddress = (part: Box): boolean => addressesOn(part, phrases) > 0;
   const likely = single.flatMap((candidate) => judge(candidate, around) ?? []);
   const paper = isSmallPaper(page) && dividers.length === 0 ? union(free) : undefined;
-  const addressed = said ? withBothAddresses(likely, { phrases, wholes: [...cells, ...(paper ? [paper] : [])], isOther }) : likely;
+  const addressed = said
+    ? withBothAddresses(likely, { phrases, blobs: free, wholes: [...cells, ...(paper ? [paper] : [])], isOther })
+    : likely;
   const judged = withoutWholePictures(withoutAround(addressed, isTitledOther, hasAddress), page);
   const pages = judged.filter((each) => each.edge === 'page');
   if (pages.length > 0) return [...pages, ...judged.filter(({ alike }) => alike !== undefined)];

@@ -59,7 +59,7 @@ export function lonePart(label: Judged, page: SourcePage, blobs: readonly Box[])
   }
   const top = head === undefined ? undefined : partedAt(rowsOf(own, head), APART, label);
   const isHead = top?.beyond.every((white) => top.white >= HEAD_WIDER * white) === true && area(top.part) < area(top.rest);
-  return isHead && addressesIn(top.part, phrases).length === 0
+  return isHead && addressesIn(top.part, phrases).length === 0 && !saidIn(top.part).some(({ text }) => WEIGHT.test(text))
     ? { why: "has a head far from the rest that may be the page's", rest: top.rest }
     : undefined;
 }
@@ -87,6 +87,9 @@ function rowsOf(blobs: readonly Box[], side: Turn): readonly Row[] {
       return [...rows.slice(0, -1), { ...row, blobs: [...row.blobs, ...next.blobs], to: Math.max(row.to, next.to) }];
     }, []);
 }
+
+/** What a label says of its parcel, and no title of a page. */
+const WEIGHT = /(?<![\p{L}\d])\d+(?:[.,]\d+)?\s?(?:kg|lbs?|oz)(?!\p{L})/iu;
 
 interface Parted {
   readonly part: Box;

@@ -1,4 +1,4 @@
-import { bottom, centre, contains, right, union, type Box } from '../geometry/box.js';
+import { bottom, centre, contains, grow, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { namesLabel } from './speaks-to-reader.js';
@@ -12,6 +12,8 @@ const BELOW = mmToPt(40);
 const ALIGNED = 4;
 /** The title, and what is said about the page. */
 const MOST = 2;
+/** What is no wider is a line to fold or cut along, pt. */
+const RULE = 2;
 /** A title stands no farther above a hint, pt (8 mm; common practice, no source). */
 const HINT = mmToPt(8);
 /** Ink reaches this far (pt) beyond the box of its words, and the other way round. */
@@ -32,14 +34,15 @@ export function pageTitles(
   let left = blocks.filter((block) => !hints.includes(block)).sort((a, b) => a.y - b.y);
   const titles: Box[] = [];
   for (let part = 0; part < MOST; part++) {
-    const head = headOf(left);
+    const pieces = headOf(left);
+    const head = inLines(pieces, phrases);
     const whole = union(head);
-    left = left.slice(head.length);
+    left = left.filter((block) => !pieces.includes(block));
     if (!whole || left.length === 0 || whole.height > HIGH || !head.every((block) => isWritten(block, phrases) && isWriting(block))) break;
     if (head.some((a) => head.some((b) => a !== b && bottom(a) > b.y && bottom(b) > a.y))) break;
     const near = left.filter(({ y, height }) => y - bottom(whole) <= BELOW && height > 1);
     const all = union(near);
-    const isSet = near.some((other) => head.some((block) => isAligned(block, other))) || (all !== undefined && isAligned(whole, all));
+    const isSet = all !== undefined && (isAligned(whole, all) || near.some((other) => head.some((block) => isSetWith(block, other, all))));
     const isOverHint = hints.some(({ y }) => y >= bottom(whole) && y - bottom(whole) <= HINT);
     if (isSet && !isOverHint && !head.some((block) => namesPage(block, phrases))) break;
     titles.push(...head);
@@ -47,8 +50,9 @@ export function pageTitles(
   return titles;
 }
 
-/** The blocks from the top of the page to the first white across it. */
-function headOf(sorted: readonly Box[]): readonly Box[] {
+/** The blocks from the top of the page to the first white across it, whatever line runs down the page there. */
+function headOf(blocks: readonly Box[]): readonly Box[] {
+  const sorted = blocks.filter(({ width }) => width > RULE);
   let end = sorted[0] ? bottom(sorted[0]) : 0;
   const next = sorted.findIndex((block) => {
     const isBeyond = block.y - end >= BAND;
@@ -58,14 +62,28 @@ function headOf(sorted: readonly Box[]): readonly Box[] {
   return next < 0 ? sorted : sorted.slice(0, next);
 }
 
+/** Blocks with those as one that one line of type goes over: a blank in it may be as wide as those between blocks. */
+function inLines(blocks: readonly Box[], phrases: readonly Phrase[]): readonly Box[] {
+  return blocks.reduce<readonly Box[]>((joined, block) => {
+    const line = phrases.find(({ box }) => contains(grow(box, AROUND), block));
+    const mate = line && joined.find((other) => contains(grow(line.box, AROUND), other));
+    const both = mate && union([mate, block]);
+    return both ? joined.map((other) => (other === mate ? both : other)) : [...joined, block];
+  }, []);
+}
+
 /** Whether a block is nothing but type: a banner with a name in it is a label's. */
 function isWritten(block: Box, phrases: readonly Phrase[]): boolean {
   const words = union(phrases.flatMap(({ box }) => (contains(block, box, AROUND) ? [box] : [])));
   return words !== undefined && contains(words, block, AROUND);
 }
 
-const isAligned = (a: Box, b: Box): boolean =>
-  Math.abs(a.x - b.x) <= ALIGNED || Math.abs(right(a) - right(b)) <= ALIGNED || Math.abs(centre(a).x - centre(b).x) <= ALIGNED;
+/** Whether two lines begin or end at one place, or both are centred in all that is set below the first. */
+const isSetWith = (line: Box, other: Box, all: Box): boolean => hasSameEnd(line, other) || (isCentred(line, all) && isCentred(other, all));
+
+const isAligned = (a: Box, b: Box): boolean => hasSameEnd(a, b) || isCentred(a, b);
+const hasSameEnd = (a: Box, b: Box): boolean => Math.abs(a.x - b.x) <= ALIGNED || Math.abs(right(a) - right(b)) <= ALIGNED;
+const isCentred = (a: Box, b: Box): boolean => Math.abs(centre(a).x - centre(b).x) <= ALIGNED;
 
 /** Whether a block says what is on the page. */
 const namesPage = (block: Box, phrases: readonly Phrase[]): boolean =>

@@ -10,7 +10,7 @@ import { withoutCoupons } from './coupons.js';
 import { isExplainedBy, isSeveral, mayBeSeveral, unlikeBest, withoutCopies, type Likeliest } from './compared.js';
 import { withDeclarationInside } from './declaration-inside.js';
 import { doubtsOf, leftOver, sureBeside, type Doubt } from './doubts.js';
-import { isApartFrom, isParcels } from './from-to.js';
+import { isAddressedFrame, isApartFrom, isParcels } from './from-to.js';
 import { inkBlobs } from './ink-blobs.js';
 import { withoutSpecks } from './specks.js';
 import { judgedOn } from './locate.js';
@@ -106,10 +106,13 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
       weigh(each, own !== undefined || likely.length > 1 || each.declares === true || mayBeSeveral(each, phrases), readCodes),
     ),
   );
+  const isMore = ({ strength, label, codes }: Likeliest): boolean =>
+    (strength === LABEL && (isParcels(label, codes, phrases) || (own !== undefined && isApartFrom(label, codes, phrases)))) ||
+    (strength === (own ? LABEL : LABEL - 1) && isAddressedFrame(label, codes, phrases, own !== undefined));
   const isEnough = ({ strength, label, codes }: Likeliest): boolean =>
     isLikeLabel(label, codes, facts) &&
     !(own && label.edge === 'ink' && label.declares !== true && hasItems(label.box, phrases)) &&
-    strength + (strength === LABEL && (isParcels(label, codes, phrases) || (own && isApartFrom(label, codes, phrases))) ? 1 : 0) >=
+    strength + (isMore({ strength, label, codes }) ? 1 : 0) >=
       (own || label.fillsPaper || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
   const enough = weighed.filter(isEnough);
   const sure = withoutCopies(enough);

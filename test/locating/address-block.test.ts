@@ -32,6 +32,7 @@ describe('addressBlocks', () => {
     [['Sjoerd Verzonnen', 'Voorbeeldlaan 208-II', '0011 AB VOORBEELD']],
     [['Thistle and Loom, Unit 3, Example Yard, SAMPLETON EX1 9ZZ']],
     [['Tarn & Loom Ltd', 'Unit 6 Example Yard', 'Sampleton EX1 9ZZ']],
+    [['From TARN & LOOM, Unit 6 Example Yard', 'Sampleton EX1 9ZZ']],
     [['Atelier Muster - Musterhof 7a - 00084 Musterstadt']],
     [['Frá: Smiðjan Lyng, Dæmisgata 4, 000 Dæmi, 555-0118']],
     [['見本 花子', '見本県見本市見本町1-2', '000-0001']],

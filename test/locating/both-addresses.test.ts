@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Box } from '../../src/geometry/box.js';
+import { mmToPt } from '../../src/geometry/length.js';
 import { isCellOfLabel, withBothAddresses } from '../../src/locating/both-addresses.js';
 import { phrasesOf } from '../../src/reading/word-lines.js';
 import { barsAt, judged, word } from './judged.js';
@@ -16,10 +17,12 @@ const ink = (box: Box, score = 0.8) => judged(box, score, { edge: 'ink', codes: 
 
 describe('withBothAddresses', () => {
   const left = (phrases = BOTH, wholes: readonly Box[] = [WHOLE], isOther = (): boolean => false, whole = ink(WHOLE)) =>
-    withBothAddresses([ink(LOWER), whole], { phrases, wholes, isOther }).length;
+    withBothAddresses([ink(LOWER), whole], { phrases, blobs: [], wholes, isOther }).length;
 
   it('leaves away what lacks the sender, where all ink there is has both', () => {
-    expect(withBothAddresses([ink(LOWER), ink(WHOLE)], { phrases: BOTH, wholes: [WHOLE], isOther: () => false })).toEqual([ink(WHOLE)]);
+    expect(withBothAddresses([ink(LOWER), ink(WHOLE)], { phrases: BOTH, blobs: [], wholes: [WHOLE], isOther: () => false })).toEqual([
+      ink(WHOLE),
+    ]);
   });
 
   it.each([
@@ -31,9 +34,35 @@ describe('withBothAddresses', () => {
     expect(count).toBe(2);
   });
 
+  describe('of what goes on below sender, receiver and bars', () => {
+    const more: Box = { ...WHOLE, x: 60, width: 290, height: 520 };
+    const parts = [
+      { ...WHOLE, height: 130 },
+      { ...WHOLE, y: 210, height: 260 },
+    ];
+    const goingOn = (clear: number, whole = ink(more), { phrases = BOTH, blobs = parts } = {}) =>
+      withBothAddresses([{ ...ink(WHOLE), clear }, whole], { phrases, blobs, wholes: [], isOther: () => false }).includes(whole);
+
+    it('leaves away the whole, where the white between is wider than parts of a label have', () => {
+      expect(goingOn(mmToPt(17))).toBe(false);
+      expect(goingOn(mmToPt(14))).toBe(true);
+    });
+
+    it.each([
+      ['there is as much white before it', goingOn(mmToPt(17), ink(more), { blobs: [{ ...WHOLE, height: 130 }, { ...WHOLE, y: 240, height: 230 }] })], // prettier-ignore
+      ['a third address follows', goingOn(mmToPt(17), ink(more), { phrases: phrasesOf([...FROM, ...TO, ...block(490, ['Bea Invented', '9 Sample Lane', 'Larch Halt EX 00188'])]) })], // prettier-ignore
+      ['what follows keeps to its column', goingOn(mmToPt(17), ink({ ...WHOLE, height: 520 }))],
+      ['a code follows', goingOn(mmToPt(17), { ...ink(more), codes: [BARS, BARS] })],
+      ['all of it is as large as a label mostly is', goingOn(mmToPt(17), ink({ ...WHOLE, width: 275, height: 410 }))],
+      ['rules divide it', goingOn(mmToPt(17), { ...ink(more), ruled: 'level' })],
+    ])('leaves it where %s', (_, is) => {
+      expect(is).toBe(true);
+    });
+  });
+
   it('leaves frames', () => {
     const frame = judged(LOWER, 0.8, { codes: [BARS] });
-    expect(withBothAddresses([frame, ink(WHOLE)], { phrases: BOTH, wholes: [WHOLE], isOther: () => false })).toHaveLength(2);
+    expect(withBothAddresses([frame, ink(WHOLE)], { phrases: BOTH, blobs: [], wholes: [WHOLE], isOther: () => false })).toHaveLength(2);
   });
 });
 

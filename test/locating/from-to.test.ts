@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isAddressedNumber, isApartFrom, isParcels, isParcelsMatrix } from '../../src/locating/from-to.js';
+import { isAddressedFrame, isAddressedNumber, isApartFrom, isParcels, isParcelsMatrix } from '../../src/locating/from-to.js';
 import type { SaidCandidate } from '../../src/locating/page-facts.js';
 import type { Code } from '../../src/reading/source.js';
 import { phrasesOf } from '../../src/reading/word-lines.js';
@@ -113,6 +113,33 @@ describe('what stands apart on a page of another name', () => {
     ['its bars are small', apart({ codes: [bars] })],
     ['it has one address', apart({}, block(10, FROM))],
     ['it says an order’s number', apart({}, BOTH, [code('EX44', 'Code 39')])],
+  ])('is none where %s', (_, is) => {
+    expect(is).toBe(false);
+  });
+});
+
+describe('a frame with sender and receiver', () => {
+  const LARGE = barsAt({ x: 90, y: 300, width: 180, height: 50 });
+  const SHORT = [code('EX4492148', 'Code 39')];
+  const framed = (more: Partial<SaidCandidate> = {}, { words = BOTH, codes = SHORT, onOther = false } = {}): boolean =>
+    isAddressedFrame(label({ codes: [LARGE], ...more }), codes, phrasesOf(words), onOther);
+  const square = { box: inches(1, 1, 4, 4.4) };
+
+  it('is a label with leading bars, however short its number and without a word that is known', () => {
+    expect(framed()).toBe(true);
+    expect(framed(square)).toBe(true);
+    expect(framed({}, { onOther: true })).toBe(true);
+  });
+
+  it.each([
+    ['it has no edge', framed({ edge: 'ink' })],
+    ['it is smaller than labels', framed({ box: inches(1, 1, 4, 1.8) })],
+    ['it has no known size, and its page another name', framed(square, { onOther: true })],
+    ['its bars are small', framed({ codes: [bars] })],
+    ['it has one address', framed({}, { words: block(10, FROM) })],
+    ['it says an order’s number', framed({}, { codes: [code('EX44', 'Code 39')] })],
+    ['its number is in a matrix code', framed({}, { codes: [code('EX4492148', 'QR')] })],
+    ['goods are listed on it', framed({}, { words: [...BOTH, ...block(200, ['2 x Ampulla viridis', '1 x Patera magna'])] })],
   ])('is none where %s', (_, is) => {
     expect(is).toBe(false);
   });

@@ -51,7 +51,9 @@ describe('lonePart', () => {
     expect(await left(16, { inner: 10 })).toBeDefined();
   });
 
-  it('is no head with a code or an address', async () => {
+  it('is no head with a weight, a code or an address', async () => {
+    for (const weight of ['Express 2,9 kg', 'Larch Air 6.2 lb', '12 oz']) expect(await left(11, { head: [weight] })).toBeUndefined();
+    expect(await left(11, { head: ['Larch Halt 25 kgs4'] })).toBeDefined();
     expect(await left(11, { code: true })).toBeUndefined();
     expect(await left(11, { head: ['Ada Invented', '14 Sample Lane', 'Larch Halt EX1 2AB'] })).toBeUndefined();
   });

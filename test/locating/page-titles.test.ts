@@ -31,6 +31,22 @@ describe('pageTitles', () => {
     expect(titles(blocks)).toEqual([]);
   });
 
+  it('is no less one where something below happens to have its middle, and something all along the page passes it', () => {
+    const block = { x: 120, y: 110, width: 60, height: 30 };
+    const fold = { x: 560, y: 20, width: 1, height: 500 };
+    const other = { ...LABEL, y: 150, height: 120 };
+    expect(titles([TITLE, block, other, fold])).toEqual([TITLE]);
+    expect(titles([{ ...TITLE, x: 204 }, { ...block, x: 274 }, other])).toEqual([]);
+  });
+
+  it('is one line although a blank in it is as wide as those between blocks', () => {
+    const [start, end] = [
+      { ...TITLE, width: 90 },
+      { ...TITLE, x: 149, width: 101 },
+    ];
+    expect(titles([start, end, LABEL])).toEqual([TITLE]);
+  });
+
   it('says what is on the page, however it is set: its label, its order', () => {
     const set = { ...TITLE, x: LABEL.x };
     const named = (text: string) => pageTitles([set, LABEL], phrasesOf([{ ...word(text, set), fontSize: 12 }]), () => true).length;
