@@ -18,7 +18,7 @@ const NUMBER = /[A-Z0-9]{10,}/g;
 
 /**
  * Whether a candidate is a parcel's by all but its words, in whatever language they are: a frame or a picture of a label's size, a small label's, a frame with a second code in it, or anything with a label's
- * leading bars and one of its words; sender and receiver, bars that say a number longer than those of orders, no name of something else and no items.
+ * leading bars and one of its words or rules from side to side; sender and receiver, bars that say a number longer than those of orders, no name of something else and no items.
  */
 export function isParcels(label: SaidCandidate, read: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {
   const { edge, codes } = label;
@@ -26,7 +26,7 @@ export function isParcels(label: SaidCandidate, read: readonly Code[] | undefine
     (((edge === 'frame' || edge === 'picture') && isWholeLabel(label)) ||
       label.small === true ||
       (edge === 'frame' && isLabelSized(label.box) && (codes.length > 1 || (read ?? []).length > 1)) ||
-      (label.said.labelWords > 0 && hasMainBars(label))) &&
+      ((label.said.labelWords > 0 || label.ruled !== undefined) && hasMainBars(label))) &&
     codes.some(({ kind, box: { width, height } }) => {
       const [high, long] = [Math.min(width, height), Math.max(width, height)];
       return kind === 'linear' && long >= BARS.long && high >= BARS.high;

@@ -6,7 +6,7 @@ import { pageDividers } from './page-dividers.js';
 import { withoutSpecks } from './specks.js';
 
 /** White gaps across which ink belongs together, one after the other, pt. */
-const GAPS = [2, 3, 4, 5, 6.5, 8, 10, 13, 16, 20].map(mmToPt);
+const GAPS = [2, 3, 4, 5, 6.5, 8, 10, 13, 14.5, 16, 20].map(mmToPt);
 
 /**
  * Every group of ink that is one at some width of white gap: from blocks of text up to the whole page. Rules that divide the

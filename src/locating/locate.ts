@@ -11,6 +11,7 @@ import { choose, LEAST, type Choice } from './choose.js';
 import { alikeCells, inkOfCells } from './cells.js';
 import { clearOfDividers } from './clear-of-dividers.js';
 import { closedUnits } from './closed-units.js';
+import { cutApart } from './cut-apart.js';
 import { doubtsOf, type Doubt } from './doubts.js';
 import { edgeShows } from './edge-shows.js';
 import { filledOut } from './filled-out.js';
@@ -130,6 +131,7 @@ export function judgedOn(
   const beside = { page, blobs: around.blobs, phrases, lines: linesOf(page), others: gathered };
   const single = gathered
     .filter(({ edge, box }) => edge !== 'ink' || !holdsSeveral(box, frames, codes))
+    .flatMap((each) => cutApart(each, beside.lines, free, phrases))
     .flatMap((each) => parted(each, free, phrases))
     .map((each): Candidate => (isSmallLabel(each, beside) ? { ...each, small: true } : each));
   // A declaration in the midst of a label has a title, too.

@@ -1,4 +1,4 @@
-import { contains, intersection, type Box } from '../geometry/box.js';
+import { bottom, contains, intersection, right, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { codeLikeAreas } from '../reading/code-like.js';
 import type { SourcePage } from '../reading/source.js';
@@ -10,9 +10,9 @@ import { withoutSpecks } from './specks.js';
 import { isSmallPaper } from './label-sizes.js';
 import { hasSteps, LIST_LINE } from './list-of-steps.js';
 import { pageDividers } from './page-dividers.js';
-import { AROUND, pageTitles } from './page-titles.js';
+import { AROUND, HINT, pageTitles } from './page-titles.js';
 import { speaksToReader } from './speaks-to-reader.js';
-import { NEXT_LINE } from './white.js';
+import { CLEAR, NEXT_LINE } from './white.js';
 
 /** White (pt) that parts no steps of a list; where a label is as near, they stand closer. */
 const LIST_LINES = [LIST_LINE, mmToPt(5), NEXT_LINE];
@@ -46,11 +46,26 @@ function find(page: SourcePage): Speech {
   const blobs = withoutSpecks(inkBlobs(page.ink()));
   const dividers = pageDividers(page);
   const all = merge(blobs, NEXT_LINE, dividers);
-  const said = all.filter((block) => lines.some((line) => contains(block, line, AROUND)) && isSpeech(block));
+  const heard = all.filter((block) => lines.some((line) => contains(block, line, AROUND)) && isSpeech(block));
+  const said = [...heard, ...all.filter((block) => !heard.includes(block) && isSpeech(block) && isTitleOfHint(block, heard, all))];
   const isList = (block: Box): boolean => hasSteps(phrases.filter(({ box }) => contains(block, box, AROUND)));
   const lists = hasList ? LIST_LINES.flatMap((gap) => merge(blobs, gap, dividers).filter((block) => isList(block) && isSpeech(block))) : [];
   return { lines, blocks: [...said, ...pageTitles(all, phrases, isSpeech, said), ...lists] };
 }
+
+/** Whether a line stands over what the page says, set with it, and far from everything above it, as far as parts of a label rarely are from each other. */
+function isTitleOfHint(line: Box, hints: readonly Box[], all: readonly Box[]): boolean {
+  if (line.height > TITLE) return false;
+  const isOver = hints.some(({ x, y }) => Math.abs(x - line.x) <= SET && y >= bottom(line) && y - bottom(line) <= HINT);
+  return (
+    isOver && all.every((other) => other === line || other.y >= line.y || line.y - bottom(other) > CLEAR || !overlapsAcross(other, line))
+  );
+}
+const overlapsAcross = (a: Box, b: Box): boolean => a.x < right(b) && right(a) > b.x;
+/** One line of type is no higher, pt (10 mm). */
+const TITLE = mmToPt(10);
+/** Lines set from one edge begin within this, pt. */
+const SET = 2;
 
 /**
  * Ink without the blocks of type in which the page speaks to its reader, apart from everything else by a line's white, without a code and without an address: they are of the page,

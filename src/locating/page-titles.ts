@@ -15,7 +15,7 @@ const MOST = 2;
 /** What is no wider is a line to fold or cut along, pt. */
 const RULE = 2;
 /** A title stands no farther above a hint, pt (8 mm; common practice, no source). */
-const HINT = mmToPt(8);
+export const HINT = mmToPt(8);
 /** Ink reaches this far (pt) beyond the box of its words, and the other way round. */
 export const AROUND = 3;
 

@@ -1,12 +1,14 @@
 import { area, contains, grow, intersection, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import { textOf } from '../reading/code-text.js';
+import { linesOf } from '../reading/frames.js';
 import type { Code, SourcePage } from '../reading/source.js';
 import { addressBlocks } from './address-block.js';
 import { sizeOf } from './candidate.js';
 import { WRITING } from './kind-of-words.js';
 import { SHORT_SIDE } from './label-sizes.js';
 import type { PageFacts, SaidCandidate } from './page-facts.js';
+import { paperMark } from './paper-marks.js';
 import { isRunningText } from './running-text.js';
 import { hasCarriersBars } from './unmistakable.js';
 import { folded } from './vocabulary.js';
@@ -51,6 +53,9 @@ export function speaksAgainst(
   if (said.characters < WRITING || (isPicture(box, page) && !isRead)) return undefined;
   const inside = phrases.filter((phrase) => contains(box, phrase.box, 2));
   const blocks = addressBlocks(inside);
+  const addressed = blocks.flatMap(({ lines }) => lines);
+  const mark = paperMark(label, inside, linesOf(page), addressed);
+  if (mark !== undefined) return `on the ${sizeOf(label)} stands ${mark}, as on papers that are no labels`;
   const addresses = blocks.length;
   if (addresses === 0) return `no address stands on the ${sizeOf(label)}`;
   // On label paper, however long, lines of a picture may be too small to be read.

@@ -13,16 +13,19 @@ const DO =
   /^(?:please |bitte |hier |here |por favor |s'il vous plait |para |pour |zum |a )*(?:cut|trim|print|fold|tear|peel|stick|affix|attach|tape|glue|decoupe[rz]|imprime[rz]|colle[rz]|plie[rz]|detache[rz]|recort[ae]r?|corte|imprim[ae]|imprimir|pegu?e|pegar|doble|doblar|despegue|cole|colar|dobre|dobrar|destaque|ritagli[ao]|ritagliare|stamp[ai]|stampare|incoll[ai]|incollare|pieg[ah]i?|piegare|knip|plak|vouw|scheur|klipp?|skriv ut|udskriv|fast|klaeb|vik|brett|wytnij|odetnij|wydrukuj|naklej|zegnij|oderwij|vystrihnete|odstrihnete|vytisknete|nalepte|leikkaa|tulosta|liimaa|taita|vagja|nyomtassa|ragassza)(?= |$)/;
 /** In German at the end of what is said. */
 const DO_IN_GERMAN = /\b(?:ausschneiden|abtrennen|heraustrennen|abschneiden|aufkleben|ausdrucken)\b/;
+/** What is done with the parcel, which a label on it doesn't say; in English, German and French. */
+const WITH_PARCEL =
+  /^(?:then |please |bitte |puis )?(?:(?:bring|take|drop(?: off)?|hand(?: in)?|carry|leave) (?:the|your|this) (?:parcel|package|packet|box)|(?:bringen|geben|legen|stellen) sie (?:das|ihr|dieses) (?:paket|packchen)|(?:deposez|apportez|remettez|portez) (?:le|votre|ce) colis)\b/;
 /** `Print: 12.03.`, `Print date 12.03.` and all else that gives a number, but for `100 %`, is a field of something. */
 const FIELD = /:.*\d|\d{2,}(?![\d ]*%)/;
-/** A title or a sentence, no paragraph (characters). */
-const LONGEST = 90;
+/** A title or some sentences, no paragraph (characters). */
+const LONGEST = 140;
 
 /** Whether a line speaks to the one who holds the page: a title over a label, or what to do with it. */
 export function speaksToReader(text: string): boolean {
   const line = folded(text);
   if (FIELD.test(line) || line.length > LONGEST) return false;
-  if (DO_IN_GERMAN.test(line) || (YOUR.test(line) && WHAT.test(line))) return true;
+  if (DO_IN_GERMAN.test(line) || WITH_PARCEL.test(line) || (YOUR.test(line) && WHAT.test(line))) return true;
   const said = DO.exec(line)?.[0] ?? (WHAT.test(line) ? YOUR_OR_NAME.exec(line)?.[0] : undefined);
   return said !== undefined && /^[´`ˆ¨]?\p{Ll}/u.test(text.trim().split(/\s+/)[said.split(' ').length] ?? '');
 }

@@ -28,10 +28,11 @@ import { pageDividers } from './page-dividers.js';
 import { withoutSpeech } from './page-speech.js';
 import { readingWords } from './reading-words.js';
 import { withRestRead } from './read-rest.js';
+import { WITHOUT_LABEL } from './receipt-words.js';
 import { restOf, type Rest } from './rest.js';
 import { addressesOn, FROM_TO } from './address-block.js';
 import { speaksAgainst } from './speaks-against.js';
-import { isLongNumber, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
+import { ALL_OF_A_LABEL, isLongNumber, LABEL, LABEL_AMONG_OTHERS, strengthOf } from './strength.js';
 import { withTitleFirst } from './titled-first.js';
 import { tickBoxes } from './tick-boxes.js';
 import { titledReturn } from './titled-return.js';
@@ -106,6 +107,7 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
       weigh(each, own !== undefined || likely.length > 1 || each.declares === true || mayBeSeveral(each, phrases), readCodes),
     ),
   );
+  const isAlone = own !== undefined && WITHOUT_LABEL.includes(own.words);
   const isMore = ({ strength, label, codes }: Likeliest): boolean =>
     (strength === LABEL && (isParcels(label, codes, phrases) || (own !== undefined && isApartFrom(label, codes, phrases)))) ||
     (strength === (own ? LABEL : LABEL - 1) && isAddressedFrame(label, codes, phrases, own !== undefined));
@@ -113,11 +115,16 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
     isLikeLabel(label, codes, facts) &&
     !(own && label.edge === 'ink' && label.declares !== true && hasItems(label.box, phrases)) &&
     strength + (isMore({ strength, label, codes }) ? 1 : 0) >=
-      (own || label.fillsPaper || (label.said.characters < WRITING && label.edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL);
+      (isAlone
+        ? ALL_OF_A_LABEL
+        : own || label.fillsPaper || (label.said.characters < WRITING && label.edge === 'ink')
+          ? LABEL_AMONG_OTHERS
+          : LABEL);
   const enough = weighed.filter(isEnough);
   const sure = withoutCopies(enough);
   // A receipt is smaller, without sender and receiver: what is a whole label is one with a number that was used before.
-  const twice = enough
+  const twice = weighed
+    .filter(({ strength }) => strength >= LABEL)
     .map(({ label }) => label)
     .filter((label) => sure.every((each) => each.label !== label) && isWholeLabel(label) && addressesOn(label.box, phrases) >= FROM_TO);
   const weak = weighed.filter(

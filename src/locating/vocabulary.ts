@@ -28,6 +28,7 @@ export const PHRASES: Readonly<Record<Kind, readonly string[]>> = {
   'packing-slip': PACKING_SLIP,
   'customs-form': [
     'customs declaration',
+    'declaration for customs',
     'customs form',
     'cn22',
     'cn 22',

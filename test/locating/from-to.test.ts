@@ -34,6 +34,13 @@ describe('a parcel by all but its words', () => {
     expect(parcels(BOTH, { ...other, edge: 'picture' }, [...NUMBER, code('EX 00731', 'Data Matrix')])).toBe(false);
   });
 
+  it('has leading bars between rules from side to side', () => {
+    const large = { codes: [barsAt({ x: 90, y: 300, width: 180, height: 50 })], edge: 'ink' } as const;
+    expect(parcels(BOTH, { ...large, ruled: 'level' })).toBe(true);
+    expect(parcels(BOTH, large)).toBe(false);
+    expect(parcels(BOTH, { edge: 'ink', ruled: 'level' })).toBe(false);
+  });
+
   it('has anything of a label’s size with leading bars and one of a label’s words', () => {
     const worded = { names: [], labelWords: 1, characters: 150 };
     const large = barsAt({ x: 90, y: 300, width: 180, height: 50 });

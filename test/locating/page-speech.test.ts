@@ -53,6 +53,17 @@ describe('withoutSpeech', () => {
     expect(Math.min(...withoutSpeech(seen, inkBlobs(seen.ink())).map(({ y }) => y))).toBeGreaterThan(110);
   });
 
+  it('leaves out the title over a hint below a label, where it stands far from that', async () => {
+    const foot = async (y: number) => {
+      const d = new Drawing(612, 792).frame(60, 60, 280, 180, 1.5);
+      d.text(60, y, 'Parcel tracked', { size: 12 }).text(60, y + 20, 'Print this page at 100 %, fold it along the middle and slide it into the pouch.', { size: 9 }); // prettier-ignore
+      const seen = await drawnPage(d);
+      return Math.max(...withoutSpeech(seen, inkBlobs(seen.ink())).map(bottom));
+    };
+    expect(await foot(310)).toBeLessThan(245);
+    expect(await foot(270)).toBeGreaterThan(260);
+  });
+
   it('keeps the label', async () => {
     const seen = await page(612, 792, ['Your label'], 15);
     const kept = withoutSpeech(seen, inkBlobs(seen.ink()));

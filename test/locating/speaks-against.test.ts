@@ -42,6 +42,16 @@ describe('what speaks against a label', () => {
     expect(speaksAgainst(label, { page, phrases }, [code('COL555014277'), code('EX00187')])).toBeUndefined();
   });
 
+  it('is what papers have, and says so', async () => {
+    const both = (d: Drawing): Drawing => address(address(d), 300);
+    expect(await against((d) => both(d).text(60, 400, 'Put this inside the parcel', { size: 9 }))).toBe(
+      'on the frame 4.00×6.00 in stands "Put this inside the parc…", as on papers that are no labels',
+    );
+    expect(await against((d) => both(d).text(60, 400, 'Name', { size: 9 }).rect(90, 401, 120, 0.8))).toBe(
+      'on the frame 4.00×6.00 in stands a place to write in, "Name", as on papers that are no labels',
+    );
+  });
+
   it('is a caption that calls it a figure, and no sort code that begins like one', async () => {
     const captioned = (caption: string) => against((d) => address(address(d), 300).text(60, 400, caption, { size: 20 }));
     expect(await captioned('Obr. 8')).toBe('the words beside the frame 4.00×6.00 in call it a figure or an example');

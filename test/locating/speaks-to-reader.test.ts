@@ -31,6 +31,10 @@ hearing(
     'Pliez ici',
     'Wytnij etykietę',
     'Thistle & Tin - your shipping label',
+    'Bring the parcel to any counter that shows the Larch Halt sign',
+    'Geben Sie Ihr Paket am Schalter ab.',
+    'Déposez votre colis avant midi',
+    'Print at 100 %, fold the page along the middle and slide it into a pouch. Keep the code flat.',
   ],
   [
     'Your reference: 4711',
@@ -46,6 +50,8 @@ hearing(
     'Print Works Sampleton',
     'Fragile, do not bend',
     'Leave with a neighbour',
+    'Leave parcel in porch',
+    'Paket nicht stürzen',
   ],
 );
 

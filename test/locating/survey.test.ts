@@ -214,6 +214,16 @@ describe('survey: doubtful pages', () => {
     expect((await surveyOf(pages.letter(title, box(300)))).kind).toBe(kind);
   });
 
+  it('the same below the title of a paper that no label is printed with', async () => {
+    const box = other(pages.smallBarred(FROM, TO, ['Lumotar', '2,1 kg', '1/1'], 'LM35863805470450'), 40, 300);
+    const below = (title: string) => surveyOf(pages.letter(other(pages.lines(500, 50, [title], 22), 40, 20), box));
+    expect(await below('Damage claim')).toMatchObject({
+      kind: 'doubtful',
+      why: expect.stringMatching(/calls itself "damage claim"$/) as string,
+    });
+    expect((await below('Receipt')).kind).toBe('labels');
+  });
+
   it("a bill's table with a number in bars beside a label is no doubt", async () => {
     const table = pages.lines(432, 288, ['2    Mug, celadon    36.00', '1    Bowl, tenmoku    31.00', 'Weight 2.1 kg'], 14);
     table.bars(code128('20311129-0042'), 216, 150, 1.4, 90);

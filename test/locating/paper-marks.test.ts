@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest';
+import type { Box } from '../../src/geometry/box.js';
+import { paperMark } from '../../src/locating/paper-marks.js';
+import type { RuledLine } from '../../src/reading/ruled.js';
+import { phrasesOf } from '../../src/reading/word-lines.js';
+import { inches, word } from './judged.js';
+
+const BOX = inches(1, 1, 4, 6);
+const AT: Box = { x: 90, y: 300, width: 60, height: 10 };
+const rule = (more: Partial<Box> = {}): RuledLine => ({
+  box: { x: 156, y: 310, width: 120, height: 1, ...more },
+  level: true,
+  dashed: false,
+});
+const mark = (text: string, { declares = false, lines = [] as readonly RuledLine[] } = {}) =>
+  paperMark({ box: BOX, declares }, phrasesOf([word(text, AT)]), lines);
+
+describe('paperMark', () => {
+  it.each([
+    ['Gr. 39 gegen Gr. ____', 'a place to write in, "Gr. 39 gegen Gr. ____"'],
+    ['Hirer', '"Hirer" above a name'],
+    ['Acheteur :', '"Acheteur :" above a name'],
+    ['Keep for your records: proof of posting', '"Keep for your records: p…"'],
+    ['Put this inside the parcel', '"Put this inside the parc…"'],
+    ['Bitte mit in den Karton legen', '"Bitte mit in den Karton…"'],
+    ['À garder par l’expéditeur', '"À garder par l’expéditeu…"'],
+    ['Inclúyala dentro de la caja', '"Inclúyala dentro de la c…"'],
+    ['Repair ticket, shelf 4', '"Repair ticket, shelf 4"'],
+    ['Garantie de deux ans, pièces et main-d’oeuvre', '"Garantie de deux ans, pi…"'],
+    ['STOCK TRANSFER ST-8821', '"STOCK TRANSFER ST-8821"'],
+    ['Totaal - 260,76', '"Totaal - 260,76"'],
+    ['Deposit 120.00, back by Monday', '"Deposit 120.00, back by…"'],
+  ])('is heard in "%s"', (text, told) => {
+    expect(mark(text)).toBe(told);
+  });
+
+  it.each([
+    'Larch Halt EX 00187',
+    'Signature on delivery: ______',
+    'RECEIVED BY',
+    'Postage paid $ 4.47',
+    'Fee paid €6.95',
+    'Total 1.46 kg gross 1.80 kg',
+    'Keep dry - this side up',
+    'Paul Exemplaire',
+    'Not for carriage by air',
+    'Customer',
+    'Leave inside porch',
+    'GUARANTEED NEXT DAY',
+    'Warranty return',
+    'Contents: watch repair kit',
+  ])('is not in "%s", which labels say', (text) => {
+    expect(mark(text)).toBeUndefined();
+  });
+
+  it('is not in the lines of an address', () => {
+    const phrases = phrasesOf([word('Stock transfer Ltd', AT)]);
+    expect(paperMark({ box: BOX }, phrases, [])).toBe('"Stock transfer Ltd"');
+    expect(paperMark({ box: BOX }, phrases, [], phrases)).toBeUndefined();
+  });
+
+  it('is a rule to write on right behind its word', () => {
+    expect(mark('Name', { lines: [rule()] })).toBe('a place to write in, "Name"');
+    expect(mark('Zone', { lines: [rule()] })).toBeUndefined();
+    expect(mark('Name', { lines: [rule({ x: 190 })] })).toBeUndefined();
+    expect(mark('Name', { lines: [rule({ y: 330 })] })).toBeUndefined();
+    expect(mark('Name', { lines: [rule({ width: 30 })] })).toBeUndefined();
+    expect(mark('Name', { lines: [{ ...rule(), dashed: true }] })).toBeUndefined();
+  });
+
+  it("leaves a customs declaration's sums and rules on the label that holds it", () => {
+    expect(mark('Total 38.50', { declares: true })).toBeUndefined();
+    expect(mark('Total 38.50')).toBe('"Total 38.50"');
+    expect(mark('Name', { declares: true, lines: [rule()] })).toBeUndefined();
+  });
+});
