@@ -4,7 +4,7 @@ import { TURNS, type Turn } from '../geometry/placement.js';
 import { ON_LINE, placeOnLine } from '../reading/place-on-line.js';
 import type { SourcePage } from '../reading/source.js';
 import { phrasesOf, type Phrase } from '../reading/word-lines.js';
-import { addressesIn } from './address-block.js';
+import { addressesIn, addressesOn, FROM_TO } from './address-block.js';
 import type { Judged } from './candidate.js';
 import { HAIR } from './gather.js';
 import { isKnownSize } from './label-sizes.js';
@@ -55,13 +55,19 @@ export function lonePart(label: Judged, page: SourcePage, blobs: readonly Box[])
     const apart = partedAt(rows, APART, label);
     const isPages = near && saidIn(near.part).some(({ text }) => isPagesLine(text));
     const written = isPages ? near : apart && saysSentence(apart.part) ? apart : undefined;
-    if (written) return { why: "has writing at its edge that may be the page's", rest: written.rest };
+    if (written && !hasOnlyTogether(written, phrases)) return { why: "has writing at its edge that may be the page's", rest: written.rest };
   }
   const top = head === undefined ? undefined : partedAt(rowsOf(own, head), APART, label);
   const isHead = top?.beyond.every((white) => top.white >= HEAD_WIDER * white) === true && area(top.part) < area(top.rest);
   return isHead && addressesIn(top.part, phrases).length === 0 && !saidIn(top.part).some(({ text }) => WEIGHT.test(text))
     ? { why: "has a head far from the rest that may be the page's", rest: top.rest }
     : undefined;
+}
+
+/** Whether neither side has sender and receiver, but both together have: then both are the label's. */
+function hasOnlyTogether({ part, rest }: Parted, phrases: readonly Phrase[]): boolean {
+  const [inPart, inRest] = [addressesOn(part, phrases), addressesOn(rest, phrases)];
+  return inPart > 0 && inRest > 0 && inRest < FROM_TO;
 }
 
 /** What some rows begin with before white as wide as this (pt), that white, the other whites beyond it, and all beyond it; undefined where there is none, or a code before it. */

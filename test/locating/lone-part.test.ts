@@ -76,4 +76,18 @@ describe('lonePart', () => {
     expect(await left(white - 2, { foot, head: [] })).toBeUndefined();
     expect(await left(white, { foot: 'Larch Halt, weight 2 kg', head: [] })).toBeUndefined();
   });
+
+  it('is none with a sentence where both sides together have sender and receiver', async () => {
+    const told = async (...foot: readonly string[]) => {
+      const drawing = new Drawing(612, 792);
+      drawing.block(60, 72, ['Ada Invented', '14 Sample Lane', 'Larch Halt EX 00187'], { size: 12 });
+      drawing.block(60, 150, foot, { size: 12 });
+      const page = await drawnPage(drawing);
+      const blobs = inkBlobs(page.ink());
+      return lonePart(judged(union(blobs) ?? HEAD, 0.9, { edge: 'ink', codes: [] }), page, blobs)?.why;
+    };
+    const remark = 'The refund follows within fourteen days.';
+    expect(await told(remark)).toBe("has writing at its edge that may be the page's");
+    expect(await told('Bela Invented', '9 Sample Lane', 'Larch Halt EX 00188', remark)).toBeUndefined();
+  });
 });

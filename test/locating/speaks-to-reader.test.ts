@@ -31,6 +31,7 @@ hearing(
     'Pliez ici',
     'Wytnij etykietę',
     'Thistle & Tin - your shipping label',
+    'Thistle & Tin - please cut out',
     'Bring the parcel to any counter that shows the Larch Halt sign',
     'Geben Sie Ihr Paket am Schalter ab.',
     'Déposez votre colis avant midi',
