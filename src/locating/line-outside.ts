@@ -9,8 +9,8 @@ import { mostTurn } from './most-turn.js';
 import { countsPage, isPagesLine, isSentence } from './speaks-to-reader.js';
 
 /**
- * Writing outside a label without an edge that stands as its own does and otherwise than most of what is around it, on the way along the label: it is likely the label's. Undefined where there
- * is none. Pt.
+ * Writing outside a label without an edge that stands as its own does and otherwise than most of what is around it, or is a single line that is turned, on the way along the label: it is likely the
+ * label's. Undefined where there is none. Pt.
  * @param others the page's other labels
  */
 export function writingBeside(label: Judged, page: SourcePage, others: readonly Box[]): Box | undefined {
@@ -18,7 +18,7 @@ export function writingBeside(label: Judged, page: SourcePage, others: readonly 
   const phrases = phrasesOf(page.words());
   const own = mostTurn(phrases.filter(({ box }) => contains(label.box, box, 2)));
   const around = phrases.filter(({ box }) => ![label.box, ...others].some((each) => intersection(each, box)));
-  if (own === undefined || mostTurn(around) === own) return undefined;
+  if (own === undefined || (mostTurn(around) === own && (own === 0 || around.length > 1))) return undefined;
   const { x, y, width, height } = label.box;
   const bands = [
     { x: 0, y, width: page.width, height },

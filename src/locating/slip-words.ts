@@ -16,6 +16,8 @@ export const PACKING_SLIP: readonly string[] = [
   'contents of this parcel',
   'what is inside',
   "what's inside",
+  'what is in your box',
+  "what's in your box",
   'inside this parcel',
   'inside your parcel',
   'in your parcel',

@@ -43,12 +43,13 @@ describe('lineBelow', () => {
 
 describe('writingBeside', () => {
   /** A label that lies on its page with a line beside it, and what the page says below, upright or as the label is. */
-  const beside = async (pages: 0 | -90): Promise<Box | undefined> => {
+  const beside = async (pages?: 0 | -90): Promise<Box | undefined> => {
     const drawing = new Drawing(612, 792);
     for (const [at, text] of ['Ada Invented', '14 Sample Lane', 'Larch Halt EX1 2AB'].entries())
       drawing.text(80 + 20 * at, 260, text, { size: 14, turn: -90 });
     drawing.text(240, 260, 'SAMPLE', { size: 8, turn: -90 });
-    drawing.text(60, 560, 'What is written for the seller on this page, and stands upright on it, mostly', { size: 9, turn: pages });
+    if (pages !== undefined)
+      drawing.text(60, 700, 'What is written for the seller on this page, and stands upright on it, mostly', { size: 9, turn: pages });
     return writingBeside(judged({ x: 60, y: 100, width: 100, height: 170 }, 0.9, { edge: 'ink' }), await drawnPage(drawing), []);
   };
 
@@ -56,6 +57,10 @@ describe('writingBeside', () => {
     const line = await beside(0);
     expect(line?.x).toBeCloseTo(234, -1);
     expect(line?.height).toBeGreaterThan(line?.width ?? NaN);
+  });
+
+  it('is a single turned line where the page says nothing else', async () => {
+    expect((await beside())?.x).toBeCloseTo(234, -1);
   });
 
   it('is none where the page is written as the label is', async () => {

@@ -45,10 +45,10 @@ describe('what speaks against a label', () => {
   it('is what papers have, and says so', async () => {
     const both = (d: Drawing): Drawing => address(address(d), 300);
     expect(await against((d) => both(d).text(60, 400, 'Put this inside the parcel', { size: 9 }))).toBe(
-      'on the frame 4.00×6.00 in stands "Put this inside the parc…", as on papers that are no labels',
+      'on the frame 4.00×6.00 in stands "inside the parcel", as on papers that are no labels',
     );
     expect(await against((d) => both(d).text(60, 400, 'Name', { size: 9 }).rect(90, 401, 120, 0.8))).toBe(
-      'on the frame 4.00×6.00 in stands a place to write in, "Name", as on papers that are no labels',
+      'on the frame 4.00×6.00 in stands a place to write in, as on papers that are no labels',
     );
   });
 
