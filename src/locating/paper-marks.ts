@@ -35,6 +35,14 @@ const OTHER_PARTIES: readonly string[] = [
   'owner of the goods',
   'hirer',
   'guest',
+  'traveller',
+  'passenger',
+  'lent by',
+  'lent to',
+  'given out to',
+  'made by',
+  'sold by',
+  'paid in by',
   'ordered by',
   'insured (sender)',
   'insured',
@@ -78,6 +86,10 @@ const REMARKS = new RegExp(
     // What has happened to a parcel, and who says so.
     'proof of (?:posting|postage|delivery|shipment|purchase|age|payment)|postage receipt|received in good|goods received|in good order|released by|accepted undamaged|left: ?\\p{L}|collected from|delivery confirmed|signed by \\(|leave this copy|hand (?:this|the) half|credit note',
     'ware erhalten|erhalten am|recu par|recu le|recibido por|ricevuto da|ontvangen door|legitimatie|gemist',
+    'you were out|identity document|signed for by|retains? this (?:part|copy)|aufbewahren|conservelo|conservez-le|do not tape it|opgehaald|stock movement',
+    // What a paper is, in a line of other words.
+    '(?<!return )receipt(?!s?,? (?:requested|required))\\b|einlieferungs(?:beleg|schein)|quittung|a(?:fgifte|fhaal)bewijs|(?:ontvangst|verzend)bewijs|resguardo|ricevuta|recepisse|kvitto\\b|kuitti\\b|comproba[nt]|comprovante|comprovativo|justificant|justificatif',
+    '(?:loan|deposit|paying-in) slip|collection note|(?:price|season|gate|claim) ticket|ticket (?:for|office)|parking permit|per cent off|\\bseat \\d|\\bpassengers?\\b',
     // Guarantee, repair, payment.
     '(?:warranty|guarantee) (?:of|for|card|period)|garantie (?:de|von|fur)\\b|garantia de|garanzia di|refundable|redeem|repair (?:ticket|tag|order|job)|your che(?:ck|que)\\b|che(?:ck|que) enclosed|on the che(?:ck|que)\\b|prepaid (?:card|voucher)|excess:|held covered|evidence of cover|no cash back',
     'gutschrift|creditnota|nota de credito|avoir n|total ttc|ricevuta di|bollettino|versamento|zahlschein|mietschein|talon (?:a|de)\\b',

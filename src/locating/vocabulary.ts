@@ -29,8 +29,8 @@ export const PHRASES: Readonly<Record<Kind, readonly string[]>> = {
   'customs-form': [
     'customs declaration',
     'declaration for customs',
-    'douane / customs',
-    'customs / douane',
+    'douane customs',
+    'customs douane',
     'customs form',
     'cn22',
     'cn 22',

@@ -36,6 +36,9 @@ describe('paperMark', () => {
     ['Delivery confirmed as above', '"delivery confirmed"'],
     ['Larch Halt membership card 2027', '"membership card"'],
     ['The undersigned certifies that', '"undersigned"'],
+    ['Einlieferungsbeleg. Bitte gut aufbewahren', '"einlieferungsbeleg"'],
+    ['Key receipt, show it when you bring the key', '"receipt"'],
+    ['Lent to', '"lent to" above a name'],
   ])('is heard in "%s"', (text, told) => {
     expect(mark(text)).toBe(told);
   });
@@ -53,6 +56,8 @@ describe('paperMark', () => {
     'Customer',
     'Leave inside porch',
     'GUARANTEED NEXT DAY',
+    'RETURN RECEIPT REQUESTED',
+    'Beleg 633984',
     'Niet thuis? Afleveren bij de buren',
     'Sender pays [x]',
     '[x] Sale of goods [ ] Gift',
