@@ -129,7 +129,7 @@ export function paperMark(
     if (addressed.includes(phrase)) continue;
     const said = [NAMES, REMARKS, ...(declares === true ? [] : [SUM, DECLARED])].flatMap((each) => each.exec(line) ?? [])[0];
     // The words themselves and no more of their line: names may stand in it.
-    if (said !== undefined) return `"${said.trim()}"`;
+    if (said !== undefined) return `"${said.replace(/[^\p{L}\p{N}]+$/u, '')}"`;
   }
   return undefined;
 }

@@ -38,6 +38,7 @@ describe('paperMark', () => {
     ['The undersigned certifies that', '"undersigned"'],
     ['Einlieferungsbeleg. Bitte gut aufbewahren', '"einlieferungsbeleg"'],
     ['Key receipt, show it when you bring the key', '"receipt"'],
+    ['Signed by (print)', '"signed by"'],
     ['Lent to', '"lent to" above a name'],
   ])('is heard in "%s"', (text, told) => {
     expect(mark(text)).toBe(told);
