@@ -39,7 +39,8 @@ export function unlikeBest(sure: readonly Likeliest[], phrases: readonly Phrase[
   );
 }
 
-const sharesCode = (a: Weighed, b: Likeliest): boolean =>
+/** Whether two have a code of one parcel; where codes were not read, none has. */
+export const sharesCode = (a: Weighed, b: Likeliest): boolean =>
   (a.codes ?? []).some((code) => isTrackingLike(code) && b.codes?.some((other) => other.bytes === code.bytes) === true);
 
 /** A weaker candidate beside a label with the same number is a copy; one that has no number of its own is none to worry about. */

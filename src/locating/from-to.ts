@@ -16,6 +16,9 @@ const BARS = { long: mmToPt(28), high: mmToPt(9) };
 /** What a matrix code says is several things in a row; the parcel's number is the one that is written below it, too, and so long. */
 const NUMBER = /[A-Z0-9]{10,}/g;
 
+const barsSay = (read: readonly Code[] | undefined, isNumber: (code: Code) => boolean): boolean =>
+  (read ?? []).some((code) => LINEAR.includes(code.symbology) && isNumber(code));
+
 /**
  * Whether a candidate is a parcel's by all but its words, in whatever language they are: a frame or a picture of a label's size, a small label's, a frame with a second code in it, or anything with a label's
  * leading bars and one of its words or rules from side to side; sender and receiver, bars that say a number longer than those of orders, no name of something else and no items.
@@ -31,15 +34,14 @@ export function isParcels(label: SaidCandidate, read: readonly Code[] | undefine
       const [high, long] = [Math.min(width, height), Math.max(width, height)];
       return kind === 'linear' && long >= BARS.long && high >= BARS.high;
     }) &&
-    (read ?? []).some((code) => LINEAR.includes(code.symbology) && isLongNumber(code)) &&
+    barsSay(read, isLongNumber) &&
     goesFromTo(label, phrases)
   );
 }
 
 /** Whether bars say a number longer than those of orders, or any that may be a parcel's inside an edge of its own, beside sender and receiver, and nothing else is said. */
 export const isAddressedNumber = (label: SaidCandidate, read: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean =>
-  (read ?? []).some((code) => LINEAR.includes(code.symbology) && (label.edge === 'ink' ? isLongNumber(code) : isTrackingLike(code))) &&
-  goesFromTo(label, phrases);
+  barsSay(read, label.edge === 'ink' ? isLongNumber : isTrackingLike) && goesFromTo(label, phrases);
 
 /** The same of a matrix code without bars: one of a label's words, and the number that it says is written on it. */
 export function isParcelsMatrix(label: SaidCandidate, read: readonly Code[] | undefined, phrases: readonly Phrase[]): boolean {
@@ -60,7 +62,7 @@ export const isApartFrom = (label: SaidCandidate, read: readonly Code[] | undefi
   (label.edge !== 'ink' || label.ruled !== undefined) &&
   label.said.labelWords >= 3 &&
   hasMainBars(label) &&
-  (read ?? []).some((code) => LINEAR.includes(code.symbology) && isNumberLike(code, { characters: 8, digits: 6 })) &&
+  barsSay(read, isNumberLike) &&
   goesFromTo(label, phrases);
 
 /**
@@ -76,5 +78,5 @@ export const isAddressedFrame = (
   label.edge === 'frame' &&
   (onOther ? isKnownSize(label.box) : isLabelSized(label.box)) &&
   hasMainBars(label) &&
-  (read ?? []).some((code) => LINEAR.includes(code.symbology) && isNumberLike(code)) &&
+  barsSay(read, isNumberLike) &&
   goesFromTo(label, phrases);

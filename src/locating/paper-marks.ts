@@ -3,8 +3,14 @@ import { mmToPt } from '../geometry/length.js';
 import type { RuledLine } from '../reading/ruled.js';
 import type { Phrase } from '../reading/word-lines.js';
 import type { SaidCandidate } from './page-facts.js';
-import { RECEIPT, WITHOUT_LABEL } from './receipt-words.js';
+import { RECEIPT } from './receipt-words.js';
 import { folded } from './vocabulary.js';
+
+/** Names of papers that labels have in their lines, too. */
+const ON_LABELS: readonly string[] = ['beleg', 'receipt', 'kvittering'];
+
+/** The source of an expression for what begins a word. */
+const atWord = (parts: readonly string[]): string => `(?<!\\p{L})(?:${parts.join('|')})`;
 
 /** A place to write in, drawn as type. */
 const BLANK = /_{4,}/;
@@ -12,8 +18,9 @@ const BLANK = /_{4,}/;
 const RULE = { long: mmToPt(15), behind: mmToPt(6) };
 /** A rule to write on lies no farther from the foot of its word than this, pt. */
 const ON_FOOT = 4;
-/** What is written there on papers, and on labels, too: who took a parcel, and when. From memory but for English, German and French. */
+/** What is written on such a rule on papers; from memory but for English, German and French, as below. */
 const FILLED_IN = /^(?:name|time|driver|print name|ort|uhrzeit|nom|heure|nombre|hora|nome|ora|naam|tijd)\b\W*$/;
+/** What is written in such a place on labels, too: who took a parcel, and when. */
 const TAKEN =
   /\b(?:sign(?:ed|ature)?|received by|recipient|date|unterschrift|empfanger|datum|signature|destinataire|firma|fecha|destinatario|assinatura|recebedor|documento|data|handtekening|ontvanger|podpis|odbiorca|underskrift|namnteckning|allekirjoitus|alairas)\b/;
 
@@ -74,32 +81,29 @@ const OTHER_PARTIES: readonly string[] = [
   'verkoper',
 ];
 
-/** What papers say of themselves or of what is done with them, and a label doesn't. Folded; all but the English, German and French ones from memory. */
+/** What papers say of themselves or of what is done with them, beside their names, and a label doesn't. Folded; all but the English, German and French ones from memory. */
 const REMARKS = new RegExp(
-  [
+  atWord([
     // Who keeps it, and that it goes with no parcel, or into one.
-    'keep (?:this|it)\\b|(?:keep|retain) for your records|for your records|(?:customer|client) to keep|to keep\\.|with your (?:inspection )?papers',
+    'keep (?:this|it)\\b|(?:customer|client) to keep|to keep\\.|with your (?:inspection )?papers',
     'inside the (?:parcel|package|packet|box|carton)|in(?:to)? the (?:parcel|box|carton),|not for the (?:outside of the )?(?:parcel|package)|nothing to stick|pays no postage|(?:does not|not to) travel with|sender keeps|not (?:be )?sent with|not a (?:shipping )?label|not an invoice',
-    'in (?:den|das) (?:karton|paket) legen|(?:dem|im) paket bei(?:legen|zulegen)|nicht (?:auf das paket )?(?:auf)?kleben|fur ihre unterlagen|kein versandetikett|nicht angetroffen|am gerat',
+    'in (?:den|das) (?:karton|paket) legen|(?:dem|im) paket bei(?:legen|zulegen)|nicht (?:auf das paket )?(?:auf)?kleben|kein versandetikett|nicht angetroffen|am gerat\\b',
     'a (?:garder|conserver)\\b|ne (?:se colle|pas coller)|exemplaire (?:du|de la|de l)\\b|dans le (?:colis|carton),|a joindre au colis|a glisser dans',
     'dentro de la caja|dentro del paquete|no pegar|ejemplar para|nella scatola|nel pacco|non incollare|da conservare|in de doos|in het pakket|niet plakken|bewaar dit',
     // What has happened to a parcel, and who says so.
-    'proof of (?:posting|postage|delivery|shipment|purchase|age|payment)|postage receipt|received in good|goods received|in good order|released by|accepted undamaged|left: ?\\p{L}|collected from|delivery confirmed|signed by \\(|leave this copy|hand (?:this|the) half|credit note',
+    'proof of (?:purchase|age)|received in good|goods received|in good order|released by|accepted undamaged|left: ?\\p{L}|collected from|delivery confirmed|signed by \\(|leave this copy|hand (?:this|the) half|credit note',
     'ware erhalten|erhalten am|recu par|recu le|recibido por|ricevuto da|ontvangen door|legitimatie|gemist',
-    'you were out|identity document|signed for by|retains? this (?:part|copy)|aufbewahren|conservelo|conservez-le|do not tape it|opgehaald|stock movement',
-    // What a paper is, in a line of other words.
-    '(?<!return )receipt(?!s?,? (?:requested|required))\\b|einlieferungs(?:beleg|schein)|quittung|a(?:fgifte|fhaal)bewijs|(?:ontvangst|verzend)bewijs|resguardo|ricevuta|recepisse|kvitto\\b|kuitti\\b|comproba[nt]|comprovante|comprovativo|justificant|justificatif',
-    '(?:loan|deposit|paying-in) slip|collection note|(?:price|season|gate|claim) ticket|ticket (?:for|office)|parking permit|per cent off|\\bseat \\d|\\bpassengers?\\b',
+    'you were out|identity document|signed for by|retains? this (?:part|copy)|(?:gut |bitte )?aufbewahren|conservelo|conservez-le|do not tape it|opgehaald|stock movement',
+    // What a paper is, in a line of other words; a return receipt is a service.
+    '(?<!return )receipt(?!s?,? (?:requested|required))\\b|(?:loan|deposit|paying-in) slip|collection note|(?:price|season|gate|claim) ticket|ticket (?:for|office)|per cent off|seat \\d|passengers?\\b',
     // Guarantee, repair, payment.
-    '(?:warranty|guarantee) (?:of|for|card|period)|garantie (?:de|von|fur)\\b|garantia de|garanzia di|refundable|redeem|repair (?:ticket|tag|order|job)|your che(?:ck|que)\\b|che(?:ck|que) enclosed|on the che(?:ck|que)\\b|prepaid (?:card|voucher)|excess:|held covered|evidence of cover|no cash back',
-    'gutschrift|creditnota|nota de credito|avoir n|total ttc|ricevuta di|bollettino|versamento|zahlschein|mietschein|talon (?:a|de)\\b',
-  ]
-    .map((each) => `(?:${each})`)
-    .join('|'),
+    '(?:warranty|guarantee) (?:of|for|card|period)|garantie (?:de|von|fur)\\b|garantia de|garanzia di|(?:non-|non)?refundable|redeem|repair (?:tag|job)|your che(?:ck|que)\\b|che(?:ck|que) enclosed|on the che(?:ck|que)\\b|prepaid (?:card|voucher)|excess:|held covered|evidence of cover|no cash back',
+    'gutschrift|creditnota|nota de credito|avoir n|total ttc|bollettino|versamento|zahlschein|mietschein|talon (?:a|de)\\b|comprobant|justificant|afhaalbewijs',
+  ]),
   'u',
 );
-/** What such papers call themselves, wherever that stands. */
-const NAMES = new RegExp(`(?<!\\p{L})(?:${[...WITHOUT_LABEL, ...RECEIPT].filter((name) => / /.test(name)).join('|')})(?!\\p{L}|\\?)`, 'u');
+/** What such papers call themselves, wherever that stands, but for what labels say, too: "Beleg 4711", "Return receipt requested", "Niet thuis? Bij de buren". */
+const NAMES = new RegExp(`${atWord(RECEIPT.filter((name) => !ON_LABELS.includes(name)))}(?!\\p{L}|\\?)`, 'u');
 /** What a customs form has its sender say; from memory but for English, German and French. */
 const DECLARED = /\bundersigned\b|\bsoussigne|\bunterzeichne|\binfrascrit|\bsottoscritt|\bondergetekende/;
 /** A sum of money that is owed or left as a deposit; what postage was paid stands on labels, too. */

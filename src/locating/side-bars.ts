@@ -1,4 +1,4 @@
-import { bottom, grow, right, union, type Box } from '../geometry/box.js';
+import { bottom, grow, intersection, right, union, type Box } from '../geometry/box.js';
 import { mmToPt } from '../geometry/length.js';
 import type { Phrase } from '../reading/word-lines.js';
 import { HAIR } from './gather.js';
@@ -29,7 +29,4 @@ function isBarAlong(blob: Box, box: Box): boolean {
 }
 
 const isWrittenAcross = (bar: Box, phrases: readonly Phrase[]): boolean =>
-  phrases.some(
-    ({ box, turn }) =>
-      (turn === 0 || turn === 180) && box.x < right(bar) && right(box) > bar.x && box.y < bottom(bar) && bottom(box) > bar.y,
-  );
+  phrases.some(({ box, turn }) => (turn === 0 || turn === 180) && intersection(box, bar) !== undefined);

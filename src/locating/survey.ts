@@ -7,7 +7,7 @@ import { EDGES, sizeOf, type Judged } from './candidate.js';
 import { isPartOfBill } from './bill-part.js';
 import { choose, type Chosen } from './choose.js';
 import { withoutCoupons } from './coupons.js';
-import { isExplainedBy, isSeveral, mayBeSeveral, unlikeBest, withoutCopies, type Likeliest } from './compared.js';
+import { isExplainedBy, isSeveral, mayBeSeveral, sharesCode, unlikeBest, withoutCopies, type Likeliest } from './compared.js';
 import { withDeclarationInside } from './declaration-inside.js';
 import { doubtsOf, leftOver, sureBeside, type Doubt } from './doubts.js';
 import { isAddressedFrame, isApartFrom, isParcels } from './from-to.js';
@@ -111,22 +111,21 @@ async function settle(likely: readonly Likely[], rivals: readonly Judged[], all:
   const isMore = ({ strength, label, codes }: Likeliest): boolean =>
     (strength === LABEL && (isParcels(label, codes, phrases) || (own !== undefined && isApartFrom(label, codes, phrases)))) ||
     (strength === (own ? LABEL : LABEL - 1) && isAddressedFrame(label, codes, phrases, own !== undefined));
+  const needed = ({ fillsPaper, said: { characters }, edge }: Likely): number => {
+    if (isAlone) return ALL_OF_A_LABEL;
+    return own || fillsPaper || (characters < WRITING && edge === 'ink') ? LABEL_AMONG_OTHERS : LABEL;
+  };
   const isEnough = ({ strength, label, codes }: Likeliest): boolean =>
     isLikeLabel(label, codes, facts) &&
     !(own && label.edge === 'ink' && label.declares !== true && hasItems(label.box, phrases)) &&
-    strength + (isMore({ strength, label, codes }) ? 1 : 0) >=
-      (isAlone
-        ? ALL_OF_A_LABEL
-        : own || label.fillsPaper || (label.said.characters < WRITING && label.edge === 'ink')
-          ? LABEL_AMONG_OTHERS
-          : LABEL);
+    strength + (isMore({ strength, label, codes }) ? 1 : 0) >= needed(label);
   const enough = weighed.filter(isEnough);
   const sure = withoutCopies(enough);
   // A receipt is smaller, without sender and receiver: what is a whole label is one with a number that was used before.
   const twice = weighed
-    .filter(({ strength }) => strength >= LABEL)
+    .filter((each) => each.strength >= LABEL && sure.every((other) => other !== each) && sure.some((other) => sharesCode(each, other)))
     .map(({ label }) => label)
-    .filter((label) => sure.every((each) => each.label !== label) && isWholeLabel(label) && addressesOn(label.box, phrases) >= FROM_TO);
+    .filter((label) => isWholeLabel(label) && addressesOn(label.box, phrases) >= FROM_TO);
   const weak = weighed.filter(
     (each) =>
       !isEnough(each) && !sure.some((label) => isExplainedBy(each, label)) && !(own && isPartOfBill(each.label, each.codes, own, facts)),

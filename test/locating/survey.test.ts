@@ -237,6 +237,13 @@ describe('survey: doubtful pages', () => {
     expect(survey).toMatchObject({ kind: 'doubtful', why: expect.stringContaining('the number of the label beside it') as string });
   });
 
+  it('what is as large as the label beside it, with a number of its own, and has what papers have is not said to have the number of that label', async () => {
+    const remark = other(pages.lines(120, 14, ['Keep this sheet'], 8), 120, 400);
+    const { labels, doubts } = labelsOf(await surveyOf(pages.letter(pages.uprightLabel(4, 20, 12), remark, pages.sidewaysLabel(3, 470))));
+    expect(labels.map(({ box }) => near(box, sideways(470)))).toEqual([true]);
+    expect(doubts.map(({ why }) => why)).toEqual([expect.stringMatching(/ beside the label may be one, too$/)]);
+  });
+
   it('a receipt whose number stands on the page once more, larger, is not skipped: nobody knows where its label begins', async () => {
     const { postcode, serial } = pages.contentOf(3);
     const [receipt, bars] = [pages.senderCopy(pages.contentOf(3)), pages.lines(400, 150, [])];
